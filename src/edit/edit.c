@@ -1,0 +1,253 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * An edit that isn't applied holds what will be (value, or the objects to come in); one that is holds what was.
+ * A group goes forwards to apply and backwards to take back, so that positions always mean what they meant.
+ */
+#include "edit/edit.h"
+
+typedef struct {
+  gatomicrefcount references;
+  LapList   *list;      /* of a splice, else NULL */
+  guint      position;
+  guint      n_out;     /* items to take out at the next swap */
+  GPtrArray *in;        /* items to put in at the next swap */
+  LapObject *object;    /* of a setting */
+  char      *property;
+  GValue     value;
+} LapEdit;
+
+struct _LapEdits {
+  char      *label;
+  GPtrArray *edits;
+  gboolean   applied;
+};
+
+G_DEFINE_BOXED_TYPE (LapEdits, lap_edits, lap_edits_copy, lap_edits_free)
+
+static LapEdit *
+edit_ref (LapEdit *edit)
+{
+  g_atomic_ref_count_inc (&edit->references);
+  return edit;
+}
+
+static void
+edit_unref (gpointer data)
+{
+  LapEdit *edit = data;
+
+  if (!g_atomic_ref_count_dec (&edit->references))
+    return;
+  g_clear_object (&edit->list);
+  g_clear_object (&edit->object);
+  g_clear_pointer (&edit->in, g_ptr_array_unref);
+  g_free (edit->property);
+  if (G_IS_VALUE (&edit->value))
+    g_value_unset (&edit->value);
+  g_free (edit);
+}
+
+static LapEdit *
+edit_new (LapEdits *edits)
+{
+  LapEdit *edit = g_new0 (LapEdit, 1);
+
+  g_assert (!edits->applied);
+  g_atomic_ref_count_init (&edit->references);
+  g_ptr_array_add (edits->edits, edit);
+  return edit;
+}
+
+static void
+swap_splice (LapEdit *edit)
+{
+  g_autoptr (GPtrArray) out = g_ptr_array_new_with_free_func (g_object_unref);
+
+  for (guint i = 0; i < edit->n_out; i++)
+    g_ptr_array_add (out, g_object_ref (lap_list_nth (edit->list, edit->position + i)));
+  lap_list_splice (edit->list, edit->position, edit->n_out, edit->in);
+  edit->n_out = edit->in->len;
+  g_ptr_array_unref (edit->in);
+  edit->in = g_steal_pointer (&out);
+}
+
+static void
+swap_set (LapEdit *edit)
+{
+  GValue was = G_VALUE_INIT;
+
+  g_value_init (&was, G_VALUE_TYPE (&edit->value));
+  g_object_get_property (G_OBJECT (edit->object), edit->property, &was);
+  g_object_set_property (G_OBJECT (edit->object), edit->property, &edit->value);
+  g_value_unset (&edit->value);
+  edit->value = was;
+}
+
+static void
+edit_swap (LapEdit *edit)
+{
+  if (edit->list != NULL)
+    swap_splice (edit);
+  else
+    swap_set (edit);
+}
+
+LapEdits *
+lap_edits_new (const char *label)
+{
+  LapEdits *edits = g_new0 (LapEdits, 1);
+
+  edits->label = g_strdup (label);
+  edits->edits = g_ptr_array_new_with_free_func (edit_unref);
+  return edits;
+}
+
+void
+lap_edits_free (LapEdits *edits)
+{
+  g_free (edits->label);
+  g_ptr_array_unref (edits->edits);
+  g_free (edits);
+}
+
+/* The edits themselves are shared: of two copies only one may ever be applied at a time. */
+LapEdits *
+lap_edits_copy (const LapEdits *edits)
+{
+  LapEdits *copy = lap_edits_new (edits->label);
+
+  for (guint i = 0; i < edits->edits->len; i++)
+    g_ptr_array_add (copy->edits, edit_ref (g_ptr_array_index (edits->edits, i)));
+  copy->applied = edits->applied;
+  return copy;
+}
+
+const char *
+lap_edits_label (const LapEdits *edits)
+{
+  return edits->label;
+}
+
+guint
+lap_edits_n (const LapEdits *edits)
+{
+  return edits->edits->len;
+}
+
+void
+lap_edits_set (LapEdits *edits, gpointer object, const char *property, const GValue *value)
+{
+  LapEdit *edit = edit_new (edits);
+
+  edit->object = g_object_ref (object);
+  edit->property = g_strdup (property);
+  g_value_init (&edit->value, G_VALUE_TYPE (value));
+  g_value_copy (value, &edit->value);
+}
+
+void
+lap_edits_set_int (LapEdits *edits, gpointer object, const char *property, int value)
+{
+  g_auto (GValue) v = G_VALUE_INIT;
+
+  g_value_init (&v, G_TYPE_INT);
+  g_value_set_int (&v, value);
+  lap_edits_set (edits, object, property, &v);
+}
+
+void
+lap_edits_set_uint (LapEdits *edits, gpointer object, const char *property, guint value)
+{
+  g_auto (GValue) v = G_VALUE_INIT;
+
+  g_value_init (&v, G_TYPE_UINT);
+  g_value_set_uint (&v, value);
+  lap_edits_set (edits, object, property, &v);
+}
+
+void
+lap_edits_set_double (LapEdits *edits, gpointer object, const char *property, double value)
+{
+  g_auto (GValue) v = G_VALUE_INIT;
+
+  g_value_init (&v, G_TYPE_DOUBLE);
+  g_value_set_double (&v, value);
+  lap_edits_set (edits, object, property, &v);
+}
+
+void
+lap_edits_set_flag (LapEdits *edits, gpointer object, const char *property, gboolean value)
+{
+  g_auto (GValue) v = G_VALUE_INIT;
+
+  g_value_init (&v, G_TYPE_BOOLEAN);
+  g_value_set_boolean (&v, value);
+  lap_edits_set (edits, object, property, &v);
+}
+
+void
+lap_edits_set_text (LapEdits *edits, gpointer object, const char *property, const char *value)
+{
+  g_auto (GValue) v = G_VALUE_INIT;
+
+  g_value_init (&v, G_TYPE_STRING);
+  g_value_set_string (&v, value);
+  lap_edits_set (edits, object, property, &v);
+}
+
+void
+lap_edits_set_boxed (LapEdits *edits, gpointer object, const char *property, GType type, gconstpointer value)
+{
+  g_auto (GValue) v = G_VALUE_INIT;
+
+  g_value_init (&v, type);
+  g_value_set_boxed (&v, value);
+  lap_edits_set (edits, object, property, &v);
+}
+
+void
+lap_edits_splice (LapEdits *edits, LapList *list, guint position, guint n_removed, GPtrArray *added)
+{
+  LapEdit *edit = edit_new (edits);
+
+  edit->list = g_object_ref (list);
+  edit->position = position;
+  edit->n_out = n_removed;
+  edit->in = g_ptr_array_new_with_free_func (g_object_unref);
+  for (guint i = 0; added != NULL && i < added->len; i++)
+    g_ptr_array_add (edit->in, g_object_ref (g_ptr_array_index (added, i)));
+}
+
+void
+lap_edits_insert (LapEdits *edits, LapList *list, guint position, gpointer item)
+{
+  g_autoptr (GPtrArray) added = g_ptr_array_new ();
+
+  g_ptr_array_add (added, item);
+  lap_edits_splice (edits, list, position, 0, added);
+}
+
+void
+lap_edits_append (LapEdits *edits, LapEdits *more)
+{
+  g_assert (edits->applied == more->applied);
+  for (guint i = 0; i < more->edits->len; i++)
+    g_ptr_array_add (edits->edits, edit_ref (g_ptr_array_index (more->edits, i)));
+  lap_edits_free (more);
+}
+
+void
+lap_edits_swap (LapEdits *edits)
+{
+  guint n = edits->edits->len;
+
+  for (guint i = 0; i < n; i++)
+    edit_swap (g_ptr_array_index (edits->edits, edits->applied ? n - 1 - i : i));
+  edits->applied = !edits->applied;
+}
+
+gboolean
+lap_edits_applied (const LapEdits *edits)
+{
+  return edits->applied;
+}

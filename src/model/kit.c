@@ -58,15 +58,21 @@ lap_kit_set (LapKit *kit, LapKitWord word, int count)
 int
 lap_kit_count (const LapKit *kit, LapKitWord word)
 {
-  if (kit == NULL || !(kit->mask & LAP_BIT (word)))
+  if (!(lap_kit_mask (kit) & LAP_BIT (word)))
     return 0;
-  return kit->counted ? kit->counts[word] : G_MAXINT;
+  if (!kit->counted)
+    return G_MAXINT;
+  return kit->counts[word] + (word == LAP_KIT_DUMBBELL ? 2 * kit->counts[LAP_KIT_DUMBBELLS] : 0);
 }
 
 guint32
 lap_kit_mask (const LapKit *kit)
 {
-  return kit != NULL ? kit->mask : 0;
+  guint32 mask = kit != NULL ? kit->mask : 0;
+
+  if (mask & LAP_BIT (LAP_KIT_DUMBBELLS))
+    mask |= LAP_BIT (LAP_KIT_DUMBBELL);
+  return mask;
 }
 
 static gboolean

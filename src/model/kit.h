@@ -29,9 +29,11 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapKit, lap_kit_free)
 void    lap_kit_set      (LapKit       *kit,
                           LapKitWord    word,
                           int           count);
-/* How many of @word there are: G_MAXINT for plenty. @kit may be NULL: nothing. */
+/* How many of @word there are: G_MAXINT for plenty. @kit may be NULL: nothing. A pair of dumbbells holds two single
+ * ones. */
 int     lap_kit_count    (const LapKit *kit,
                           LapKitWord    word);
+/* What is there, single dumbbells of pairs included. */
 guint32 lap_kit_mask     (const LapKit *kit);
 
 /* A slot that holds a LapKit. */

@@ -26,7 +26,11 @@ typedef struct {
   guint16      p, round;
   gboolean     apart;   /* the next turn isn't neighbour to the last */
   guint        per_round; /* turns in a round of the part */
+  guint        matched; /* turns in a row that were just so one round earlier */
 } Build;
+
+/* Three bouts of two sides each: as far back as a check looks. */
+#define LOOK_BACK 6
 
 static void
 push (Build *b, LapIntervalKind kind, int seconds, guint32 task, guint16 block, LapSide side)
@@ -81,17 +85,15 @@ is_joined (const LapTimeline *t, const LapTurn *before, const LapTurn *turn)
           (a->sides == LAP_SIDES_RIGHT && b->sides == LAP_SIDES_LEFT));
 }
 
-/* Whether turn @k and the two before it are those of one round earlier. */
+/* Whether the newest turn is that of one round earlier, in the same neighbourhood. */
 static gboolean
-is_repeat (const LapTimeline *t, guint first, guint k, guint per_round)
+matches_round_before (const Build *b)
 {
-  if (k < first + per_round + 2)
-    return FALSE;
-  for (guint j = 0; j < 3; j++)
-    if (t->turns[k - j].task != t->turns[k - j - per_round].task ||
-        t->turns[k - j].apart != t->turns[k - j - per_round].apart)
-      return FALSE;
-  return TRUE;
+  const LapTimeline *t = b->timeline;
+  guint k = t->n_turns;
+
+  return k >= t->parts[b->p].turn + b->per_round && t->turns[k].task == t->turns[k - b->per_round].task &&
+         t->turns[k].apart == t->turns[k - b->per_round].apart;
 }
 
 static void
@@ -118,7 +120,8 @@ add_turn (Build *b, guint32 task, guint16 block, guint interval, int start, int 
   turn->part_kind = b->part->kind;
   turn->apart = b->apart || t->n_turns == 0;
   turn->joined = t->n_turns > 0 && is_joined (t, turn - 1, turn);
-  turn->repeats = is_repeat (t, stretch->turn, t->n_turns, b->per_round);
+  b->matched = matches_round_before (b) ? b->matched + 1 : 0;
+  turn->repeats = b->matched >= LOOK_BACK;
   b->apart = FALSE;
   t->n_turns++;
   stretch->work += work;

@@ -68,7 +68,7 @@ typedef struct {
   guint8   part_kind;  /* LapPartKind */
   guint8   apart;      /* a talk, a pause or a part without work lies between it and the turn before */
   guint8   joined;     /* with the turn before it is one: the same block again, or the other side */
-  guint8   repeats;    /* it and the two before it stood just so one round earlier */
+  guint8   repeats;    /* it and the five before it stood just so one round earlier */
 } LapTurn;
 
 typedef struct {

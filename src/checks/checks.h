@@ -1,0 +1,104 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What may be wrong with a plan. A check is one row of a theme file's table and its functions: `find` goes over the
+ * timeline and reports warnings as plain structs; words, reasons and remedies are made only when somebody asks.
+ *
+ * Calling order: lap_checkup_new() after every edit; lap_checkup_nth(); then lap_warning_message() and the like.
+ * A checkup is immutable and keeps its timeline. Remedies are edits for the history, never applied here.
+ *
+ * A new check: one function and one row in the theme file it belongs to, and two fixtures, tests/data/checks/
+ * <id>.good.lapwing and <id>.bad.lapwing; tests, commands and help walk the registry.
+ */
+#pragma once
+
+#include "edit/edit.h"
+#include "timeline/timeline.h"
+
+G_BEGIN_DECLS
+
+typedef enum { LAP_SEVERITY_STOP, LAP_SEVERITY_WARNING, LAP_SEVERITY_NOTE } LapSeverity;
+extern const LapWords lap_severities;
+
+typedef struct _LapCheck LapCheck;
+typedef struct _LapCheckup LapCheckup;
+
+typedef struct {
+  const LapCheck *check;
+  LapSeverity     severity;
+  int             start, end;         /* seconds on the session clock; -1 = no place in time */
+  int             part, block, round; /* part, block from 0, round from 1; -1 = doesn't apply */
+  gboolean        fine;               /* kept quiet by the session, the part or the block */
+  guint           order, serial;      /* of its check in the registry; among the reports */
+  /* What find() knew and tell(), why() and remedies() need; each check says what they are to it. */
+  guint           a, b, c;
+  guint32         mask;
+  double          x, y;
+  const char     *text;               /* not owned: lives as long as the checkup */
+} LapWarning;
+
+/* A remedy: what a button says, and the edits behind it. */
+typedef struct {
+  char     *label;
+  LapEdits *edits;
+} LapRemedy;
+
+typedef enum { LAP_NEEDS_TIMELINE, LAP_NEEDS_EFFORT, LAP_NEEDS_TALK } LapNeeds;
+
+struct _LapCheck {
+  const char *id;
+  LapSeverity severity; /* the usual one */
+  LapNeeds    needs;
+  const char *title;    /* marked for translation: "The same muscles twice running" */
+  const char *reason;   /* marked for translation: why it matters, one sentence */
+  const char *source;   /* who says so, or "common practice"; marked for translation */
+  void      (*find)     (LapCheckup *checkup, const LapCheck *check);
+  /* What and where, one or two plain sentences without the clock. Transfer full. */
+  char     *(*tell)     (const LapCheckup *checkup, const LapWarning *warning);
+  /* May be NULL: the numbers behind it, instead of the reason alone. Transfer full. */
+  char     *(*why)      (const LapCheckup *checkup, const LapWarning *warning);
+  /* May be NULL: adds LapRemedy to @remedies with lap_remedy_add(), the best first. */
+  void      (*remedies) (const LapCheckup *checkup, const LapWarning *warning, GPtrArray *remedies);
+};
+
+/* All checks of sessions, in the order of the design's table. */
+guint             lap_checks_n           (void);
+const LapCheck   *lap_checks_nth         (guint n);
+const LapCheck   *lap_checks_find        (const char *id);
+
+#define LAP_TYPE_CHECKUP (lap_checkup_get_type ())
+GType             lap_checkup_get_type   (void);
+LapCheckup       *lap_checkup_new        (LapTimeline *timeline);
+/* Only the checks that need no more than @needs; for the benchmark. */
+LapCheckup       *lap_checkup_new_up_to  (LapTimeline *timeline,
+                                          LapNeeds     needs);
+LapCheckup       *lap_checkup_ref        (LapCheckup  *checkup);
+void              lap_checkup_unref      (LapCheckup  *checkup);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapCheckup, lap_checkup_unref)
+
+LapTimeline      *lap_checkup_timeline   (const LapCheckup *checkup);
+/* Sorted: not fine first, then by severity, time, check. */
+guint             lap_checkup_n          (const LapCheckup *checkup);
+const LapWarning *lap_checkup_nth        (const LapCheckup *checkup,
+                                          guint             n);
+/* Stops and warnings that aren't kept fine: not 0 means `check` exits with 1. */
+guint             lap_checkup_n_open     (const LapCheckup *checkup);
+guint             lap_checkup_count      (const LapCheckup *checkup,
+                                          LapSeverity       severity); /* not fine */
+
+char             *lap_warning_message    (const LapCheckup *checkup,
+                                          const LapWarning *warning);
+/* "5:00–6:40", or "" without a place in time. */
+char             *lap_warning_clock      (const LapWarning *warning);
+char             *lap_warning_why        (const LapCheckup *checkup,
+                                          const LapWarning *warning);
+const char       *lap_warning_source     (const LapWarning *warning);
+/* Of LapRemedy. Transfer full. */
+GPtrArray        *lap_warning_remedies   (const LapCheckup *checkup,
+                                          const LapWarning *warning);
+/* The edits that keep it quiet: at its block, else its part, else the session. */
+LapEdits         *lap_warning_fine       (const LapCheckup *checkup,
+                                          const LapWarning *warning);
+
+void              lap_remedy_free        (LapRemedy *remedy);
+
+G_END_DECLS

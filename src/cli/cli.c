@@ -1,0 +1,140 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "cli/cli.h"
+
+#include "store/documents.h"
+#include "store/read-file.h"
+#include "store/save.h"
+
+#include <glib/gi18n-lib.h>
+#include <stdio.h>
+
+static const LapCommand *const commands[] = {
+  &lap_command_check, &lap_command_timeline, &lap_command_catalogue, &lap_command_checks,
+};
+
+static void
+print_help (void)
+{
+  g_print ("%s\n\n  lapwing [%s…]  %s\n", _("Lapwing lays out timed exercise sessions to the second."), _("FILE"),
+           _("opens the window"));
+  for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
+    g_print ("  lapwing %s %s\n      %s\n", commands[i]->name, commands[i]->synopsis, _(commands[i]->summary));
+  g_print ("\n%s\n", _("lapwing COMMAND --help tells more."));
+}
+
+gboolean
+lap_cli_run (int argc, char **argv, int *status)
+{
+  if (argc < 2)
+    return FALSE;
+  *status = 0;
+  if (g_str_equal (argv[1], "--version")) {
+    g_print ("lapwing %s\n", LAP_VERSION);
+    return TRUE;
+  }
+  if (g_str_equal (argv[1], "--help") || g_str_equal (argv[1], "-h")) {
+    print_help ();
+    return TRUE;
+  }
+  for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
+    if (g_str_equal (argv[1], commands[i]->name)) {
+      *status = commands[i]->run (argc - 1, argv + 1);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+gboolean
+lap_cli_options (int argc, char **argv, const LapCommand *command, const GOptionEntry *entries, guint least,
+                 guint most, char ***rest)
+{
+  g_autofree char *synopsis = g_strconcat (command->name, " ", command->synopsis, NULL);
+  g_autoptr (GOptionContext) context = g_option_context_new (NULL);
+  g_auto (GStrv) words = g_new0 (char *, argc + 1);
+  g_autoptr (GError) error = NULL;
+  guint n;
+
+  for (int i = 0; i < argc; i++)
+    words[i] = g_strdup (argv[i]);
+  g_option_context_set_summary (context, synopsis);
+  g_option_context_set_description (context, _(command->summary));
+  g_option_context_set_translation_domain (context, GETTEXT_PACKAGE);
+  g_option_context_add_main_entries (context, entries, GETTEXT_PACKAGE);
+  if (!g_option_context_parse_strv (context, &words, &error)) {
+    g_printerr ("lapwing %s: %s\n", command->name, error->message);
+    return FALSE;
+  }
+  n = g_strv_length (words);
+  n -= n > 0;
+  if (n < least || n > most) {
+    g_printerr ("lapwing %s: expected: lapwing %s\n", command->name, synopsis);
+    return FALSE;
+  }
+  *rest = g_strdupv (n > 0 ? words + 1 : &(char *) { NULL });
+  return TRUE;
+}
+
+/* One line, whatever is in the message. */
+int
+lap_cli_fail (GError *error)
+{
+  int status = lap_error_exit_code (error);
+  g_autofree char *line = g_strdelimit (g_strdup (error->message), "\r\n", ' ');
+
+  g_printerr ("lapwing: %s\n", line);
+  g_error_free (error);
+  return status;
+}
+
+LapTimeline *
+lap_cli_timeline (const char *file)
+{
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  g_autoptr (LapSession) session = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+  LapTimeline *timeline = NULL;
+  GError *error = NULL;
+
+  bytes = lap_read_file (file, NULL, &error);
+  if (bytes != NULL)
+    session = lap_session_from_bytes (bytes, &error);
+  if (session != NULL)
+    timeline = lap_timeline_new (session, builtin, &error);
+  if (timeline == NULL) {
+    if (session != NULL)
+      lap_error_add_line (error, bytes);
+    if (bytes != NULL)
+      g_prefix_error (&error, "%s: ", file);
+    lap_cli_fail (error);
+    return NULL;
+  }
+  if (session->version > LAP_SESSION_VERSION)
+    g_printerr ("lapwing: %s: written by a newer version (%d); what this one doesn't know is passed over\n", file,
+                session->version);
+  return timeline;
+}
+
+int
+lap_cli_print (GBytes *bytes)
+{
+  gsize size;
+  const char *data = g_bytes_get_data (bytes, &size);
+
+  if (fwrite (data, 1, size, stdout) != size || fflush (stdout) != 0) {
+    g_printerr ("lapwing: standard output can't be written\n");
+    return LAP_ERROR_UNWRITABLE;
+  }
+  return 0;
+}
+
+int
+lap_cli_write (const char *out, GBytes *bytes)
+{
+  GError *error = NULL;
+
+  if (g_str_equal (out, "-"))
+    return lap_cli_print (bytes);
+  if (!lap_save_bytes (out, bytes, NULL, NULL, &error))
+    return lap_cli_fail (error);
+  return 0;
+}

@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The commands. Each is one file with one LapCommand, named in the table of cli.c; none needs a display.
+ *
+ * A command parses its options with GOption, prints what was asked for to standard output, and returns its exit
+ * status; an error is one line on standard error: lap_cli_fail().
+ */
+#pragma once
+
+#include "base/error.h"
+#include "timeline/timeline.h"
+
+G_BEGIN_DECLS
+
+typedef struct {
+  const char *name;     /* "check" */
+  const char *synopsis; /* "FILE [--json]" */
+  const char *summary;  /* marked for translation */
+  int       (*run)      (int argc, char **argv); /* argv[0] is the command's name */
+} LapCommand;
+
+extern const LapCommand lap_command_check, lap_command_timeline, lap_command_catalogue, lap_command_checks;
+
+/* Runs the command that @argv names, --help or --version included. FALSE where it names none: the words are files
+ * for the window. */
+gboolean     lap_cli_run      (int            argc,
+                               char         **argv,
+                               int           *status);
+
+/* Helpers for the commands. */
+
+/* Parses @entries; at least @least and at most @most words must remain, returned in @rest (transfer full). On wrong
+ * use it has printed the line and returns FALSE: exit with LAP_ERROR_USAGE. */
+gboolean     lap_cli_options  (int                argc,
+                               char             **argv,
+                               const LapCommand  *command,
+                               const GOptionEntry *entries,
+                               guint              least,
+                               guint              most,
+                               char            ***rest);
+/* The session of @file laid out, or NULL after the line was printed: exit with LAP_ERROR_INVALID. Warns in one line
+ * about a newer version. */
+LapTimeline *lap_cli_timeline (const char    *file);
+/* Prints "lapwing: message" and returns the exit status of @error, which is freed. */
+int          lap_cli_fail     (GError        *error);
+/* Writes @bytes to the file @out, whole or not at all, or to standard output for "-". Returns the exit status. */
+int          lap_cli_write    (const char    *out,
+                               GBytes        *bytes);
+/* Prints @bytes to standard output. Returns the exit status. */
+int          lap_cli_print    (GBytes        *bytes);
+
+G_END_DECLS

@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "publish/timeline.h"
+
+#include <string.h>
+
+static const char *const sides[] = { NULL, "left", "right" };
+
+static void
+member_text (LapJsonWriter *out, const char *name, const char *text)
+{
+  lap_json_writer_member (out, name);
+  lap_json_writer_string (out, text);
+}
+
+static void
+member_number (LapJsonWriter *out, const char *name, int number, gboolean there)
+{
+  lap_json_writer_member (out, name);
+  if (there)
+    lap_json_writer_int (out, number);
+  else
+    lap_json_writer_null (out);
+}
+
+static const char *
+shown_id (const LapTask *task)
+{
+  return task != NULL && task->shown != NULL ? task->shown->id : NULL;
+}
+
+static void
+write_interval (LapJsonWriter *out, const LapTimeline *timeline, const LapInterval *v)
+{
+  const LapTask *task = lap_timeline_task (timeline, v);
+
+  lap_json_writer_begin_object (out);
+  member_number (out, "start", v->start, TRUE);
+  member_number (out, "seconds", v->seconds, TRUE);
+  member_text (out, "kind", lap_words_id (&lap_interval_kinds, v->kind));
+  member_number (out, "part", v->part, TRUE);
+  member_number (out, "round", v->round, v->round > 0);
+  member_number (out, "block", v->block, v->block != LAP_NO_BLOCK);
+  member_text (out, "exercise", task != NULL ? task->wanted : NULL);
+  member_text (out, "shown", shown_id (task));
+  member_text (out, "side", sides[v->side]);
+  lap_json_writer_end_object (out);
+}
+
+GBytes *
+lap_publish_timeline (const LapTimeline *timeline)
+{
+  g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
+
+  lap_json_writer_begin_object (out);
+  member_number (out, "length", timeline->length, TRUE);
+  lap_json_writer_member (out, "intervals");
+  lap_json_writer_begin_array (out);
+  for (guint i = 0; i < timeline->n; i++)
+    write_interval (out, timeline, &timeline->intervals[i]);
+  lap_json_writer_end_array (out);
+  lap_json_writer_end_object (out);
+  return lap_json_writer_finish (out);
+}
+
+/* A field of RFC 4180: quoted where it must be. */
+static void
+append_field (GString *csv, const char *text, gboolean last)
+{
+  if (text != NULL && strpbrk (text, ",\"\r\n") != NULL) {
+    g_string_append_c (csv, '"');
+    for (; *text != '\0'; text++) {
+      if (*text == '"')
+        g_string_append_c (csv, '"');
+      g_string_append_c (csv, *text);
+    }
+    g_string_append_c (csv, '"');
+  } else if (text != NULL) {
+    g_string_append (csv, text);
+  }
+  g_string_append (csv, last ? "\r\n" : ",");
+}
+
+static void
+append_number (GString *csv, int number, gboolean there)
+{
+  if (there)
+    g_string_append_printf (csv, "%d,", number);
+  else
+    g_string_append_c (csv, ',');
+}
+
+GBytes *
+lap_publish_table (const LapTimeline *timeline)
+{
+  GString *csv = g_string_new ("start,seconds,kind,part,round,block,exercise,shown,side\r\n");
+
+  for (guint i = 0; i < timeline->n; i++) {
+    const LapInterval *v = &timeline->intervals[i];
+    const LapTask *task = lap_timeline_task (timeline, v);
+
+    append_number (csv, v->start, TRUE);
+    append_number (csv, v->seconds, TRUE);
+    append_field (csv, lap_words_id (&lap_interval_kinds, v->kind), FALSE);
+    append_number (csv, v->part, TRUE);
+    append_number (csv, v->round, v->round > 0);
+    append_number (csv, v->block, v->block != LAP_NO_BLOCK);
+    append_field (csv, task != NULL ? task->wanted : NULL, FALSE);
+    append_field (csv, shown_id (task), FALSE);
+    append_field (csv, sides[v->side], TRUE);
+  }
+  return g_string_free_to_bytes (csv);
+}

@@ -435,6 +435,20 @@ count_of (const LapCheckup *cx, const LapCheck *check)
   return count;
 }
 
+/* Open stops and warnings, the length aside: a remedy may cost time, and then says so as the next warning. */
+static guint
+burden (const LapCheckup *cx)
+{
+  guint count = 0;
+
+  for (guint i = 0; i < cx->warnings->len; i++) {
+    const LapWarning *w = lap_checkup_nth (cx, i);
+
+    count += !w->fine && w->severity != LAP_SEVERITY_NOTE && !g_str_equal (w->check->id, "length-over");
+  }
+  return count;
+}
+
 /* Whether with @edits the check says less, nothing new stops the plan and nothing else gets worse on the whole. */
 static gboolean
 helps (const LapCheckup *cx, const LapCheck *check, LapEdits *edits)
@@ -450,7 +464,7 @@ helps (const LapCheckup *cx, const LapCheck *check, LapEdits *edits)
   lap_edits_swap (edits);
   return then != NULL && count_of (then, check) < count_of (cx, check) &&
          lap_checkup_count (then, LAP_SEVERITY_STOP) <= lap_checkup_count (cx, LAP_SEVERITY_STOP) &&
-         lap_checkup_n_open (then) <= lap_checkup_n_open (cx);
+         burden (then) <= burden (cx);
 }
 
 #define MOST_REMEDIES 3

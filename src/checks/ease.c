@@ -57,6 +57,7 @@ lap_remedy_ease (const LapCheckup *cx, LapPartKind kind, int seconds, GPtrArray 
   for (guint i = 0; i < moves->len; i++)
     g_ptr_array_add (blocks, lap_block_new_exercise (((LapExercise *) g_ptr_array_index (moves, i))->id, each, 0));
   lap_list_splice (part->blocks, 0, 0, blocks);
+  part->rest_after = kind == LAP_PART_WARM_UP ? 20 : 0;
   for (guint p = 0; p < cx->timeline->n_parts; p++)
     if (cx->timeline->parts[p].part->kind == LAP_PART_MAIN) {
       if (kind == LAP_PART_WARM_UP) {

@@ -53,11 +53,7 @@ lap_object_finalize (GObject *object)
 static void
 lap_object_class_init (LapObjectClass *klass)
 {
-  GObjectClass *object_class = G_OBJECT_CLASS (klass);
-
-  object_class->get_property = lap_object_get_property;
-  object_class->set_property = lap_object_set_property;
-  object_class->finalize = lap_object_finalize;
+  G_OBJECT_CLASS (klass)->finalize = lap_object_finalize;
   signals[CHANGED] = g_signal_new ("changed", LAP_TYPE_OBJECT, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 0);
 }
@@ -89,10 +85,15 @@ field_spec (const LapField *field)
 void
 lap_object_class_install (LapObjectClass *klass, const LapRecord *record)
 {
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+
   klass->record = record;
+  /* GObject doesn't let a class inherit these two. */
+  object_class->get_property = lap_object_get_property;
+  object_class->set_property = lap_object_set_property;
   for (guint i = 0; i < record->n; i++)
     if (!(record->fields[i].flags & LAP_FIELD_FIXED))
-      g_object_class_install_property (G_OBJECT_CLASS (klass), i + 1, field_spec (&record->fields[i]));
+      g_object_class_install_property (object_class, i + 1, field_spec (&record->fields[i]));
 }
 
 void

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "checks/ease.h"
 
+#include "catalogue/camera.h"
+
 #include <glib/gi18n-lib.h>
 
 /* What suits this session for warm-up or cool-down, kit, noise and care words included. */
@@ -20,6 +22,19 @@ suits (const LapCheckup *cx, LapPartKind kind)
   return filter;
 }
 
+/* Whether the room and the camera have space for it. */
+static gboolean
+has_room (const LapCheckup *cx, const LapExercise *e)
+{
+  const LapSession *s = cx->session;
+  double width = s->space_width, length = s->space_length;
+
+  if (lap_camera_distance (e, s->lens, s->frame == LAP_FRAME_PORTRAIT) > s->room)
+    return FALSE;
+  return width <= 0 || length <= 0 || (e->width <= width && e->length <= length) ||
+         (e->width <= length && e->length <= width);
+}
+
 /* Up to @most exercises that suit, each for a region that none before it works, standing ones first. */
 static GPtrArray *
 gather (const LapCheckup *cx, LapPartKind kind, guint most)
@@ -33,7 +48,7 @@ gather (const LapCheckup *cx, LapPartKind kind, guint most)
       LapExercise *e = lap_catalogue_nth (cx->timeline->catalogue, i);
 
       if (lap_posture_height (e->posture) != height || e->posture == LAP_POSTURE_ON_CHAIR ||
-          !lap_filter_matches (&filter, e) || !(lap_muscle_regions (e->primary_mask) & ~done))
+          !has_room (cx, e) || !lap_filter_matches (&filter, e) || !(lap_muscle_regions (e->primary_mask) & ~done))
         continue;
       done |= lap_muscle_regions (e->primary_mask);
       g_ptr_array_add (found, e);
@@ -53,7 +68,8 @@ lap_remedy_ease (const LapCheckup *cx, LapPartKind kind, int seconds, GPtrArray 
 
   if (moves->len == 0)
     return;
-  each = (seconds + (int) moves->len - 1) / (int) moves->len;
+  /* What it has to last is a share of the session, which grows with it. */
+  each = (seconds * 6 / 5 / (int) moves->len + 4) / 5 * 5;
   for (guint i = 0; i < moves->len; i++)
     g_ptr_array_add (blocks, lap_block_new_exercise (((LapExercise *) g_ptr_array_index (moves, i))->id, each, 0));
   lap_list_splice (part->blocks, 0, 0, blocks);
@@ -67,6 +83,8 @@ lap_remedy_ease (const LapCheckup *cx, LapPartKind kind, int seconds, GPtrArray 
       at = p + 1;
     }
   edits = lap_edits_new (kind == LAP_PART_WARM_UP ? _("Add a warm-up") : _("Add a cool-down"));
+  if (kind == LAP_PART_COOL_DOWN)
+    lap_edits_set_int (edits, lap_session_nth (cx->session, at - 1), "rest-after", 20);
   lap_edits_insert (edits, cx->session->parts, at, part);
   lap_remedy_add (remedies, g_strdup (lap_edits_label (edits)), edits);
 }

@@ -45,16 +45,23 @@ tell_length (const LapCheckup *cx, const LapWarning *w)
                           by, length, target);
 }
 
+/* The rounds by which each main part would make the length right, as near as whole rounds can. */
 static void
-add_rounds (const LapCheckup *cx, int step, GPtrArray *remedies)
+add_rounds (const LapCheckup *cx, GPtrArray *remedies)
 {
+  int missing = cx->session->target - cx->timeline->length;
+
   for (guint p = 0; p < cx->timeline->n_parts; p++) {
     LapPart *part = lap_session_nth (cx->session, p);
-    int rounds = part->rounds + step;
+    int each = (cx->timeline->parts[p].end - cx->timeline->parts[p].start) / part->rounds;
+    int rounds;
 
-    if (part->kind == LAP_PART_MAIN && part->run != LAP_RUN_OWN_PACE && rounds >= 1 && rounds <= 100)
+    if (part->kind != LAP_PART_MAIN || part->run == LAP_RUN_OWN_PACE || each == 0)
+      continue;
+    rounds = part->rounds + (missing > 0 ? MAX (1, missing / each) : (missing - SLACK) / each - 1);
+    if (rounds >= 1 && rounds <= 100)
       lap_remedy_add (remedies,
-                      g_strdup_printf (step < 0 ? _("One round less of %s") : _("One round more of %s"),
+                      g_strdup_printf (ngettext ("%1$d round of %2$s", "%1$d rounds of %2$s", rounds), rounds,
                                        lap_part_title (part)),
                       lap_verb_set_rounds (part, rounds));
   }
@@ -66,7 +73,7 @@ remedy_over (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
   LapEdits *edits = lap_edits_new (_("Change the target"));
   g_autofree char *length = lap_clock_text (cx->timeline->length);
 
-  add_rounds (cx, -1, remedies);
+  add_rounds (cx, remedies);
   lap_edits_set_int (edits, cx->session, "target", cx->timeline->length);
   lap_remedy_add (remedies, g_strdup_printf (_("Make %s the target"), length), edits);
 }
@@ -74,7 +81,7 @@ remedy_over (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 static void
 remedy_under (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
-  add_rounds (cx, 1, remedies);
+  add_rounds (cx, remedies);
 }
 
 static void

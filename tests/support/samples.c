@@ -32,8 +32,9 @@ static const struct { const char *property, *json; } samples[] = {
   { "tempo", "\"3-1-1\"" },
   { "say", "{\"cues\": [\"Chest up\", \"Knees out\"], \"x\": 1}" },
   { "in-round", "{\"2\": {\"exercise\": \"lunge\", \"work\": 30, \"reps\": 12, \"say\": {\"fault\": \"No.\"}}, \"3\": {\"x\": 1}}" },
-  /* On its own a part at its own pace would need "cap" as well. */
+  /* On its own a part at its own pace would need "cap" as well; low stays below high. */
   { "run", "\"on-the-minute\"" },
+  { "band-low", "0.3" },
 };
 
 static char *

@@ -1,0 +1,45 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The sheets this build can print. A sheet is one layout in place/ and one row here; the command, the window and the
+ * tests go through the rows.
+ *
+ * Calling order: find a row, build its page list (kept by a preview, which asks the same list for the distances it
+ * reads from), or print it straight to the bytes of a PDF. Same timeline and options, same bytes on one machine.
+ */
+#pragma once
+
+#include "place/page.h"
+#include "place/paper.h"
+#include "timeline/timeline.h"
+
+G_BEGIN_DECLS
+
+typedef struct {
+  const char *id;
+  const char *title;   /* marked for translation, not yet translated */
+  const char *purpose; /* likewise: where it hangs or who holds it */
+  LapPages *(*build) (const LapTimeline *timeline, const LapSheetOptions *options, const LapMeasure *measure);
+} LapSheet;
+
+guint           lap_sheets_n     (void);
+const LapSheet *lap_sheets_nth   (guint n);
+/* NULL where no sheet has that id. */
+const LapSheet *lap_sheets_find  (const char *id);
+
+/* The page list, measured in the platform's faces. Transfer full. */
+LapPages       *lap_sheet_build  (const LapSheet        *sheet,
+                                  const LapTimeline     *timeline,
+                                  const LapSheetOptions *options);
+
+/* The PDF: searchable, fonts embedded, tagged, outlined. Its date is SOURCE_DATE_EPOCH or a constant. */
+GBytes         *lap_sheet_print  (const LapSheet        *sheet,
+                                  const LapTimeline     *timeline,
+                                  const LapSheetOptions *options,
+                                  GError               **error);
+
+/* What is painted, as PDF. @ink says how. */
+GBytes         *lap_pages_print  (const LapPages        *pages,
+                                  LapInk                 ink,
+                                  GError               **error);
+
+G_END_DECLS

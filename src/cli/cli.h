@@ -19,7 +19,8 @@ typedef struct {
   int       (*run)      (int argc, char **argv); /* argv[0] is the command's name */
 } LapCommand;
 
-extern const LapCommand lap_command_check, lap_command_timeline, lap_command_catalogue, lap_command_checks;
+extern const LapCommand lap_command_check, lap_command_timeline, lap_command_catalogue, lap_command_checks,
+                        lap_command_print, lap_command_sheets;
 
 /* Runs the command that @argv names, --help or --version included. FALSE where it names none: the words are files
  * for the window. */

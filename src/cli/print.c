@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * lapwing print FILE --sheet SHEET --paper PAPER [--landscape] [--ink INK] -o OUT.pdf
+ */
+#include "cli/cli.h"
+
+#include "sheets/sheets.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct {
+  char *sheet, *paper, *ink, *out;
+} Words;
+
+static char *
+sheet_ids (void)
+{
+  GString *ids = g_string_new (NULL);
+
+  for (guint i = 0; i < lap_sheets_n (); i++)
+    g_string_append_printf (ids, "%s%s", i > 0 ? ", " : "", lap_sheets_nth (i)->id);
+  return g_string_free (ids, FALSE);
+}
+
+/* The index of @word in @words; -1 after a line about what was expected. */
+static int
+choose (const LapWords *words, const char *option, const char *word)
+{
+  int index = lap_words_find (words, word);
+  g_autofree char *all = NULL;
+
+  if (index < 0) {
+    all = lap_words_all (words);
+    g_printerr ("lapwing print: %s %s: expected one of %s\n", option, word, all);
+  }
+  return index;
+}
+
+/* What was asked for; FALSE after a line about what is wrong. */
+static gboolean
+understand (const Words *words, const LapSheet **sheet, LapSheetOptions *options)
+{
+  g_autofree char *ids = sheet_ids ();
+  int paper, ink;
+
+  if (words->sheet == NULL || words->out == NULL) {
+    g_printerr ("lapwing print: expected: lapwing print %s\n", lap_command_print.synopsis);
+    return FALSE;
+  }
+  *sheet = lap_sheets_find (words->sheet);
+  if (*sheet == NULL) {
+    g_printerr ("lapwing print: --sheet %s: expected one of %s\n", words->sheet, ids);
+    return FALSE;
+  }
+  paper = words->paper != NULL ? choose (&lap_papers, "--paper", words->paper) : LAP_PAPER_A4;
+  ink = words->ink != NULL ? choose (&lap_inks, "--ink", words->ink) : LAP_INK_COLOUR;
+  options->paper = paper;
+  options->ink = ink;
+  return paper >= 0 && ink >= 0;
+}
+
+static int
+print_sheet (const char *file, const LapSheet *sheet, const LapSheetOptions *options, const char *out)
+{
+  g_autoptr (LapTimeline) timeline = lap_cli_timeline (file);
+  g_autoptr (GBytes) bytes = NULL;
+  GError *error = NULL;
+
+  if (timeline == NULL)
+    return LAP_ERROR_INVALID;
+  bytes = lap_sheet_print (sheet, timeline, options, &error);
+  return bytes != NULL ? lap_cli_write (out, bytes) : lap_cli_fail (error);
+}
+
+static int
+run (int argc, char **argv)
+{
+  Words words = { NULL };
+  LapSheetOptions options = { 0 };
+  const LapSheet *sheet = NULL;
+  const GOptionEntry entries[] = {
+    { "sheet", 0, 0, G_OPTION_ARG_STRING, &words.sheet, N_("The sheet: see lapwing sheets"), N_("SHEET") },
+    { "paper", 0, 0, G_OPTION_ARG_STRING, &words.paper, N_("A4, A3, A2, A5, Letter or Tabloid"), N_("PAPER") },
+    { "landscape", 0, 0, G_OPTION_ARG_NONE, &options.landscape, N_("On its side"), NULL },
+    { "ink", 0, 0, G_OPTION_ARG_STRING, &words.ink, N_("colour, one or outline"), N_("INK") },
+    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &words.out, N_("The file to write, - for standard output"), N_("OUT") },
+    { NULL },
+  };
+  g_auto (GStrv) files = NULL;
+  int status = LAP_ERROR_USAGE;
+
+  if (lap_cli_options (argc, argv, &lap_command_print, entries, 1, 1, &files) &&
+      understand (&words, &sheet, &options))
+    status = print_sheet (files[0], sheet, &options, words.out);
+  g_free (words.sheet);
+  g_free (words.paper);
+  g_free (words.ink);
+  g_free (words.out);
+  return status;
+}
+
+const LapCommand lap_command_print = {
+  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--ink INK] -o OUT.pdf",
+  N_("Prints a sheet as PDF."), run,
+};

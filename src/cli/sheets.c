@@ -1,0 +1,56 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * lapwing sheets [--json]: the sheets that this build can print.
+ */
+#include "cli/cli.h"
+
+#include "base/json-writer.h"
+#include "sheets/sheets.h"
+
+#include <glib/gi18n-lib.h>
+
+static int
+print_json (void)
+{
+  g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
+  g_autoptr (GBytes) bytes = NULL;
+
+  lap_json_writer_begin_object (out);
+  lap_json_writer_member (out, "sheets");
+  lap_json_writer_begin_array (out);
+  for (guint i = 0; i < lap_sheets_n (); i++) {
+    lap_json_writer_begin_object (out);
+    lap_json_writer_member (out, "id");
+    lap_json_writer_string (out, lap_sheets_nth (i)->id);
+    lap_json_writer_member (out, "title");
+    lap_json_writer_string (out, _(lap_sheets_nth (i)->title));
+    lap_json_writer_end_object (out);
+  }
+  lap_json_writer_end_array (out);
+  lap_json_writer_end_object (out);
+  bytes = lap_json_writer_finish (out);
+  return lap_cli_print (bytes);
+}
+
+static int
+run (int argc, char **argv)
+{
+  gboolean json = FALSE;
+  const GOptionEntry entries[] = {
+    { "json", 0, 0, G_OPTION_ARG_NONE, &json, N_("Print JSON"), NULL },
+    { NULL },
+  };
+  g_auto (GStrv) rest = NULL;
+
+  if (!lap_cli_options (argc, argv, &lap_command_sheets, entries, 0, 0, &rest))
+    return LAP_ERROR_USAGE;
+  if (json)
+    return print_json ();
+  for (guint i = 0; i < lap_sheets_n (); i++)
+    g_print ("%-14s %s, %s\n", lap_sheets_nth (i)->id, _(lap_sheets_nth (i)->title), _(lap_sheets_nth (i)->purpose));
+  return 0;
+}
+
+const LapCommand lap_command_sheets = {
+  "sheets", "[--json]", N_("Lists the sheets that this build can print."), run,
+};

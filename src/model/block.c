@@ -92,8 +92,15 @@ static const LapRecord record = {
 G_DEFINE_TYPE (LapBlock, lap_block, LAP_TYPE_OBJECT)
 
 static void
+copy_kind (gconstpointer from, gpointer to)
+{
+  ((LapBlock *) to)->kind = ((const LapBlock *) from)->kind;
+}
+
+static void
 lap_block_class_init (LapBlockClass *klass)
 {
+  LAP_OBJECT_CLASS (klass)->copy_rest = copy_kind;
   lap_object_class_install (LAP_OBJECT_CLASS (klass), &record);
 }
 

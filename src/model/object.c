@@ -124,6 +124,8 @@ lap_object_copy (gconstpointer object)
   LapObject *copy = g_object_new (G_OBJECT_TYPE (object), NULL);
 
   lap_record_copy (record, object, copy);
+  if (LAP_OBJECT_GET_CLASS (copy)->copy_rest != NULL)
+    LAP_OBJECT_GET_CLASS (copy)->copy_rest (object, copy);
   for (guint i = 0; i < record->n; i++) {
     g_autoptr (GPtrArray) items = g_ptr_array_new_with_free_func (g_object_unref);
     LapList *list;

@@ -31,6 +31,8 @@ struct _LapObject {
 struct _LapObjectClass {
   GObjectClass     parent_class;
   const LapRecord *record;
+  /* May be NULL: copies what no row of the record holds. */
+  void           (*copy_rest) (gconstpointer from, gpointer to);
 };
 
 GType            lap_object_get_type      (void);

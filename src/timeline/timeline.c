@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Expansion. A part goes round by round through its blocks. What a block asks for is resolved once and used in
- * every round that doesn't change it, so that the inner loop only writes records. The first thing that can't be
- * laid out stops it all: the work so far is dropped and the error names the place.
+ * every round that doesn't change it; a round that is like an earlier one is copied from it with its clock moved,
+ * which is what makes long plans cheap. The first thing that can't be laid out stops it all: the work so far is
+ * dropped and the error names the place.
  */
 #include "timeline/timeline.h"
 
@@ -16,6 +17,14 @@ static const LapWord kinds[] = {
 const LapWords lap_interval_kinds = { "a kind of interval", kinds, G_N_ELEMENTS (kinds) };
 
 G_DEFINE_BOXED_TYPE (LapTimeline, lap_timeline, lap_timeline_ref, lap_timeline_unref)
+
+/* A round that has been laid out: what copying it takes. */
+typedef struct {
+  guint interval, n_intervals; /* without the round rest after it */
+  guint turn, n_turns;
+  int   start, seconds;
+  int   work, rest;            /* what it added to the sums of the part */
+} Round;
 
 /* The state of one expansion. */
 typedef struct {
@@ -33,6 +42,21 @@ typedef struct {
 #define LOOK_BACK 6
 
 static void
+reserve (Build *b, guint intervals, guint turns)
+{
+  LapTimeline *t = b->timeline;
+
+  if (t->n + intervals > b->room) {
+    b->room = MAX (b->room * 2, t->n + intervals);
+    t->intervals = g_renew (LapInterval, t->intervals, b->room);
+  }
+  if (t->n_turns + turns > b->turn_room) {
+    b->turn_room = MAX (b->turn_room * 2, t->n_turns + turns);
+    t->turns = g_renew (LapTurn, t->turns, b->turn_room);
+  }
+}
+
+static void
 push (Build *b, LapIntervalKind kind, int seconds, guint32 task, guint16 block, LapSide side)
 {
   LapTimeline *t = b->timeline;
@@ -40,10 +64,7 @@ push (Build *b, LapIntervalKind kind, int seconds, guint32 task, guint16 block, 
 
   if (seconds <= 0 || b->full)
     return;
-  if (t->n == b->room) {
-    b->room *= 2;
-    t->intervals = g_renew (LapInterval, t->intervals, b->room);
-  }
+  reserve (b, 1, 0);
   interval = &t->intervals[t->n++];
   interval->start = t->length;
   interval->seconds = seconds;
@@ -103,10 +124,7 @@ add_turn (Build *b, guint32 task, guint16 block, guint interval, int start, int 
   LapStretch *stretch = &t->parts[b->p];
   LapTurn *turn;
 
-  if (t->n_turns == b->turn_room) {
-    b->turn_room *= 2;
-    t->turns = g_renew (LapTurn, t->turns, b->turn_room);
-  }
+  reserve (b, 0, 1);
   turn = &t->turns[t->n_turns];
   turn->start = start;
   turn->end = t->length;
@@ -247,20 +265,156 @@ task_of (Build *b, guint32 *known, guint i, guint step)
   return known[step * n + i];
 }
 
+/* Lays round @r out block by block. */
+static gboolean
+push_round (Build *b, guint32 *known, guint step, gboolean last, GError **error)
+{
+  guint n = lap_part_n (b->part);
+
+  for (guint i = 0; i < n && !b->full; i++)
+    if (!push_block (b, task_of (b, known, i, step), i, last && i == n - 1, error))
+      return FALSE;
+  return TRUE;
+}
+
+static void
+copy_turns (Build *b, const Round *from, int later, guint shift)
+{
+  LapTimeline *t = b->timeline;
+  const LapTurn *source = t->turns + from->turn, *before = t->turns + t->n_turns - b->per_round;
+  LapTurn *to = t->turns + t->n_turns, *end = to + from->n_turns;
+  guint matched = b->matched;
+  guint16 round = b->round;
+
+  for (; to < end; to++, source++, before++) {
+    *to = *source;
+    to->start += later;
+    to->end += later;
+    to->interval += shift;
+    to->round = round;
+    if (source == t->turns + from->turn) {
+      to->apart = b->apart;
+      to->joined = is_joined (t, to - 1, to);
+    }
+    matched = to->task == before->task && to->apart == before->apart ? matched + 1 : 0;
+    to->repeats = matched >= LOOK_BACK;
+  }
+  b->matched = matched;
+  t->n_turns += from->n_turns;
+}
+
+/* Copies @from as the round of @b: the same intervals and turns, later. */
+static void
+copy_round (Build *b, const Round *from, gboolean drop_rest)
+{
+  LapTimeline *t = b->timeline;
+  int later = t->length - from->start;
+  guint n = from->n_intervals - drop_rest;
+  const LapInterval *source;
+  LapInterval *to, *end;
+  guint16 round = b->round;
+
+  reserve (b, n, from->n_turns);
+  copy_turns (b, from, later, t->n - from->interval);
+  source = t->intervals + from->interval;
+  to = t->intervals + t->n;
+  for (end = to + n; to < end; to++, source++) {
+    *to = *source;
+    to->start += later;
+    to->round = round;
+  }
+  t->n += n;
+  t->length += from->seconds - (drop_rest ? source->seconds : 0);
+  t->parts[b->p].work += from->work;
+  t->parts[b->p].rest += from->rest;
+  b->apart = end[-1].kind == LAP_INTERVAL_TALK || end[-1].kind == LAP_INTERVAL_PAUSE;
+  b->full = t->n > LAP_MOST_INTERVALS || t->length > LAP_MOST_SECONDS;
+}
+
+/* The rounds of @part in which some block differs. */
+static guint8 *
+changed_rounds (const LapPart *part)
+{
+  guint8 *changed = g_malloc0 (part->rounds + 1);
+
+  for (guint i = 0; i < lap_part_n (part); i++) {
+    const LapChanges *changes = lap_part_nth (part, i)->in_round;
+
+    for (guint k = 0; changes != NULL && k < changes->items->len; k++) {
+      int round = ((LapChange *) g_ptr_array_index (changes->items, k))->round;
+
+      if (round <= part->rounds)
+        changed[round] = TRUE;
+    }
+  }
+  return changed;
+}
+
+/* The latest round before @r that is like it, or NULL: of the same step and, for the sides, as odd or even. */
+static const Round *
+like_round (const Round *rounds, const guint8 *changed, int r, int period)
+{
+  if (changed[r])
+    return NULL;
+  for (int k = r - period; k >= 1; k -= period)
+    if (!changed[k] && rounds[k].n_turns > 0)
+      return &rounds[k];
+  return NULL;
+}
+
+static gboolean
+lay_round (Build *b, Round *rounds, const guint8 *changed, guint32 *known, GError **error)
+{
+  LapTimeline *t = b->timeline;
+  LapPart *part = b->part;
+  LapStretch *stretch = &t->parts[b->p];
+  int steps = MAX (1, lap_rows_n (part->steps)), r = b->round;
+  const Round *from = like_round (rounds, changed, r, steps % 2 == 1 ? 2 * steps : steps);
+  Round now = { .interval = t->n, .turn = t->n_turns, .start = t->length, .work = stretch->work, .rest = stretch->rest };
+  gboolean last = r == part->rounds;
+
+  if (from != NULL) {
+    const LapInterval *end = &t->intervals[from->interval + from->n_intervals - 1];
+
+    copy_round (b, from, last && !part->keep_last_rest && end->kind == LAP_INTERVAL_REST);
+  } else if (!push_round (b, known, (r - 1) % steps, last, error)) {
+    return FALSE;
+  }
+  now.n_intervals = t->n - now.interval;
+  now.n_turns = t->n_turns - now.turn;
+  now.seconds = t->length - now.start;
+  now.work = stretch->work - now.work;
+  now.rest = stretch->rest - now.rest;
+  rounds[r] = now;
+  return TRUE;
+}
+
+/* Once two rounds are known, room for the rest is made in one go. */
+static void
+reserve_rounds (Build *b, const Round *round)
+{
+  guint more = b->part->rounds - b->round;
+
+  reserve (b, MIN (more * (round->n_intervals + 1), LAP_MOST_INTERVALS), MIN (more * round->n_turns, LAP_MOST_INTERVALS));
+}
+
 static gboolean
 push_rounds (Build *b, GError **error)
 {
   LapPart *part = b->part;
-  guint n = lap_part_n (part), steps = MAX (1, lap_rows_n (part->steps));
-  g_autofree guint32 *known = g_new (guint32, MAX (1, n * steps));
+  guint n = lap_part_n (part) * MAX (1, lap_rows_n (part->steps));
+  g_autofree guint32 *known = g_new (guint32, MAX (1, n));
+  g_autofree Round *rounds = g_new0 (Round, part->rounds + 1);
+  g_autofree guint8 *changed = changed_rounds (part);
 
-  for (guint i = 0; i < n * steps; i++)
+  for (guint i = 0; i < n; i++)
     known[i] = LAP_NO_TASK;
   for (int r = 1; r <= part->rounds && !b->full; r++) {
     b->round = r;
-    for (guint i = 0; i < n && !b->full; i++)
-      if (!push_block (b, task_of (b, known, i, (r - 1) % steps), i, r == part->rounds && i == n - 1, error))
-        return FALSE;
+    if (!lay_round (b, rounds, changed, known, error))
+      return FALSE;
+    if (r == 2)
+      reserve_rounds (b, &rounds[r]);
     if (r < part->rounds) {
       push (b, LAP_INTERVAL_ROUND_REST, part->round_rest, LAP_NO_TASK, LAP_NO_BLOCK, LAP_SIDE_NONE);
       b->timeline->parts[b->p].rest += part->round_rest;

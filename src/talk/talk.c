@@ -1,0 +1,250 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One pass over the turns. A task is met for the first time once; only then are its words looked up among those that
+ * other tasks of the same exercise have said already.
+ */
+#include "talk/talk.h"
+
+#define COUNT_IN 4.0     /* seconds: a breath and "three, two, one"; common practice */
+#define BREATHLESS 0.60  /* effort from which nobody talks in sentences: vigorous, ACSM 2011 */
+
+typedef struct {
+  const LapTimeline *timeline;
+  const LapEffort   *effort;
+  const LapSession  *session;
+  LapChangeRule      rule;
+  LapTalk           *talk;
+  GHashTable        *said;  /* "id member text" of what is said once */
+  gboolean          *met;   /* by task */
+} Build;
+
+int
+lap_count_words (const char *text)
+{
+  gboolean inside = FALSE;
+  int words = 0;
+
+  for (const char *p = text; p != NULL && *p != '\0'; p = g_utf8_next_char (p)) {
+    gboolean space = g_unichar_isspace (g_utf8_get_char (p));
+
+    words += !space && !inside;
+    inside = !space;
+  }
+  return words;
+}
+
+static int
+count_cues (const char * const *cues)
+{
+  int words = 0;
+
+  for (guint i = 0; cues != NULL && cues[i] != NULL; i++)
+    words += lap_count_words (cues[i]);
+  return words;
+}
+
+LapWording
+lap_task_wording (const LapTask *task)
+{
+  const LapSay *own = task->say, *say = task->shown != NULL ? task->shown->say : NULL;
+  LapWording w = { .name = task->shown != NULL ? task->shown->name : NULL };
+  const LapSay none = { 0 };
+
+  own = own != NULL ? own : &none;
+  say = say != NULL ? say : &none;
+#define PICK(bit, member) (own->member != NULL || ((own->present >> (bit)) & 1) ? own->member : say->member)
+  w.setup = PICK (LAP_SAY_SETUP, setup);
+  w.cues = (const char * const *) PICK (LAP_SAY_CUES, cues);
+  w.fault = PICK (LAP_SAY_FAULT, fault);
+  w.easier = PICK (LAP_SAY_EASIER, easier);
+  w.harder = PICK (LAP_SAY_HARDER, harder);
+#undef PICK
+  return w;
+}
+
+/* @text the first time it is met for the exercise that @task shows, else NULL. */
+static const char *
+once (Build *b, const LapTask *task, int member, const char *text)
+{
+  if (text == NULL || *text == '\0')
+    return NULL;
+  return g_hash_table_add (b->said, g_strdup_printf ("%s %d %s", task->shown->id, member, text)) ? text : NULL;
+}
+
+static LapWording
+wording_now (Build *b, guint32 index, gboolean *first)
+{
+  const LapTask *task = &b->timeline->tasks[index];
+  LapWording w = lap_task_wording (task);
+
+  *first = FALSE;
+  if (b->met[index] || task->shown == NULL) {
+    w.setup = w.fault = w.easier = w.harder = NULL;
+    return w;
+  }
+  b->met[index] = TRUE;
+  w.setup = once (b, task, LAP_SAY_SETUP, w.setup);
+  w.fault = once (b, task, LAP_SAY_FAULT, w.fault);
+  w.easier = once (b, task, LAP_SAY_EASIER, w.easier);
+  w.harder = once (b, task, LAP_SAY_HARDER, w.harder);
+  *first = once (b, task, -1, task->shown->name) != NULL;
+  return w;
+}
+
+static gboolean
+is_gap (int kind)
+{
+  return kind == LAP_INTERVAL_REST || kind == LAP_INTERVAL_ROUND_REST || kind == LAP_INTERVAL_AFTER ||
+         kind == LAP_INTERVAL_TALK || kind == LAP_INTERVAL_PAUSE;
+}
+
+/* Words a second in an interval that isn't work. */
+static double
+pace_in (const Build *b, int kind)
+{
+  if (b->session->sound == LAP_SOUND_AFTER || kind == LAP_INTERVAL_TALK)
+    return b->session->voice;
+  return b->session->talk_rest;
+}
+
+static double
+pace_at_work (const Build *b, const LapTurn *turn)
+{
+  if (b->session->sound == LAP_SOUND_AFTER)
+    return b->session->voice;
+  return lap_effort_at (b->effort, (turn->start + turn->end) / 2.0) >= BREATHLESS ? b->session->talk_vigorous
+                                                                                 : b->session->talk_moderate;
+}
+
+/* Seconds before the work of turn @i that are no time for words. */
+static double
+lead_of (const Build *b, guint i)
+{
+  const LapTimeline *t = b->timeline;
+  const LapExercise *to = t->tasks[t->turns[i].task].shown, *from = NULL;
+  double lead = b->session->sound == LAP_SOUND_AFTER ? 0 : COUNT_IN;
+
+  if (i > 0)
+    from = t->tasks[t->turns[i - 1].task].shown;
+  if (from != NULL && to != NULL)
+    lead += lap_change_posture (&b->rule, from->posture, to->posture) / 2 +
+            lap_change_kit (&b->rule, from->kit_mask, to->kit_mask);
+  return lead;
+}
+
+/* The gap before @turn with the words of talks in it already counted. */
+static LapRoom
+gap_of (const Build *b, const LapTurn *turn)
+{
+  LapRoom gap = { .span = { turn->start, turn->start } };
+
+  for (guint i = turn->interval; i-- > 0 && is_gap (b->timeline->intervals[i].kind);) {
+    const LapInterval *v = &b->timeline->intervals[i];
+
+    if (gap.seconds == 0)
+      gap.pace = pace_in (b, v->kind);
+    gap.seconds += v->seconds;
+    gap.span.start = v->start;
+    if (v->kind == LAP_INTERVAL_TALK) {
+      int words = lap_count_words (b->timeline->tasks[v->task].block->talk);
+
+      gap.words += words;
+      gap.need += words / b->session->voice;
+    }
+  }
+  return gap;
+}
+
+static void
+add_words (LapRoom *room, int words)
+{
+  room->words += words;
+  room->need += words / room->pace;
+}
+
+static void
+add_turn (Build *b, guint i, LapTalkTurn *holder)
+{
+  LapTalkTurn *turn = &b->talk->turns[i];
+  LapRoom *before = holder->gap.seconds > 0 ? &holder->gap : &holder->work;
+  LapWording *say = &turn->say;
+
+  *say = wording_now (b, b->timeline->turns[i].task, &turn->first);
+  add_words (before, lap_count_words (say->name) + lap_count_words (say->setup));
+  add_words (&holder->work, count_cues (say->cues) + lap_count_words (say->fault) + lap_count_words (say->easier) +
+                            lap_count_words (say->harder));
+}
+
+/* Seconds of work of a turn; at their own pace the whole part's. */
+static int
+work_seconds (const LapTimeline *t, const LapTurn *turn)
+{
+  return turn->work > 0 ? turn->work : t->intervals[turn->interval].seconds;
+}
+
+static void
+add_turns (Build *b)
+{
+  const LapTimeline *t = b->timeline;
+  LapTalkTurn *holder = NULL;
+
+  for (guint i = 0; i < t->n_turns; i++) {
+    const LapTurn *turn = &t->turns[i];
+
+    if (holder == NULL || turn->interval != turn[-1].interval) {
+      holder = &b->talk->turns[i];
+      holder->gap = gap_of (b, turn);
+      holder->lead = lead_of (b, i);
+      holder->work = (LapRoom) { .span = { turn->start, turn->end }, .seconds = work_seconds (t, turn),
+                                 .pace = pace_at_work (b, turn) };
+      (holder->gap.seconds > 0 ? &holder->gap : &holder->work)->need += holder->lead;
+    }
+    add_turn (b, i, holder);
+  }
+}
+
+static void
+add_own (Build *b)
+{
+  const LapTimeline *t = b->timeline;
+  g_autoptr (GArray) own = g_array_new (FALSE, FALSE, sizeof (LapTalkOwn));
+
+  for (guint i = 0; i < t->n; i++) {
+    const LapInterval *v = &t->intervals[i];
+    LapTalkOwn talk = { .interval = i, .room = { .span = { v->start, v->start + v->seconds }, .seconds = v->seconds,
+                                                 .pace = b->session->voice } };
+
+    if (v->kind != LAP_INTERVAL_TALK)
+      continue;
+    add_words (&talk.room, lap_count_words (t->tasks[v->task].block->talk));
+    g_array_append_val (own, talk);
+  }
+  b->talk->n_own = own->len;
+  b->talk->own = (LapTalkOwn *) g_array_free (g_steal_pointer (&own), FALSE);
+}
+
+LapTalk *
+lap_talk_new (LapTimeline *timeline, const LapEffort *effort)
+{
+  LapTalk *talk = g_new0 (LapTalk, 1);
+  g_autoptr (GHashTable) said = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autofree gboolean *met = g_new0 (gboolean, MAX (1, timeline->n_tasks));
+  Build b = { .timeline = timeline, .effort = effort, .session = timeline->session, .talk = talk, .said = said,
+              .met = met, .rule = lap_session_rule (timeline->session) };
+
+  talk->timeline = lap_timeline_ref (timeline);
+  talk->n = timeline->n_turns;
+  talk->turns = g_new0 (LapTalkTurn, MAX (1, talk->n));
+  add_turns (&b);
+  add_own (&b);
+  return talk;
+}
+
+void
+lap_talk_free (LapTalk *talk)
+{
+  lap_timeline_unref (talk->timeline);
+  g_free (talk->turns);
+  g_free (talk->own);
+  g_free (talk);
+}

@@ -1,0 +1,18 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What is drawn when, and how much room it takes. Private to figure/.
+ */
+#pragma once
+
+#include "figure/ink.h"
+#include "figure/solve.h"
+
+G_BEGIN_DECLS
+
+/* Works out the boxes of a figure whose poses are solved. */
+void lap_figure_measure (LapFigure *figure);
+
+/* What a pose covers with its kit, without the floor. */
+LapFigureBox lap_pose_bounds (const LapFigure *figure, const LapFigurePose *pose);
+
+G_END_DECLS

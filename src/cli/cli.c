@@ -9,12 +9,8 @@
 #include <stdio.h>
 
 static const LapCommand *const commands[] = {
-<<<<<<< HEAD
-  &lap_command_check, &lap_command_timeline, &lap_command_print, &lap_command_catalogue, &lap_command_sheets,
-=======
-  &lap_command_check, &lap_command_timeline, &lap_command_effort, &lap_command_script, &lap_command_catalogue,
->>>>>>> 6876c97 (house: put back what the last two commits on data took away by mistake)
-  &lap_command_checks,
+  &lap_command_check, &lap_command_timeline, &lap_command_effort, &lap_command_script, &lap_command_print,
+  &lap_command_catalogue, &lap_command_sheets, &lap_command_checks,
 };
 
 static void

@@ -19,12 +19,8 @@ typedef struct {
   int       (*run)      (int argc, char **argv); /* argv[0] is the command's name */
 } LapCommand;
 
-extern const LapCommand lap_command_check, lap_command_timeline, lap_command_catalogue, lap_command_checks,
-<<<<<<< HEAD
-                        lap_command_print, lap_command_sheets;
-=======
-                        lap_command_effort, lap_command_script;
->>>>>>> 6876c97 (house: put back what the last two commits on data took away by mistake)
+extern const LapCommand lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
+                        lap_command_print, lap_command_catalogue, lap_command_sheets, lap_command_checks;
 
 /* Runs the command that @argv names, --help or --version included. FALSE where it names none: the words are files
  * for the window. */

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """The manual page and the completion of the shell, held against what the program itself says."""
+import json
 import os
 import pathlib
 import re
@@ -34,15 +35,19 @@ def page_is_sound(tap):
     done = subprocess.run(['groff', '-man', '-ww', '-z', '-Tutf8', str(PAGE)], stderr=subprocess.PIPE, text=True)
     tap.check('groff reads the manual page without a warning', [done.stderr.strip()] if done.stderr.strip() else [])
     text = PAGE.read_text(encoding='utf-8').replace('\\-', '-')
+    known = {'--help', '--version'}
     for name, options in commands().items():
+        known |= options
         tap.check(f'the manual page tells of {name}',
                   [word for word in options | {f'lapwing {name}'} if word not in text])
+    tap.check('the manual page tells of nothing else', set(re.findall(r'--[a-z][a-z-]*', text)) - known)
 
 
 def completion_is_whole(tap):
-    tap.check('the completion offers every command', set(commands()) - said('lapwing', ''))
+    tap.equal('the completion offers the commands', said('lapwing', '') & set(commands()), set(commands()))
     for name, options in commands().items():
-        tap.check(f'the completion offers every option of {name}', options - said('lapwing', name, '-'))
+        tap.equal(f'the completion offers the options of {name}', said('lapwing', name, '-') - {'--help'},
+                  options - {'--help'})
     tap.equal('a word begun is finished', said('lapwing', 'catalogue', '--posture', 'hands'), {'hands-and-feet'})
     tap.equal('a list goes on after its comma', said('lapwing', 'catalogue', '--without', 'wrists,kn'),
               {'wrists,knees'})
@@ -67,11 +72,17 @@ def words_are_known(tap):
         tap.check(f'the words of {option} are all', set(re.split(r',\s*', known.strip())) - offered)
 
 
+def sheets_are_offered(tap):
+    sheets = json.loads(output(PROGRAM, 'sheets', '--json'))['sheets']
+    tap.equal('the completion offers the sheets', said('lapwing', 'print', '--sheet', ''), {s['id'] for s in sheets})
+
+
 def main():
     tap = Tap()
     page_is_sound(tap)
     completion_is_whole(tap)
     words_are_known(tap)
+    sheets_are_offered(tap)
     tap.done()
 
 

@@ -1,0 +1,55 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The help: judged by yelp-check, the validator of the desktop's help, and held against what the program says."""
+import os
+import pathlib
+import re
+import subprocess
+import xml.etree.ElementTree as ET
+
+from tap import Tap
+
+SOURCE, PROGRAM = pathlib.Path(os.environ['LAP_SOURCE']), os.environ['LAP_PROGRAM']
+PAGES = sorted((SOURCE / 'help' / 'C').glob('*.page'))
+# What must be said wherever a plan is read.
+SAFETY = ['warm up first', 'pain, dizziness, chest tightness or unusual breathlessness', 'pregnant', 'clinician first',
+          'own training', 'local codes come before']
+
+
+def words(element):
+    return ' '.join(''.join(element.itertext()).split())
+
+
+def judged(tap):
+    for question in ('validate', 'links', 'ids', 'orphans', 'media'):
+        done = subprocess.run(['yelp-check', question, *map(str, PAGES)], stdout=subprocess.PIPE,
+                              stderr=subprocess.STDOUT, text=True)
+        tap.check(f'yelp-check {question}', [done.stdout] if done.returncode or done.stdout.strip() else [])
+
+
+def installed(tap):
+    listing = (SOURCE / 'help' / 'meson.build').read_text(encoding='utf-8')
+    tap.equal('every page is installed', re.findall(r"'([a-z-]+\.page)'", listing), [path.name for path in PAGES])
+
+
+def told(tap):
+    """The commands, and the words of safety as they stand on the sheets."""
+    commands = re.findall(r'^  lapwing ([a-z]+)',
+                          subprocess.run([PROGRAM, '--help'], stdout=subprocess.PIPE, text=True, check=True).stdout, re.M)
+    page = words(ET.parse(SOURCE / 'help' / 'C' / 'commands.page').getroot())
+    tap.check('the help tells of every command', [name for name in commands if f'lapwing {name}' not in page])
+    places = {'help': words(ET.parse(SOURCE / 'help' / 'C' / 'safety.page').getroot()),
+              'sheets': ''.join(re.findall(r'"([^"]*)"', (SOURCE / 'src/place/safety.c').read_text(encoding='utf-8'))),
+              'manual page': ' '.join((SOURCE / 'data' / 'lapwing.1').read_text(encoding='utf-8').split())}
+    for place, text in places.items():
+        tap.check(f'the safety words are on the {place}', [w for w in SAFETY if w not in text.lower()])
+
+
+def main():
+    tap = Tap()
+    judged(tap)
+    installed(tap)
+    told(tap)
+    tap.done()
+
+
+main()

@@ -4,13 +4,13 @@
  * colour.
  *
  *   contact-sheet EXERCISES OUT [ID…]   the folder of exercise files, the folder for the PNGs; only these ids
- *   contact-sheet --check EXERCISES     lists what the checks of figure/limits.h find
+ *   contact-sheet --check EXERCISES     lists what the checks of figure/figure-limits.h find
  *   contact-sheet --strip EXERCISES OUT ID…   eight moments of each movement
  */
 #include <json-glib/json-glib.h>
 
 #include "figure/figure.h"
-#include "figure/limits.h"
+#include "figure/figure-limits.h"
 #include "sheets/figure-paint.h"
 
 #define SHEET_WIDTH 1500

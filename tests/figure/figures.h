@@ -6,7 +6,7 @@
 
 #include "catalogue/catalogue.h"
 #include "figure/figure.h"
-#include "figure/limits.h"
+#include "figure/figure-limits.h"
 
 /* The figure of a built-in exercise, for lap_figure_set_new() and lap_figure_new(). */
 JsonObject *builtin_figure (const char *id, gpointer data);

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The checks of limits.h.
+ * The checks of figure-limits.h.
  */
-#include "figure/limits.h"
+#include "figure/figure-limits.h"
 
 #include "figure/draw.h"
 

@@ -95,7 +95,7 @@ grip_holds (const LapFigure *figure, LapFigPoint at)
     {
       const LapGear *gear = &figure->gear[i];
       LapFigPoint handle[] = { { gear->x[0], gear->x[1] }, gear->ends[1].at };
-      double back = gear->dir > 0 ? gear->x[0] - 3.0 : gear->x[1] + 3.0;
+      double back = gear->dir > 0 ? gear->x[0] - 1.5 : gear->x[1] + 1.5;
 
       if (gear->kind == LAP_GEAR_BAR && lap_fig_distance (at, handle[0]) < TOLERANCE)
         return TRUE;
@@ -103,8 +103,8 @@ grip_holds (const LapFigure *figure, LapFigPoint at)
         return TRUE;
       if (gear->kind == LAP_GEAR_DUMBBELL && fabs (at.y - 4.3) < TOLERANCE)
         return TRUE;
-      /* The top of a chair's back, or from the front anywhere along its rail. */
-      if (gear->kind == LAP_GEAR_CHAIR && fabs (at.y - gear->h - 24.0) < 4.0 &&
+      /* The back of a chair, its rail seen from the front, and the sides of its seat. */
+      if (gear->kind == LAP_GEAR_CHAIR && at.y > gear->h && at.y < gear->h + 28.0 &&
           (figure->view == LAP_FIGURE_FRONT || fabs (at.x - back) < 4.0))
         return TRUE;
       if (gear->kind == LAP_GEAR_CHAIR && fabs (at.y - gear->h) < 3.0 && at.x > gear->x[0] - 3.0 &&

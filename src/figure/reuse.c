@@ -124,9 +124,11 @@ swap_object (JsonObject *object, gboolean front)
   for (GList *l = names; l != NULL; l = l->next)
     {
       g_autofree char *name = swap_word (l->data);
+      /* What is said of both sides at once is outward already. */
+      gboolean both = g_str_equal (name, "arms") || g_str_equal (name, "legs");
 
-      json_object_set_member (swapped, name,
-                              swap_node (l->data, json_object_get_member (object, l->data), front));
+      json_object_set_member (swapped, name, swap_node (l->data, json_object_get_member (object, l->data),
+                                                        front && !both));
     }
   return swapped;
 }
@@ -182,14 +184,16 @@ lay_over (JsonObject *onto, JsonObject *from, const char *const *skip)
 
       if (g_strv_contains (skip, l->data))
         continue;
+      if (JSON_NODE_HOLDS_NULL (node))
+        {
+          json_object_remove_member (onto, l->data);
+          continue;
+        }
       for (guint i = 0; i < G_N_ELEMENTS (rivals); i++)
         if (g_str_equal (rivals[i][0], l->data))
           for (guint j = 1; j < 3 && rivals[i][j] != NULL; j++)
             json_object_remove_member (onto, rivals[i][j]);
-      if (JSON_NODE_HOLDS_NULL (node))
-        json_object_remove_member (onto, l->data);
-      else
-        json_object_set_member (onto, l->data, json_node_copy (node));
+      json_object_set_member (onto, l->data, json_node_copy (node));
     }
 }
 

@@ -55,9 +55,9 @@ check_everywhere (void)
       const LapFigure *figure = lap_figure_set_get (set, lap_catalogue_nth (catalogue, i)->id, NULL);
       static const double sizes[] = { 20.0, 48.0, 400.0 };
 
-      for (guint look = LAP_FIGURE_ICON; figure != NULL && look <= LAP_FIGURE_POSTER; look++)
+      for (guint look = LAP_FIGURE_ICON; look <= LAP_FIGURE_POSTER; look++)
         for (guint j = look == LAP_FIGURE_POSTER ? 2 : 0; j < G_N_ELEMENTS (sizes); j++)
-          for (double phase = 0.0; phase < 1.0; phase += look == LAP_FIGURE_TILE ? 0.31 : 0.5)
+          for (double phase = 0.0; phase < 1.0; phase += look == LAP_FIGURE_TILE ? 0.45 : 1.0)
             {
               g_autoptr (LapFigureDrawing) drawing = lap_figure_draw (figure, look, LAP_FIGURE_PLAIN, phase,
                                                                       sizes[j],

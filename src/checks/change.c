@@ -96,12 +96,49 @@ remedy_change_short (const LapCheckup *cx, const LapWarning *w, GPtrArray *remed
 
 /* up-and-down */
 
+#define BREATHLESS 0.60 /* of heart-rate reserve: above it is vigorous, ACSM 2011 */
+
 static int
 divisor (const LapCheckup *cx)
 {
   static const int seconds[] = { [LAP_LEVEL_NEW] = 180, [LAP_LEVEL_MIXED] = 120, [LAP_LEVEL_TRAINED] = 90 };
 
   return seconds[cx->session->level];
+}
+
+/* Steps of height up to turn @i within main parts; 0 where either posture isn't known. */
+static int
+steps_to (const LapCheckup *cx, guint i)
+{
+  const LapTask *from = LAP_TASK (cx, i - 1), *to = LAP_TASK (cx, i);
+
+  if (LAP_TURN (cx, i)->part_kind != LAP_PART_MAIN || LAP_TURN (cx, i - 1)->part_kind != LAP_PART_MAIN ||
+      from->shown == NULL || to->shown == NULL)
+    return 0;
+  return lap_change_steps (from->shown->posture, to->shown->posture);
+}
+
+/* Getting up from lying while still out of breath, once for each block that it leads to. */
+static void
+find_getting_up (LapCheckup *cx, const LapCheck *check)
+{
+  g_autofree guint8 *told = g_malloc0 (MAX (1, cx->timeline->n_tasks));
+
+  for (guint i = 1; i < cx->timeline->n_turns; i++) {
+    double x;
+    LapWarning *w;
+
+    if (steps_to (cx, i) != 3 || told[LAP_TURN (cx, i)->task])
+      continue;
+    x = lap_effort_at (cx->effort, LAP_TURN (cx, i - 1)->end);
+    if (x <= BREATHLESS)
+      continue;
+    told[LAP_TURN (cx, i)->task] = TRUE;
+    w = lap_report_turns (cx, check, i - 1, i, i);
+    w->severity = cx->tender ? LAP_SEVERITY_WARNING : LAP_SEVERITY_NOTE;
+    w->c = 1;
+    w->x = x;
+  }
 }
 
 static void
@@ -114,14 +151,9 @@ find_up_and_down (LapCheckup *cx, const LapCheck *check)
   for (guint p = 0; p < t->n_parts; p++)
     if (t->parts[p].part->kind == LAP_PART_MAIN)
       seconds += t->parts[p].end - t->parts[p].start;
-  for (guint i = 1; i < t->n_turns; i++) {
-    const LapTask *from = LAP_TASK (cx, i - 1), *to = LAP_TASK (cx, i);
-
-    if (LAP_TURN (cx, i)->part_kind == LAP_PART_MAIN && LAP_TURN (cx, i - 1)->part_kind == LAP_PART_MAIN &&
-        from->shown != NULL && to->shown != NULL &&
-        ABS (lap_change_steps (from->shown->posture, to->shown->posture)) >= 2)
-      changes++;
-  }
+  for (guint i = 1; i < t->n_turns; i++)
+    changes += ABS (steps_to (cx, i)) >= 2;
+  find_getting_up (cx, check);
   if (changes <= (double) seconds / divisor (cx))
     return;
   w = lap_report_part (cx, check, cx->first_main_part);
@@ -133,16 +165,24 @@ find_up_and_down (LapCheckup *cx, const LapCheck *check)
 static char *
 tell_up_and_down (const LapCheckup *cx, const LapWarning *w)
 {
+  if (w->c == 1)
+    return g_strdup_printf (_("People get up from %1$s to %2$s at %3$.0f %% effort; an estimate."),
+                            lap_turn_name (cx, w->a), lap_turn_name (cx, w->b), 100 * w->x);
   return g_strdup_printf (_("The main part goes down to the floor or up from it %1$u times; up to %2$u is calm for "
                             "its length."), w->a, w->b);
 }
 
-/* Of all swaps of two blocks the ones that save the most ups and downs, the first three of them. */
+/* Swaps of any two blocks. */
 static void
 remedy_up_and_down (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
   guint turn = cx->timeline->parts[w->part].turn, n = lap_part_n (cx->timeline->parts[w->part].part);
 
+  if (w->c == 1) {
+    lap_remedy_swap (cx, w, w->b, remedies);
+    lap_remedy_swap (cx, w, w->a, remedies);
+    return;
+  }
   for (guint i = turn; i < turn + n && i < cx->timeline->n_turns && remedies->len < 60; i++)
     lap_remedy_swap (cx, w, i, remedies);
 }
@@ -214,7 +254,7 @@ const LapCheck lap_checks_change[] = {
   { "change-short", LAP_SEVERITY_WARNING, LAP_NEEDS_TIMELINE, N_("No time to get there"),
     N_("Getting up, lying down and fetching kit take seconds; without them people miss the start and hurry."),
     N_("common practice"), find_change_short, tell_change_short, NULL, remedy_change_short },
-  { "up-and-down", LAP_SEVERITY_NOTE, LAP_NEEDS_TIMELINE, N_("Up and down a lot"),
+  { "up-and-down", LAP_SEVERITY_NOTE, LAP_NEEDS_EFFORT, N_("Up and down a lot"),
     N_("Floor work in one stretch saves breath, knees and time; getting up quickly makes some people dizzy."),
     N_("common practice"), find_up_and_down, tell_up_and_down, NULL, remedy_up_and_down },
   { "sides-uneven", LAP_SEVERITY_WARNING, LAP_NEEDS_TIMELINE, N_("Left and right uneven"),

@@ -101,6 +101,10 @@ lap_checkup_new_up_to (LapTimeline *timeline, LapNeeds needs)
   cx->warnings = g_array_new (FALSE, FALSE, sizeof (LapWarning));
   cx->texts = g_string_chunk_new (64);
   gather (cx);
+  if (needs >= LAP_NEEDS_EFFORT)
+    cx->effort = lap_effort_new (timeline);
+  if (needs >= LAP_NEEDS_TALK)
+    cx->talk = lap_talk_new (timeline, cx->effort);
   for (guint i = 0; i < lap_checks_n (); i++) {
     const LapCheck *check = lap_checks_nth (i);
 
@@ -134,6 +138,8 @@ lap_checkup_unref (LapCheckup *cx)
   g_array_unref (cx->bouts);
   g_array_unref (cx->warnings);
   g_string_chunk_free (cx->texts);
+  g_clear_pointer (&cx->effort, lap_effort_free);
+  g_clear_pointer (&cx->talk, lap_talk_free);
   lap_timeline_unref (cx->timeline);
   g_free (cx);
 }

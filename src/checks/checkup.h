@@ -7,6 +7,7 @@
 
 #include "checks/checks.h"
 #include "edit/verbs.h"
+#include "talk/talk.h"
 
 G_BEGIN_DECLS
 
@@ -29,6 +30,8 @@ struct _LapCheckup {
   int           main_work; /* seconds of work in main parts, as written */
   int           first_main, last_main; /* turns; -1 without */
   guint         first_main_part;       /* G_MAXUINT without */
+  LapEffort    *effort;    /* both NULL for a checkup that needs less */
+  LapTalk      *talk;
   GArray       *warnings;  /* LapWarning */
   GStringChunk *texts;     /* of warnings */
   guint         order;     /* of the check that reports now */
@@ -91,6 +94,7 @@ const char *lap_turn_name      (const LapCheckup *checkup,
 
 /* The tables of the theme files, each ended by a row without id. */
 extern const LapCheck lap_checks_time[], lap_checks_run[], lap_checks_change[], lap_checks_work[],
-                      lap_checks_room[], lap_checks_plan[], lap_checks_film[];
+                      lap_checks_effort[], lap_checks_talk[], lap_checks_room[], lap_checks_plan[],
+                      lap_checks_film[];
 
 G_END_DECLS

@@ -10,8 +10,8 @@ static const LapWord severities[] = { { "stop", N_("Stop") }, { "warning", N_("W
 const LapWords lap_severities = { "a severity", severities, G_N_ELEMENTS (severities) };
 
 static const LapCheck *const tables[] = {
-  lap_checks_time, lap_checks_run, lap_checks_change, lap_checks_work, lap_checks_room, lap_checks_plan,
-  lap_checks_film,
+  lap_checks_time, lap_checks_run, lap_checks_change, lap_checks_work, lap_checks_effort,
+  lap_checks_talk, lap_checks_room, lap_checks_plan, lap_checks_film,
 };
 
 const LapCheck *

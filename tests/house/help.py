@@ -3,6 +3,7 @@
 import os
 import pathlib
 import re
+import runpy
 import subprocess
 import xml.etree.ElementTree as ET
 
@@ -44,9 +45,18 @@ def told(tap):
         tap.check(f'the safety words are on the {place}', [w for w in SAFETY if w not in text.lower()])
 
 
+def fresh(tap):
+    """The page that tells of every check is the one that its script makes now."""
+    script = runpy.run_path(str(SOURCE / 'help' / 'check-list.py'))
+    old = script['PAGE'].read_text(encoding='utf-8')
+    tap.check('the page of all checks is fresh', [] if old == script['page'](PROGRAM) else
+              [f'{script["PAGE"].name} is older than the program: run help/check-list.py PROGRAM'])
+
+
 def main():
     tap = Tap()
     judged(tap)
+    fresh(tap)
     installed(tap)
     told(tap)
     tap.done()

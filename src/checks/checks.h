@@ -92,8 +92,11 @@ char             *lap_warning_clock      (const LapWarning *warning);
 char             *lap_warning_why        (const LapCheckup *checkup,
                                           const LapWarning *warning);
 const char       *lap_warning_source     (const LapWarning *warning);
-/* Of LapRemedy. Transfer full. */
+/* Of LapRemedy, at most three, each tried: it helps. Transfer full. */
 GPtrArray        *lap_warning_remedies   (const LapCheckup *checkup,
+                                          const LapWarning *warning);
+/* The same before they are tried, all of them; for whoever tries them in another way. */
+GPtrArray        *lap_warning_ideas      (const LapCheckup *checkup,
                                           const LapWarning *warning);
 /* The edits that keep it quiet: at its block, else its part, else the session. */
 LapEdits         *lap_warning_fine       (const LapCheckup *checkup,

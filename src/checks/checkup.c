@@ -476,13 +476,21 @@ helps (const LapCheckup *cx, const LapCheck *check, LapEdits *edits)
 #define MOST_REMEDIES 3
 
 GPtrArray *
-lap_warning_remedies (const LapCheckup *cx, const LapWarning *warning)
+lap_warning_ideas (const LapCheckup *cx, const LapWarning *warning)
 {
-  GPtrArray *remedies = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_remedy_free);
-  guint kept = 0;
+  GPtrArray *ideas = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_remedy_free);
 
   if (warning->check->remedies != NULL)
-    warning->check->remedies (cx, warning, remedies);
+    warning->check->remedies (cx, warning, ideas);
+  return ideas;
+}
+
+GPtrArray *
+lap_warning_remedies (const LapCheckup *cx, const LapWarning *warning)
+{
+  GPtrArray *remedies = lap_warning_ideas (cx, warning);
+  guint kept = 0;
+
   while (kept < remedies->len) {
     const LapRemedy *remedy = g_ptr_array_index (remedies, kept);
 

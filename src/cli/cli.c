@@ -9,7 +9,8 @@
 #include <stdio.h>
 
 static const LapCommand *const commands[] = {
-  &lap_command_check, &lap_command_timeline, &lap_command_order, &lap_command_effort, &lap_command_script, &lap_command_print,
+  &lap_command_check, &lap_command_timeline, &lap_command_order, &lap_command_mend, &lap_command_adapt,
+  &lap_command_effort, &lap_command_script, &lap_command_print,
   &lap_command_catalogue, &lap_command_sheets, &lap_command_checks,
 };
 
@@ -45,6 +46,13 @@ lap_cli_run (int argc, char **argv, int *status)
   return FALSE;
 }
 
+int
+lap_cli_usage (const LapCommand *command)
+{
+  g_printerr ("lapwing %1$s: expected: lapwing %1$s %2$s\n", command->name, command->synopsis);
+  return LAP_ERROR_USAGE;
+}
+
 gboolean
 lap_cli_options (int argc, char **argv, const LapCommand *command, const GOptionEntry *entries, guint least,
                  guint most, char ***rest)
@@ -68,7 +76,7 @@ lap_cli_options (int argc, char **argv, const LapCommand *command, const GOption
   n = g_strv_length (words);
   n -= n > 0;
   if (n < least || n > most) {
-    g_printerr ("lapwing %s: expected: lapwing %s\n", command->name, synopsis);
+    lap_cli_usage (command);
     return FALSE;
   }
   *rest = g_strdupv (n > 0 ? words + 1 : &(char *) { NULL });
@@ -138,4 +146,16 @@ lap_cli_write (const char *out, GBytes *bytes)
   if (!lap_save_bytes (out, bytes, NULL, NULL, &error))
     return lap_cli_fail (error);
   return 0;
+}
+
+int
+lap_cli_write_session (const char *out, LapSession *session)
+{
+  g_autoptr (GBytes) bytes = lap_session_to_bytes (session);
+
+  if (session->version > LAP_SESSION_VERSION) {
+    g_printerr ("lapwing: the file is of a newer version (%d); this one can't write it\n", session->version);
+    return LAP_ERROR_INVALID;
+  }
+  return lap_cli_write (out, bytes);
 }

@@ -19,7 +19,7 @@ typedef struct {
   int       (*run)      (int argc, char **argv); /* argv[0] is the command's name */
 } LapCommand;
 
-extern const LapCommand lap_command_order, lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
+extern const LapCommand lap_command_adapt, lap_command_mend, lap_command_order, lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
                         lap_command_print, lap_command_catalogue, lap_command_sheets, lap_command_checks;
 
 /* Runs the command that @argv names, --help or --version included. FALSE where it names none: the words are files
@@ -47,6 +47,11 @@ int          lap_cli_fail     (GError        *error);
 /* Writes @bytes to the file @out, whole or not at all, or to standard output for "-". Returns the exit status. */
 int          lap_cli_write    (const char    *out,
                                GBytes        *bytes);
+/* Writes @session to @out as lap_cli_write() does; one of a newer version is refused. Returns the exit status. */
+int          lap_cli_write_session (const char   *out,
+                                    LapSession   *session);
+/* Prints how @command is used, and returns LAP_ERROR_USAGE. */
+int          lap_cli_usage    (const LapCommand *command);
 /* Prints @bytes to standard output. Returns the exit status. */
 int          lap_cli_print    (GBytes        *bytes);
 

@@ -6,7 +6,6 @@
 
 #include "arrange/order.h"
 #include "edit/verbs.h"
-#include "store/documents.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -96,18 +95,6 @@ print_part (const LapTimeline *t, guint p, const LapOrder *order)
 }
 
 static int
-write_out (const char *out, LapSession *session)
-{
-  g_autoptr (GBytes) bytes = lap_session_to_bytes (session);
-
-  if (session->version > LAP_SESSION_VERSION) {
-    g_printerr ("lapwing order: the file is of a newer version; this one can't write it\n");
-    return LAP_ERROR_INVALID;
-  }
-  return lap_cli_write (out, bytes);
-}
-
-static int
 run (int argc, char **argv)
 {
   gboolean json = FALSE, with_costs = FALSE;
@@ -151,7 +138,7 @@ run (int argc, char **argv)
   if (json && lap_cli_print (bytes) != 0)
     return LAP_ERROR_UNWRITABLE;
   lap_edits_swap (all);
-  return out != NULL ? write_out (out, t->session) : 0;
+  return out != NULL ? lap_cli_write_session (out, t->session) : 0;
 }
 
 const LapCommand lap_command_order = {

@@ -5,6 +5,8 @@
  */
 #include "edit/edit.h"
 
+#include "model/part.h"
+
 typedef struct {
   gatomicrefcount references;
   LapList   *list;      /* of a splice, else NULL */
@@ -99,6 +101,15 @@ lap_edits_new (const char *label)
 
   edits->label = g_strdup (label);
   edits->edits = g_ptr_array_new_with_free_func (edit_unref);
+  return edits;
+}
+
+LapEdits *
+lap_edits_new_applied (const char *label)
+{
+  LapEdits *edits = lap_edits_new (label);
+
+  edits->applied = TRUE;
   return edits;
 }
 
@@ -234,6 +245,72 @@ lap_edits_append (LapEdits *edits, LapEdits *more)
   for (guint i = 0; i < more->edits->len; i++)
     g_ptr_array_add (edits->edits, edit_ref (g_ptr_array_index (more->edits, i)));
   lap_edits_free (more);
+}
+
+/* Seconds of a block or of a part's blocks. */
+static int
+seconds_of (LapObject *object)
+{
+  int seconds = 0;
+
+  if (LAP_IS_BLOCK (object))
+    return LAP_BLOCK (object)->work + LAP_BLOCK (object)->rest + LAP_BLOCK (object)->seconds;
+  if (LAP_IS_PART (object))
+    for (guint i = 0; i < lap_part_n (LAP_PART (object)); i++)
+      seconds += seconds_of (LAP_OBJECT (lap_part_nth (LAP_PART (object), i)));
+  return seconds;
+}
+
+static int
+change_of_set (const LapEdit *edit)
+{
+  static const char *const lengths[] = { "work", "rest", "seconds", "switch", "set-rest", "round-rest", "rest-after",
+                                         "cap", "every", "target", NULL };
+  int now;
+
+  if (g_str_equal (edit->property, "exercise") || g_str_equal (edit->property, "option"))
+    return 60;
+  if (!g_strv_contains (lengths, edit->property) && !g_str_equal (edit->property, "rounds"))
+    return 1;
+  g_object_get (edit->object, edit->property, &now, NULL);
+  return ABS (g_value_get_int (&edit->value) - now) * (g_str_equal (edit->property, "rounds") ? 60 : 1);
+}
+
+int
+lap_edits_change (const LapEdits *edits)
+{
+  int change = 0, out = 0;
+
+  g_assert (!edits->applied);
+  for (guint i = 0; i < edits->edits->len; i++) {
+    const LapEdit *edit = g_ptr_array_index (edits->edits, i);
+
+    if (edit->list == NULL) {
+      change += change_of_set (edit);
+      continue;
+    }
+    out += edit->n_out;
+    for (guint k = 0; k < edit->in->len; k++) {
+      LapObject *object = g_ptr_array_index (edit->in, k);
+
+      if (object->owner == NULL) {
+        change += seconds_of (object);
+      } else {
+        change += 10;
+        out--;
+      }
+    }
+  }
+  return change + 60 * MAX (0, out);
+}
+
+gboolean
+lap_edits_sets (const LapEdits *edits, const char *property)
+{
+  for (guint i = 0; i < edits->edits->len; i++)
+    if (g_strcmp0 (((LapEdit *) g_ptr_array_index (edits->edits, i))->property, property) == 0)
+      return TRUE;
+  return FALSE;
 }
 
 void

@@ -20,6 +20,8 @@ GType       lap_edits_get_type (void);
 
 /* @label is what it does, translated, as it stands behind "Undo": "Move Squat". */
 LapEdits   *lap_edits_new      (const char     *label);
+/* An empty group that counts as applied, to gather applied ones in: see lap_edits_append(). */
+LapEdits   *lap_edits_new_applied (const char  *label);
 void        lap_edits_free     (LapEdits       *edits);
 LapEdits   *lap_edits_copy     (const LapEdits *edits);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapEdits, lap_edits_free)
@@ -47,6 +49,12 @@ void        lap_edits_insert     (LapEdits *edits, LapList *list, guint position
 
 /* Appends the edits of @more, which is used up. */
 void        lap_edits_append     (LapEdits *edits, LapEdits *more);
+
+/* How much a group that isn't applied changes: seconds, 60 for an exercise that is exchanged or goes, 10 for a block
+ * that moves, 1 for anything else. */
+int         lap_edits_change     (const LapEdits *edits);
+/* Whether it sets @property of some object. */
+gboolean    lap_edits_sets       (const LapEdits *edits, const char *property);
 
 /* Applies the group when it isn't, takes it back when it is. */
 void        lap_edits_swap       (LapEdits *edits);

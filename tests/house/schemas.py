@@ -9,6 +9,7 @@ import copy
 import json
 import os
 import pathlib
+import re
 import subprocess
 import tempfile
 
@@ -32,6 +33,7 @@ OUTPUTS = {
     'sheets-output': ('sheets', '--json'),
     'checks-output': ('checks', '--json'),
     'effort-output': ('effort', 'FILE', '--json'),
+    'script-output': ('script', 'FILE', '--json'),
     'order-output': ('order', 'FILE', '--costs', '--json'),
 }
 
@@ -131,9 +133,12 @@ def main():
         name = {'.lapwing': 'session', '.lapweek': 'week'}.get(path.suffix)
         if name:
             tap.check(f'{name}: takes {path.name}', complaints(name, json.loads(path.read_text('utf-8'))))
-    known = subprocess.run([PROGRAM, '--help'], stdout=subprocess.PIPE, text=True, check=True).stdout
+    known = re.findall(r'^  lapwing ([a-z]+)(.*)', subprocess.run([PROGRAM, '--help'], stdout=subprocess.PIPE, text=True,
+                                                                  check=True).stdout, re.M)
+    tap.equal('every command that prints JSON has a schema',
+              {name for name, synopsis in known if '--json' in synopsis} - {c[0] for c in OUTPUTS.values()}, set())
     for name, command in OUTPUTS.items():
-        if f'  lapwing {command[0]} ' in known:
+        if command[0] in dict(known):
             printed(tap, name, command)
     tap.done()
 

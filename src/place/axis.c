@@ -1,0 +1,207 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "place/axis.h"
+
+/* A folded piece is a quarter of what it would be when open, within its limits. */
+#define FOLD 0.25
+
+static double
+piece_width (const LapAxisPiece *piece, double zoom)
+{
+  double open = (piece->end - piece->start) * zoom;
+
+  if (!piece->folded)
+    return open;
+  return MIN (open, CLAMP (open * FOLD, LAP_FOLDED_LEAST, LAP_FOLDED_MOST));
+}
+
+static double
+content_width (const LapAxis *self, double zoom)
+{
+  double width = 0;
+
+  for (guint i = 0; i < self->n; i++)
+    width += piece_width (&self->pieces[i], zoom);
+  return width;
+}
+
+static void
+hold_offset (LapAxis *self)
+{
+  self->offset = CLAMP (self->offset, 0, MAX (0, self->width - self->view));
+}
+
+static void
+lay_out (LapAxis *self)
+{
+  double x = 0;
+
+  self->zoom = CLAMP (self->zoom, LAP_ZOOM_LEAST, LAP_ZOOM_MOST);
+  for (guint i = 0; i < self->n; i++) {
+    LapAxisPiece *piece = &self->pieces[i];
+
+    piece->x = x;
+    piece->width = piece_width (piece, self->zoom);
+    x += piece->width;
+  }
+  self->width = x;
+  self->length = self->n > 0 ? self->pieces[self->n - 1].end : 0;
+  hold_offset (self);
+}
+
+LapAxis *
+lap_axis_new (void)
+{
+  LapAxis *self = g_new0 (LapAxis, 1);
+
+  self->zoom = 1;
+  return self;
+}
+
+void
+lap_axis_free (LapAxis *self)
+{
+  g_free (self->pieces);
+  g_free (self);
+}
+
+void
+lap_axis_set_pieces (LapAxis *self, const int *ends, guint n)
+{
+  LapAxisPiece *pieces = g_new0 (LapAxisPiece, n);
+  int start = 0;
+
+  for (guint i = 0; i < n; i++) {
+    pieces[i].start = start;
+    pieces[i].end = start = ends[i];
+    pieces[i].folded = n == self->n && self->pieces[i].folded;
+  }
+  g_free (self->pieces);
+  self->pieces = pieces;
+  self->n = n;
+  lay_out (self);
+}
+
+void
+lap_axis_fold (LapAxis *self, guint piece, gboolean folded)
+{
+  g_return_if_fail (piece < self->n);
+  self->pieces[piece].folded = folded;
+  lay_out (self);
+}
+
+void
+lap_axis_set_view (LapAxis *self, double view, gboolean mirrored)
+{
+  self->view = view;
+  self->mirrored = mirrored;
+  hold_offset (self);
+}
+
+/* Pieces are few (parts of a session), yet a strip asks for many places: halve. */
+guint
+lap_axis_piece_at (const LapAxis *self, double second)
+{
+  guint low = 0, high = self->n;
+
+  while (low + 1 < high) {
+    guint middle = (low + high) / 2;
+
+    if (self->pieces[middle].start <= second)
+      low = middle;
+    else
+      high = middle;
+  }
+  return low;
+}
+
+static double
+content_x (const LapAxis *self, double second)
+{
+  const LapAxisPiece *piece;
+
+  if (self->n == 0 || second < 0)
+    return second * self->zoom;
+  if (second >= self->length)
+    return self->width + (second - self->length) * self->zoom;
+  piece = &self->pieces[lap_axis_piece_at (self, second)];
+  return piece->x + (second - piece->start) * piece->width / (piece->end - piece->start);
+}
+
+double
+lap_axis_x (const LapAxis *self, double second)
+{
+  double x = content_x (self, second) - self->offset;
+
+  return self->mirrored ? self->view - x : x;
+}
+
+double
+lap_axis_second (const LapAxis *self, double x)
+{
+  double u = (self->mirrored ? self->view - x : x) + self->offset;
+  guint low = 0, high = self->n;
+  const LapAxisPiece *piece;
+
+  if (u <= 0 || self->n == 0)
+    return 0;
+  if (u >= self->width)
+    return self->length;
+  while (low + 1 < high) {
+    guint middle = (low + high) / 2;
+
+    if (self->pieces[middle].x <= u)
+      low = middle;
+    else
+      high = middle;
+  }
+  piece = &self->pieces[low];
+  return piece->start + (u - piece->x) * (piece->end - piece->start) / piece->width;
+}
+
+void
+lap_axis_zoom_at (LapAxis *self, double zoom, double x)
+{
+  double second = lap_axis_second (self, x), u = self->mirrored ? self->view - x : x;
+
+  self->zoom = zoom;
+  lay_out (self);
+  lap_axis_scroll (self, content_x (self, second) - u);
+}
+
+/* Folded widths are held within limits, so the width is no plain multiple of the zoom; it does rise with it. */
+double
+lap_axis_fit (const LapAxis *self)
+{
+  double low = LAP_ZOOM_LEAST, high = LAP_ZOOM_MOST;
+
+  for (int i = 0; i < 48; i++) {
+    double middle = (low + high) / 2;
+
+    if (content_width (self, middle) <= self->view)
+      low = middle;
+    else
+      high = middle;
+  }
+  return low;
+}
+
+void
+lap_axis_scroll (LapAxis *self, double offset)
+{
+  self->offset = offset;
+  hold_offset (self);
+}
+
+gboolean
+lap_axis_reveal (LapAxis *self, int start, int end, double margin)
+{
+  double from = content_x (self, start) - margin, to = content_x (self, end) + margin, was = self->offset;
+
+  if (to - from > self->view)
+    to = from + self->view;
+  if (from < self->offset)
+    lap_axis_scroll (self, from);
+  else if (to > self->offset + self->view)
+    lap_axis_scroll (self, to - self->view);
+  return self->offset != was;
+}

@@ -1,0 +1,189 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/application.h"
+
+#include "lapwing-ui.h"
+
+#include "store/documents.h"
+#include "ui/files.h"
+#include "ui/palette.h"
+#include "ui/shortcuts.h"
+#include "ui/window.h"
+
+#include <glib/gi18n-lib.h>
+
+struct _LapApplication {
+  AdwApplication parent_instance;
+};
+
+G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
+
+#define DEMO "/org/lapwing/Lapwing/demo/thirty-on-the-mat.lapwing"
+
+static GtkWindow *
+show_document (LapApplication *self, LapDocument *document)
+{
+  GtkWindow *window = GTK_WINDOW (lap_window_new (GTK_APPLICATION (self), document));
+
+  gtk_window_present (window);
+  return window;
+}
+
+static GtkWindow *
+window_of (LapApplication *self, const char *path)
+{
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+
+  for (GList *l = gtk_application_get_windows (GTK_APPLICATION (self)); l != NULL; l = l->next) {
+    const char *other = LAP_IS_WINDOW (l->data) ? lap_document_path (lap_window_document (l->data)) : NULL;
+    g_autoptr (GFile) held = other != NULL ? g_file_new_for_path (other) : NULL;
+
+    if (held != NULL && g_file_equal (held, file))
+      return l->data;
+  }
+  return NULL;
+}
+
+GtkWindow *
+lap_application_open_path (LapApplication *self, const char *path, GError **error)
+{
+  GtkWindow *window = window_of (self, path);
+  g_autoptr (LapDocument) document = NULL;
+
+  if (window != NULL) {
+    gtk_window_present (window);
+    return window;
+  }
+  document = lap_document_read (path, error);
+  return document != NULL ? show_document (self, document) : NULL;
+}
+
+GtkWindow *
+lap_application_open_demo (LapApplication *self)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) bytes = g_resources_lookup_data (DEMO, G_RESOURCE_LOOKUP_FLAGS_NONE, &error);
+  g_autoptr (LapSession) session = bytes != NULL ? lap_session_from_bytes (bytes, &error) : NULL;
+  g_autoptr (LapDocument) document = session != NULL ? lap_document_new (session, &error) : NULL;
+
+  if (document == NULL)
+    g_error ("The demo can't be opened: %s", error->message);
+  return show_document (self, document);
+}
+
+/* A window is there to say what went wrong, even when the file was the first thing asked for. */
+static void
+open_or_tell (LapApplication *self, const char *path)
+{
+  g_autoptr (GError) error = NULL;
+  GtkWindow *window;
+
+  if (lap_application_open_path (self, path, &error) != NULL)
+    return;
+  window = gtk_application_get_active_window (GTK_APPLICATION (self));
+  if (!LAP_IS_WINDOW (window))
+    window = lap_application_open_demo (self);
+  lap_window_tell_error (LAP_WINDOW (window), _("That file can't be opened"), error->message);
+}
+
+static void
+lap_application_activate (GApplication *application)
+{
+  GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (application));
+
+  if (window != NULL)
+    gtk_window_present (window);
+  else
+    lap_application_open_demo (LAP_APPLICATION (application));
+}
+
+static void
+lap_application_open (GApplication *application, GFile **files, int n, const char *hint)
+{
+  for (int i = 0; i < n; i++) {
+    g_autofree char *path = g_file_get_path (files[i]);
+    g_autofree char *uri = g_file_get_uri (files[i]);
+
+    open_or_tell (LAP_APPLICATION (application), path != NULL ? path : uri);
+  }
+}
+
+static void
+chosen_cb (const char *path, gpointer data)
+{
+  LapApplication *self = data;
+
+  if (path != NULL)
+    open_or_tell (self, path);
+  g_application_release (G_APPLICATION (self));
+  g_object_unref (self);
+}
+
+static void
+open_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  g_application_hold (data);
+  lap_files_open (gtk_application_get_active_window (data), chosen_cb, g_object_ref (data));
+}
+
+static void
+about_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  adw_show_about_window (gtk_application_get_active_window (data),
+                         "application-name", _("Lapwing"),
+                         "application-icon", "org.lapwing.Lapwing",
+                         "version", LAP_VERSION,
+                         "comments", _("Lays out timed exercise sessions to the second."),
+                         "license-type", GTK_LICENSE_GPL_3_0,
+                         NULL);
+}
+
+static void
+quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  g_autoptr (GList) windows = g_list_copy (gtk_application_get_windows (data));
+
+  /* Each window asks about what isn't saved; the program ends with the last of them. */
+  for (GList *l = windows; l != NULL; l = l->next)
+    gtk_window_close (l->data);
+}
+
+static const GActionEntry actions[] = {
+  { "open", open_action }, { "about", about_action }, { "quit", quit_action },
+};
+
+static void
+lap_application_startup (GApplication *application)
+{
+  G_APPLICATION_CLASS (lap_application_parent_class)->startup (application);
+  lap_palette_install (gdk_display_get_default ());
+  g_action_map_add_action_entries (G_ACTION_MAP (application), actions, G_N_ELEMENTS (actions), application);
+  lap_shortcuts_bind (GTK_APPLICATION (application));
+  gtk_window_set_default_icon_name ("org.lapwing.Lapwing");
+}
+
+static void
+lap_application_class_init (LapApplicationClass *klass)
+{
+  GApplicationClass *application_class = G_APPLICATION_CLASS (klass);
+
+  application_class->startup = lap_application_startup;
+  application_class->activate = lap_application_activate;
+  application_class->open = lap_application_open;
+}
+
+static void
+lap_application_init (LapApplication *self)
+{
+}
+
+LapApplication *
+lap_application_new (void)
+{
+  /* They register themselves, but the linker drops what nobody calls. */
+  lap_ui_get_resource ();
+  return g_object_new (LAP_TYPE_APPLICATION,
+                       "application-id", "org.lapwing.Lapwing",
+                       "resource-base-path", "/org/lapwing/Lapwing",
+                       "flags", G_APPLICATION_HANDLES_OPEN,
+                       NULL);
+}

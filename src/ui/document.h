@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A document of a window: the session, its history, its file, and what is computed from it. After each change of
+ * the history timeline and warnings are made anew, once, and "changed" is emitted; nothing in the window listens to
+ * the model itself, which remedies also try things on.
+ *
+ * Always true: the session can be laid out. lap_document_apply() takes an edit back that would make it impossible,
+ * and says so. "told" (text, whether undoing it is offered) carries what people should read about a change.
+ */
+#pragma once
+
+#include "checks/checks.h"
+#include "edit/history.h"
+
+#include <gio/gio.h>
+
+G_BEGIN_DECLS
+
+typedef enum {
+  LAP_DOCUMENT_CLEAN,
+  LAP_DOCUMENT_DIRTY,
+  LAP_DOCUMENT_SAVING,
+  LAP_DOCUMENT_CHANGED_OUTSIDE, /* a save found that somebody else wrote the file */
+  LAP_DOCUMENT_READ_ONLY,       /* written by a newer version */
+} LapDocumentState;
+
+#define LAP_TYPE_DOCUMENT (lap_document_get_type ())
+G_DECLARE_FINAL_TYPE (LapDocument, lap_document, LAP, DOCUMENT, GObject)
+
+/* The document of @session, which it keeps, without a file. NULL where it can't be laid out. */
+LapDocument     *lap_document_new         (LapSession   *session,
+                                           GError      **error);
+/* NULL with one line in @error: file, line, pointer, what was expected. */
+LapDocument     *lap_document_read        (const char   *path,
+                                           GError      **error);
+
+LapSession      *lap_document_session     (LapDocument  *document);
+LapHistory      *lap_document_history     (LapDocument  *document);
+LapTimeline     *lap_document_timeline    (LapDocument  *document);
+LapCheckup      *lap_document_checkup     (LapDocument  *document);
+LapCatalogue    *lap_document_catalogue   (LapDocument  *document);
+const char      *lap_document_path        (LapDocument  *document); /* NULL without a file */
+LapDocumentState lap_document_state       (LapDocument  *document);
+const char      *lap_document_title       (LapDocument  *document);
+/* Has changes that no file holds. */
+gboolean         lap_document_is_modified (LapDocument  *document);
+gboolean         lap_document_is_editable (LapDocument  *document);
+/* "31:00 of 30:00, 1:00 over", "29:50 of 30:00, on time", "31:00". Translated; transfer full. */
+char            *lap_document_length_text (LapDocument  *document);
+
+/* Applies @edits (transfer full) as one step. FALSE when that would be impossible, or the document is read-only. */
+gboolean         lap_document_apply       (LapDocument  *document,
+                                           LapEdits     *edits);
+void             lap_document_undo        (LapDocument  *document);
+void             lap_document_redo        (LapDocument  *document);
+
+/* Saves to @path (NULL: its own file), in a worker. The file's former writer is asked about by LAP_ERROR_CHANGED
+ * unless @whatever. On success @path is its file. */
+void             lap_document_save        (LapDocument  *document,
+                                           const char   *path,
+                                           gboolean      whatever,
+                                           GAsyncReadyCallback callback,
+                                           gpointer      data);
+gboolean         lap_document_save_finish (LapDocument  *document,
+                                           GAsyncResult *result,
+                                           GError      **error);
+
+G_END_DECLS

@@ -1,0 +1,82 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/files.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct {
+  GtkFileChooserNative *dialog;
+  char                 *suffix;
+  LapFileFunc           func;
+  gpointer              data;
+} Question;
+
+static char *
+with_suffix (char *path, const char *suffix)
+{
+  char *longer;
+
+  if (path == NULL || suffix == NULL || g_str_has_suffix (path, suffix))
+    return path;
+  longer = g_strconcat (path, suffix, NULL);
+  g_free (path);
+  return longer;
+}
+
+static void
+response_cb (GtkNativeDialog *dialog, int response, Question *question)
+{
+  g_autoptr (GFile) file = NULL;
+  g_autofree char *path = NULL;
+
+  if (response == GTK_RESPONSE_ACCEPT)
+    file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog));
+  if (file != NULL)
+    path = with_suffix (g_file_get_path (file), question->suffix);
+  question->func (path, question->data);
+  g_object_unref (question->dialog);
+  g_free (question->suffix);
+  g_free (question);
+}
+
+static void
+ask (GtkFileChooserNative *dialog, const char *suffix, LapFileFunc func, gpointer data)
+{
+  Question *question = g_new (Question, 1);
+
+  *question = (Question) { dialog, g_strdup (suffix), func, data };
+  gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
+  g_signal_connect (dialog, "response", G_CALLBACK (response_cb), question);
+  gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));
+}
+
+static void
+add_filter (GtkFileChooserNative *dialog, const char *name, const char *pattern)
+{
+  g_autoptr (GtkFileFilter) filter = gtk_file_filter_new ();
+
+  gtk_file_filter_set_name (filter, name);
+  gtk_file_filter_add_pattern (filter, pattern);
+  gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), filter);
+}
+
+void
+lap_files_open (GtkWindow *parent, LapFileFunc func, gpointer data)
+{
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (_("Open a session"), parent,
+                                                              GTK_FILE_CHOOSER_ACTION_OPEN, NULL, NULL);
+
+  add_filter (dialog, _("Sessions"), "*.lapwing");
+  add_filter (dialog, _("All files"), "*");
+  ask (dialog, NULL, func, data);
+}
+
+void
+lap_files_save (GtkWindow *parent, const char *title, const char *name, const char *suffix, LapFileFunc func,
+                gpointer data)
+{
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_SAVE, NULL, NULL);
+  g_autofree char *offered = g_strconcat (name, suffix, NULL);
+
+  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), g_strdelimit (offered, G_DIR_SEPARATOR_S, '-'));
+  ask (dialog, suffix, func, data);
+}

@@ -1,0 +1,26 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Asking for a file to open or to write: the one place that knows the platform's dialog.
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+/* @path (NULL: given up) is the caller's only during the call. */
+typedef void (*LapFileFunc) (const char *path, gpointer data);
+
+/* @data must stay alive until @func was called; it is, once. */
+void lap_files_open (GtkWindow  *parent,
+                     LapFileFunc func,
+                     gpointer    data);
+/* @name is what the dialog offers; a name without @suffix (".pdf") gets it. */
+void lap_files_save (GtkWindow  *parent,
+                     const char *title,
+                     const char *name,
+                     const char *suffix,
+                     LapFileFunc func,
+                     gpointer    data);
+
+G_END_DECLS

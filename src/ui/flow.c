@@ -1,0 +1,93 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/flow.h"
+
+struct _LapFlow {
+  GtkLayoutManager parent_instance;
+};
+
+G_DEFINE_FINAL_TYPE (LapFlow, lap_flow, GTK_TYPE_LAYOUT_MANAGER)
+
+#define GAP 6
+
+static void
+child_size (GtkWidget *child, int most, int *width, int *height)
+{
+  int least, natural;
+
+  gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
+  *width = MAX (least, MIN (natural, most));
+  gtk_widget_measure (child, GTK_ORIENTATION_VERTICAL, *width, NULL, height, NULL, NULL);
+}
+
+/* Lays the children out in @width px, allocates them where asked to, and returns the height. */
+static int
+flow (GtkWidget *widget, int width, gboolean allocate)
+{
+  gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
+  int x = 0, y = 0, line = 0;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    int w, h;
+
+    if (!gtk_widget_should_layout (child))
+      continue;
+    child_size (child, width, &w, &h);
+    if (x > 0 && x + w > width) {
+      x = 0;
+      y += line + GAP;
+      line = 0;
+    }
+    if (allocate)
+      gtk_widget_size_allocate (child, &(GtkAllocation) { mirrored ? width - x - w : x, y, w, h }, -1);
+    x += w + GAP;
+    line = MAX (line, h);
+  }
+  return y + line;
+}
+
+static void
+lap_flow_measure (GtkLayoutManager *manager, GtkWidget *widget, GtkOrientation orientation, int for_size, int *least,
+                  int *natural, int *least_baseline, int *natural_baseline)
+{
+  *least = *natural = 0;
+  if (orientation == GTK_ORIENTATION_VERTICAL) {
+    *least = *natural = flow (widget, for_size < 0 ? G_MAXINT / 2 : for_size, FALSE);
+    return;
+  }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    int child_least, child_natural;
+
+    if (!gtk_widget_should_layout (child))
+      continue;
+    gtk_widget_measure (child, orientation, -1, &child_least, &child_natural, NULL, NULL);
+    *least = MAX (*least, child_least);
+    *natural += child_natural + (*natural > 0 ? GAP : 0);
+  }
+}
+
+static void
+lap_flow_allocate (GtkLayoutManager *manager, GtkWidget *widget, int width, int height, int baseline)
+{
+  flow (widget, width, TRUE);
+}
+
+static GtkSizeRequestMode
+lap_flow_get_request_mode (GtkLayoutManager *manager, GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
+}
+
+static void
+lap_flow_class_init (LapFlowClass *klass)
+{
+  GtkLayoutManagerClass *manager_class = GTK_LAYOUT_MANAGER_CLASS (klass);
+
+  manager_class->measure = lap_flow_measure;
+  manager_class->allocate = lap_flow_allocate;
+  manager_class->get_request_mode = lap_flow_get_request_mode;
+}
+
+static void
+lap_flow_init (LapFlow *self)
+{
+}

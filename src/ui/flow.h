@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A layout that sets children beside each other, each as wide as it likes, and goes on in a new line where the
+ * width ends: for buttons and chips.
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define LAP_TYPE_FLOW (lap_flow_get_type ())
+G_DECLARE_FINAL_TYPE (LapFlow, lap_flow, LAP, FLOW, GtkLayoutManager)
+
+G_END_DECLS

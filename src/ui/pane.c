@@ -1,0 +1,271 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A field that changes hands its value to one verb; the document tells of the change and the pane shows what holds
+ * then, which is the old value where the new one was refused. `showing` keeps the pane from hearing itself.
+ */
+#include "ui/pane.h"
+
+#include "edit/verbs.h"
+#include "ui/chooser.h"
+#include "ui/score/words.h"
+
+#include <adwaita.h>
+#include <glib/gi18n-lib.h>
+
+struct _LapPane {
+  GtkWidget        parent_instance;
+  LapScoreContext *context;
+  LapBlock        *shown;
+  gboolean         showing;
+  GtkWidget       *stack, *name, *where, *exercise_row, *choose, *popover, *chooser, *work_row, *work, *rest_row, *rest;
+  GtkWidget       *what, *seconds_row, *seconds, *talk_box, *talk, *fields;
+};
+
+G_DEFINE_FINAL_TYPE (LapPane, lap_pane, GTK_TYPE_WIDGET)
+
+static void
+apply (LapPane *self, LapEdits *edits)
+{
+  lap_document_apply (self->context->document, edits);
+}
+
+typedef LapEdits *(*Verb) (LapBlock *block, int seconds, LapCatalogue *catalogue);
+
+/* An adjustment tells late of a value that was set while it told of another: by then @was is what it says. */
+static void
+set_number (LapPane *self, GtkWidget *spin, int was, Verb verb)
+{
+  int is = gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (spin));
+
+  if (!self->showing && is != was)
+    apply (self, verb (self->shown, is, lap_document_catalogue (self->context->document)));
+}
+
+static void
+work_cb (LapPane *self)
+{
+  if (self->shown != NULL)
+    set_number (self, self->work, self->shown->work, lap_verb_set_work);
+}
+
+static void
+rest_cb (LapPane *self)
+{
+  if (self->shown != NULL)
+    set_number (self, self->rest, self->shown->rest, lap_verb_set_rest);
+}
+
+static void
+seconds_cb (LapPane *self)
+{
+  if (self->shown != NULL)
+    set_number (self, self->seconds, self->shown->seconds, lap_verb_set_seconds);
+}
+
+static void
+choose_cb (LapPane *self)
+{
+  lap_chooser_set_catalogue (LAP_CHOOSER (self->chooser), lap_document_catalogue (self->context->document));
+}
+
+static void
+chosen_cb (LapPane *self, const char *id)
+{
+  g_autofree char *copy = g_strdup (id);
+
+  gtk_popover_popdown (GTK_POPOVER (self->popover));
+  if (self->shown != NULL && g_strcmp0 (self->shown->exercise, copy) != 0)
+    apply (self, lap_verb_set_exercise (self->shown, copy, lap_document_catalogue (self->context->document)));
+}
+
+static char *
+typed_talk (LapPane *self)
+{
+  GtkTextBuffer *buffer = gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->talk));
+  GtkTextIter start, end;
+
+  gtk_text_buffer_get_bounds (buffer, &start, &end);
+  return gtk_text_buffer_get_text (buffer, &start, &end, FALSE);
+}
+
+static void
+set_text (LapPane *self, const char *property, const char *was, const char *is, const char *label)
+{
+  LapEdits *edits;
+
+  if (g_strcmp0 (was != NULL ? was : "", is) == 0)
+    return;
+  edits = lap_edits_new (label);
+  lap_edits_set_text (edits, self->shown, property, is);
+  apply (self, edits);
+}
+
+void
+lap_pane_commit (LapPane *self)
+{
+  g_autofree char *talk = NULL;
+
+  if (self->showing || self->shown == NULL)
+    return;
+  if (self->shown->kind == LAP_BLOCK_TALK) {
+    talk = typed_talk (self);
+    set_text (self, "talk", self->shown->talk, talk, _("Change the words"));
+  } else if (self->shown->kind == LAP_BLOCK_PAUSE)
+    set_text (self, "pause", self->shown->pause, gtk_editable_get_text (GTK_EDITABLE (self->what)),
+              _("Change the pause"));
+}
+
+static void
+show_text (GtkTextView *view, const char *text)
+{
+  GtkTextBuffer *buffer = gtk_text_view_get_buffer (view);
+
+  gtk_text_buffer_set_text (buffer, text != NULL ? text : "", -1);
+}
+
+static void
+show_number (GtkWidget *spin, int value)
+{
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), value);
+}
+
+static void
+show_heading (LapPane *self, guint box)
+{
+  const LapScore *score = self->context->score;
+  g_autofree char *name = lap_box_name (score, box), *where = lap_box_where (score, box);
+  g_autofree char *start = lap_clock_text (score->boxes[box].start), *text = NULL;
+
+  /* Translators: "Block 5 of 10, round 1, starts at 8:00". */
+  text = g_strdup_printf (_("%1$s, starts at %2$s"), where, start);
+  text[0] = g_ascii_toupper (text[0]);
+  gtk_label_set_text (GTK_LABEL (self->name), name);
+  gtk_label_set_text (GTK_LABEL (self->where), text);
+  gtk_widget_set_visible (self->where, TRUE);
+}
+
+/* A block without a box has its place in a part that is gone through at one's own pace. */
+static void
+show_bare_heading (LapPane *self)
+{
+  g_autofree char *title = lap_block_title (self->shown, lap_document_catalogue (self->context->document));
+
+  gtk_label_set_text (GTK_LABEL (self->name), title);
+  gtk_widget_set_visible (self->where, FALSE);
+}
+
+static void
+show_fields (LapPane *self, LapBlock *block)
+{
+  LapCatalogue *catalogue = lap_document_catalogue (self->context->document);
+  gboolean exercise = block->kind == LAP_BLOCK_EXERCISE;
+  g_autofree char *title = lap_block_title (block, catalogue);
+
+  gtk_widget_set_visible (self->exercise_row, exercise);
+  gtk_widget_set_visible (self->work_row, exercise);
+  gtk_widget_set_visible (self->rest_row, exercise);
+  gtk_widget_set_visible (self->seconds_row, !exercise);
+  gtk_widget_set_visible (self->what, block->kind == LAP_BLOCK_PAUSE);
+  gtk_widget_set_visible (self->talk_box, block->kind == LAP_BLOCK_TALK);
+  adw_action_row_set_subtitle (ADW_ACTION_ROW (self->exercise_row), title);
+  show_number (self->work, block->work);
+  show_number (self->rest, block->rest);
+  show_number (self->seconds, block->seconds);
+  gtk_editable_set_text (GTK_EDITABLE (self->what), block->pause != NULL ? block->pause : "");
+  show_text (GTK_TEXT_VIEW (self->talk), block->talk);
+}
+
+static void
+show_block (LapPane *self)
+{
+  guint box = lap_score_selected (self->context);
+
+  self->showing = TRUE;
+  g_set_object (&self->shown, self->context->block);
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), self->shown != NULL ? "block" : "nothing");
+  if (self->shown != NULL) {
+    if (box != LAP_NO_BOX)
+      show_heading (self, box);
+    else
+      show_bare_heading (self);
+    show_fields (self, self->shown);
+    gtk_widget_set_sensitive (self->fields, lap_document_is_editable (self->context->document));
+    gtk_widget_set_sensitive (self->talk_box, lap_document_is_editable (self->context->document));
+  }
+  self->showing = FALSE;
+}
+
+static void
+context_cb (LapPane *self, guint change)
+{
+  /* What is half typed in one block isn't lost by going to another. */
+  if (change & LAP_SCORE_SELECTION && !(change & LAP_SCORE_PLAN) && self->shown != self->context->block)
+    lap_pane_commit (self);
+  if (change & (LAP_SCORE_PLAN | LAP_SCORE_SELECTION))
+    show_block (self);
+}
+
+static void
+lap_pane_dispose (GObject *object)
+{
+  LapPane *self = LAP_PANE (object);
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
+
+  self->showing = TRUE; /* leaving the focus must not edit any more */
+  g_clear_pointer (&child, gtk_widget_unparent);
+  g_clear_object (&self->shown);
+  g_clear_object (&self->context);
+  G_OBJECT_CLASS (lap_pane_parent_class)->dispose (object);
+}
+
+static void
+lap_pane_class_init (LapPaneClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_pane_dispose;
+  g_type_ensure (LAP_TYPE_CHOOSER);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane.ui");
+#define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPane, name)
+  BIND (stack);
+  BIND (name);
+  BIND (where);
+  BIND (fields);
+  BIND (exercise_row);
+  BIND (choose);
+  BIND (popover);
+  BIND (chooser);
+  BIND (work_row);
+  BIND (work);
+  BIND (rest_row);
+  BIND (rest);
+  BIND (what);
+  BIND (seconds_row);
+  BIND (seconds);
+  BIND (talk_box);
+  BIND (talk);
+#undef BIND
+  gtk_widget_class_bind_template_callback (widget_class, choose_cb);
+  gtk_widget_class_bind_template_callback (widget_class, chosen_cb);
+  gtk_widget_class_bind_template_callback (widget_class, work_cb);
+  gtk_widget_class_bind_template_callback (widget_class, rest_cb);
+  gtk_widget_class_bind_template_callback (widget_class, seconds_cb);
+  gtk_widget_class_bind_template_callback (widget_class, lap_pane_commit);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "pane");
+}
+
+static void
+lap_pane_init (LapPane *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+void
+lap_pane_set_context (LapPane *self, LapScoreContext *context)
+{
+  g_return_if_fail (self->context == NULL);
+  self->context = g_object_ref (context);
+  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  show_block (self);
+}

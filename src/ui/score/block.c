@@ -1,0 +1,285 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * From the top: number, body and tail, the name in two lines. All but the strokes grows with the text.
+ */
+#include "ui/score/block.h"
+
+#include "ui/palette.h"
+#include "ui/score/paint.h"
+#include "ui/score/words.h"
+
+#include <glib/gi18n-lib.h>
+
+struct _LapBlockWidget {
+  GtkWidget        parent_instance;
+  LapScoreContext *context;
+  guint            box;
+  LapBlock        *block; /* the box's, which outlives an edit; NULL of a gap */
+  int              round;
+  int              body;
+  gboolean         selected;
+  PangoLayout     *name, *number, *seconds;
+};
+
+G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
+
+#define TOP       4   /* px above the number and below the name */
+#define GAP       3   /* px between rows */
+#define RADIUS    2.5
+#define NAMED     40  /* px from which a name is shown */
+#define NUMBERED  14
+/* The body is a line of text high, the tail 9 fifteenths of that. */
+#define TAIL      0.6
+
+static void
+ground (int line, int *top, int *height)
+{
+  *top = TOP + line + GAP;
+  *height = line;
+}
+
+int
+lap_block_widget_height (int line)
+{
+  return 2 * TOP + 2 * GAP + 4 * line;
+}
+
+void
+lap_block_widget_ground (int line, int *top, int *height)
+{
+  ground (line, top, height);
+}
+
+static int
+line_height (LapBlockWidget *self)
+{
+  int height;
+
+  pango_layout_get_pixel_size (self->number, NULL, &height);
+  return height;
+}
+
+static const LapBox *
+the_box (LapBlockWidget *self)
+{
+  return &self->context->score->boxes[self->box];
+}
+
+/* A later round shows the same blocks again, paler; one that was changed for its round stands out. */
+static gboolean
+is_pale (const LapBox *box)
+{
+  return box->round > 1 && !box->changed;
+}
+
+static void
+draw_exercise (LapBlockWidget *self, GtkSnapshot *snapshot, const LapBox *box, int x, int top, int height)
+{
+  gboolean pale = is_pale (box);
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), fill = lap_colour (pale ? LAP_COLOUR_WORK2 : LAP_COLOUR_WORK);
+  GdkRGBA ink = lap_colour (pale ? LAP_COLOUR_INK : LAP_COLOUR_ON_WORK);
+  int width, text_height;
+
+  lap_paint_box (snapshot, &fill, pale ? &work : NULL, 1, RADIUS, x, top, self->body, height);
+  pango_layout_get_pixel_size (self->seconds, &width, &text_height);
+  if (width + 6 <= self->body)
+    lap_paint_text (snapshot, self->seconds, &ink, x + (self->body - width) / 2, top + (height - text_height) / 2);
+}
+
+static void
+draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
+{
+  const LapBox *box = the_box (self);
+  gboolean mirrored = self->context->axis->mirrored;
+  int width = gtk_widget_get_width (GTK_WIDGET (self)), x = mirrored ? width - self->body : 0;
+  int tail = height * TAIL, tail_x = mirrored ? 0 : self->body;
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), line = lap_colour (LAP_COLOUR_LINE2), talk = lap_colour (LAP_COLOUR_TALK);
+
+  if (box->kind == LAP_BOX_TALK) {
+    lap_paint_box (snapshot, NULL, &talk, 1.5, RADIUS, x + 1, top, self->body - 2, height);
+    lap_paint_hatch (snapshot, LAP_HATCH_WORDS, &talk, x + 3, top + 2, self->body - 6, height - 4);
+  } else if (box->kind == LAP_BOX_PAUSE)
+    lap_paint_box (snapshot, NULL, &line, 1.5, RADIUS, x + 1, top, self->body - 2, height);
+  else if (box->kind != LAP_BOX_GAP)
+    draw_exercise (self, snapshot, box, x, top, height);
+  lap_paint_hatch (snapshot, LAP_HATCH_REST, box->kind == LAP_BOX_GAP ? &line : &work, tail_x, top + (height - tail) / 2,
+                   width - self->body, tail);
+}
+
+static void
+draw_frame (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int height)
+{
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
+
+  if (self->selected)
+    lap_paint_box (snapshot, NULL, &work, 2, 4, 0, 1, width, height - 2);
+  if (gtk_widget_has_focus (GTK_WIDGET (self)) && gtk_widget_has_visible_focus (GTK_WIDGET (self))) {
+    GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
+
+    lap_paint_box (snapshot, NULL, &ink, 2, 2, self->selected ? 3 : 0, self->selected ? 4 : 1,
+                   width - (self->selected ? 6 : 0), height - (self->selected ? 8 : 2));
+  }
+}
+
+static void
+draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
+{
+  const LapBox *box = the_box (self);
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), ink = lap_colour (LAP_COLOUR_INK);
+  gboolean mirrored = self->context->axis->mirrored;
+  int top, height, text;
+
+  ground (line, &top, &height);
+  pango_layout_get_pixel_size (self->number, &text, NULL);
+  if (box->kind == LAP_BOX_EXERCISE && width >= MAX (NUMBERED, text + 4))
+    lap_paint_text (snapshot, self->number, &work, mirrored ? width - text - 4 : 4, TOP);
+  if (width < NAMED || box->kind == LAP_BOX_GAP)
+    return;
+  pango_layout_set_width (self->name, (width - 6) * PANGO_SCALE);
+  lap_paint_text (snapshot, self->name, &ink, 3, top + height + GAP);
+}
+
+static void
+lap_block_widget_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  LapBlockWidget *self = LAP_BLOCK_WIDGET (widget);
+  int width = gtk_widget_get_width (widget), line, top, height;
+
+  if (self->box == LAP_NO_BOX || self->name == NULL)
+    return;
+  line = line_height (self);
+  ground (line, &top, &height);
+  draw_ground (self, snapshot, top, height);
+  draw_words (self, snapshot, width, line);
+  draw_frame (self, snapshot, width, gtk_widget_get_height (widget));
+}
+
+static void
+lap_block_widget_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *least, int *natural,
+                          int *least_baseline, int *natural_baseline)
+{
+  *least = *natural = 0;
+}
+
+static void
+lap_block_widget_dispose (GObject *object)
+{
+  LapBlockWidget *self = LAP_BLOCK_WIDGET (object);
+
+  g_clear_object (&self->name);
+  g_clear_object (&self->number);
+  g_clear_object (&self->seconds);
+  g_clear_object (&self->block);
+  g_clear_object (&self->context);
+  G_OBJECT_CLASS (lap_block_widget_parent_class)->dispose (object);
+}
+
+static void
+lap_block_widget_class_init (LapBlockWidgetClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_block_widget_dispose;
+  widget_class->snapshot = lap_block_widget_snapshot;
+  widget_class->measure = lap_block_widget_measure;
+  gtk_widget_class_set_css_name (widget_class, "block");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
+}
+
+static void
+lap_block_widget_init (LapBlockWidget *self)
+{
+  self->box = LAP_NO_BOX;
+  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_SELECTED, FALSE, -1);
+  g_signal_connect (self, "notify::has-focus", G_CALLBACK (gtk_widget_queue_draw), NULL);
+}
+
+GtkWidget *
+lap_block_widget_new (LapScoreContext *context)
+{
+  LapBlockWidget *self = g_object_new (LAP_TYPE_BLOCK_WIDGET, NULL);
+
+  self->context = g_object_ref (context);
+  return GTK_WIDGET (self);
+}
+
+static PangoLayout *
+layout_of (LapBlockWidget *self, PangoLayout *layout, const char *text, gboolean bold)
+{
+  g_autoptr (PangoAttrList) attrs = NULL;
+
+  if (layout == NULL) {
+    layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), NULL);
+    attrs = pango_attr_list_new ();
+    if (bold)
+      pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
+    pango_layout_set_attributes (layout, attrs);
+  } else
+    pango_layout_context_changed (layout);
+  pango_layout_set_text (layout, text, -1);
+  return layout;
+}
+
+static void
+make_words (LapBlockWidget *self)
+{
+  const LapScore *score = self->context->score;
+  const LapBox *box = the_box (self);
+  g_autofree char *name = lap_box_name (score, self->box), *label = lap_box_label (score, self->box);
+  g_autofree char *number = g_strdup_printf ("%d", box->block + 1), *seconds = g_strdup_printf ("%d", box->work);
+  LapPart *part = score->timeline->parts[box->part].part;
+
+  self->name = layout_of (self, self->name, name, FALSE);
+  pango_layout_set_height (self->name, -2);
+  pango_layout_set_ellipsize (self->name, PANGO_ELLIPSIZE_END);
+  pango_layout_set_wrap (self->name, PANGO_WRAP_WORD_CHAR);
+  self->number = layout_of (self, self->number, number, TRUE);
+  self->seconds = layout_of (self, self->seconds, seconds, TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (self),
+                                  GTK_ACCESSIBLE_RELATION_POS_IN_SET, lap_box_is_block (box) ? box->block + 1 : 1,
+                                  GTK_ACCESSIBLE_RELATION_SET_SIZE, MAX (1, (int) lap_part_n (part)), -1);
+}
+
+void
+lap_block_widget_bind (LapBlockWidget *self, guint box, int body, gboolean anew)
+{
+  LapBlock *block;
+
+  if (box == self->box && body == self->body && !anew)
+    return;
+  anew |= box != self->box;
+  self->box = box;
+  self->body = body;
+  block = box != LAP_NO_BOX ? lap_score_block (self->context, box) : NULL;
+  g_set_object (&self->block, block);
+  if (anew && box != LAP_NO_BOX) {
+    self->round = the_box (self)->round;
+    make_words (self);
+    gtk_widget_set_focusable (GTK_WIDGET (self), lap_box_is_block (the_box (self)));
+  }
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+guint
+lap_block_widget_box (LapBlockWidget *self)
+{
+  return self->box;
+}
+
+void
+lap_block_widget_select (LapBlockWidget *self, gboolean selected)
+{
+  if (self->selected == selected)
+    return;
+  self->selected = selected;
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_SELECTED, selected, -1);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+guint
+lap_block_widget_locate (LapBlockWidget *self)
+{
+  return self->block != NULL ? lap_score_locate (self->context, self->block, self->round) : LAP_NO_BOX;
+}

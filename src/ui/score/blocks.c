@@ -1,0 +1,344 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Widgets are bound to boxes in size_allocate() only: whatever happened, the next allocation finds the boxes that
+ * must be shown, lets those that are keep their widget, and binds the rest to widgets that are free. So scrolling
+ * moves widgets and makes none, and the focus stays on its block as long as that exists.
+ */
+#include "ui/score/blocks.h"
+
+#include "ui/palette.h"
+#include "ui/shortcuts.h"
+#include "ui/score/block.h"
+#include "ui/score/paint.h"
+
+#include <glib/gi18n-lib.h>
+
+struct _LapBlocksLane {
+  LapLane     parent_instance;
+  GHashTable *live; /* box -> LapBlockWidget that shows it */
+  GPtrArray  *all;  /* LapBlockWidget, transfer none: children */
+};
+
+G_DEFINE_FINAL_TYPE (LapBlocksLane, lap_blocks_lane, LAP_TYPE_LANE)
+
+/* px a box keeps when it has the focus or is selected, however small it is. */
+#define LEAST_WIDTH LAP_MERGE_BELOW
+
+static LapBlockWidget *
+free_widget (LapBlocksLane *self)
+{
+  LapBlockWidget *widget;
+
+  for (guint i = 0; i < self->all->len; i++) {
+    widget = g_ptr_array_index (self->all, i);
+    if (lap_block_widget_box (widget) == LAP_NO_BOX)
+      return widget;
+  }
+  widget = LAP_BLOCK_WIDGET (lap_block_widget_new (lap_lane_context (LAP_LANE (self))));
+  gtk_widget_set_parent (GTK_WIDGET (widget), GTK_WIDGET (self));
+  g_ptr_array_add (self->all, widget);
+  return widget;
+}
+
+/* The boxes that need a widget, as the keys of a set; the values are unused. */
+static GHashTable *
+wanted_boxes (LapBlocksLane *self)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  GHashTable *wanted = g_hash_table_new (NULL, NULL);
+  GtkWidget *focus = gtk_widget_get_focus_child (GTK_WIDGET (self));
+  guint selected = lap_score_selected (context), first, end;
+
+  lap_score_visible (context->score, context->axis, &first, &end);
+  for (guint i = first; i < end; i++)
+    if (lap_score_place (context->score, context->axis, i).width >= LAP_MERGE_BELOW)
+      g_hash_table_add (wanted, GUINT_TO_POINTER (i));
+  if (selected != LAP_NO_BOX)
+    g_hash_table_add (wanted, GUINT_TO_POINTER (selected));
+  if (focus != NULL && lap_block_widget_box (LAP_BLOCK_WIDGET (focus)) != LAP_NO_BOX)
+    g_hash_table_add (wanted, GUINT_TO_POINTER (lap_block_widget_box (LAP_BLOCK_WIDGET (focus))));
+  return wanted;
+}
+
+static void
+let_go (LapBlockWidget *widget)
+{
+  lap_block_widget_bind (widget, LAP_NO_BOX, 0, FALSE);
+  gtk_widget_set_child_visible (GTK_WIDGET (widget), FALSE);
+}
+
+static void
+release (LapBlocksLane *self, GHashTable *wanted)
+{
+  GHashTableIter iter;
+  gpointer box, widget;
+
+  g_hash_table_iter_init (&iter, self->live);
+  while (g_hash_table_iter_next (&iter, &box, &widget)) {
+    if (g_hash_table_contains (wanted, box))
+      continue;
+    let_go (widget);
+    g_hash_table_iter_remove (&iter);
+  }
+}
+
+static void
+show (LapBlocksLane *self, guint box, int height)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  LapPlaced placed = lap_score_place (context->score, context->axis, box);
+  LapBlockWidget *widget = g_hash_table_lookup (self->live, GUINT_TO_POINTER (box));
+  int width = MAX (placed.width, LEAST_WIDTH);
+
+  if (widget == NULL) {
+    widget = free_widget (self);
+    g_hash_table_insert (self->live, GUINT_TO_POINTER (box), widget);
+    gtk_widget_set_child_visible (GTK_WIDGET (widget), TRUE);
+  }
+  lap_block_widget_bind (widget, box, placed.body, FALSE);
+  lap_block_widget_select (widget, box == lap_score_selected (context));
+  gtk_widget_measure (GTK_WIDGET (widget), GTK_ORIENTATION_HORIZONTAL, -1, NULL, NULL, NULL, NULL);
+  gtk_widget_size_allocate (GTK_WIDGET (widget), &(GtkAllocation) { placed.x, 0, width, height }, -1);
+}
+
+static void
+lap_blocks_lane_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
+  g_autoptr (GHashTable) wanted = wanted_boxes (self);
+  GHashTableIter iter;
+  gpointer box;
+
+  release (self, wanted);
+  g_hash_table_iter_init (&iter, wanted);
+  while (g_hash_table_iter_next (&iter, &box, NULL))
+    show (self, GPOINTER_TO_UINT (box), height);
+}
+
+/* After an edit a block may be another box than before; its widget goes along, and the focus with that. */
+static void
+follow_plan (LapBlocksLane *self)
+{
+  g_hash_table_remove_all (self->live);
+  for (guint i = 0; i < self->all->len; i++) {
+    LapBlockWidget *widget = g_ptr_array_index (self->all, i);
+    guint box = lap_block_widget_locate (widget);
+
+    if (box == LAP_NO_BOX || g_hash_table_contains (self->live, GUINT_TO_POINTER (box)))
+      let_go (widget);
+    else {
+      lap_block_widget_bind (widget, box, 0, TRUE);
+      g_hash_table_insert (self->live, GUINT_TO_POINTER (box), widget);
+    }
+  }
+}
+
+static void
+lap_blocks_lane_update (LapLane *lane, LapScoreChange change)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (lane);
+
+  if (change & LAP_SCORE_PLAN)
+    follow_plan (self);
+  gtk_widget_queue_allocate (GTK_WIDGET (lane));
+  gtk_widget_queue_draw (GTK_WIDGET (lane));
+}
+
+static void
+draw_streaks (LapBlocksLane *self, GtkSnapshot *snapshot)
+{
+  static const LapColour colours[LAP_N_STREAKS] = { LAP_COLOUR_WORK, LAP_COLOUR_LINE, LAP_COLOUR_TALK,
+                                                    LAP_COLOUR_LINE2 };
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  g_autoptr (GArray) streaks = lap_score_streaks (context->score, context->axis);
+  GdkRGBA outline = lap_colour (LAP_COLOUR_WORK);
+  int top, height;
+
+  lap_block_widget_ground (lap_lane_line (LAP_LANE (self)), &top, &height);
+  for (guint i = 0; i < streaks->len; i++) {
+    const LapStreak *streak = &g_array_index (streaks, LapStreak, i);
+    gboolean pale = streak->kind == LAP_STREAK_WORK && streak->later;
+    GdkRGBA fill = lap_colour (pale ? LAP_COLOUR_WORK2 : colours[streak->kind]);
+
+    lap_paint_rect (snapshot, &fill, streak->x, top, streak->width, height);
+    if (pale) {
+      lap_paint_rect (snapshot, &outline, streak->x, top, streak->width, 1);
+      lap_paint_rect (snapshot, &outline, streak->x, top + height - 1, streak->width, 1);
+    }
+  }
+}
+
+static void
+lap_blocks_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+{
+  draw_streaks (LAP_BLOCKS_LANE (lane), snapshot);
+}
+
+static int
+lap_blocks_lane_height (LapLane *lane, int line)
+{
+  return lap_block_widget_height (line);
+}
+
+static void
+pressed_cb (LapBlocksLane *self, int n, double x, double y)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  LapHit hit = lap_score_hit (context->score, context->axis, x, 0);
+
+  if (hit.box != LAP_NO_BOX && lap_box_is_block (&context->score->boxes[hit.box]))
+    lap_blocks_lane_go (self, hit.box);
+  else
+    lap_score_select (context, LAP_NO_BOX);
+}
+
+/* Where the keys start from: what has the focus, else what is selected. */
+static guint
+current (LapBlocksLane *self)
+{
+  GtkWidget *focus = gtk_widget_get_focus_child (GTK_WIDGET (self));
+
+  if (focus != NULL && gtk_widget_has_focus (focus))
+    return lap_block_widget_box (LAP_BLOCK_WIDGET (focus));
+  return lap_score_selected (lap_lane_context (LAP_LANE (self)));
+}
+
+static void
+walk (LapBlocksLane *self, guint from, int by)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  guint box = lap_score_step (context->score, from, by);
+
+  if (box != LAP_NO_BOX)
+    lap_blocks_lane_go (self, box);
+  else
+    gtk_widget_error_bell (GTK_WIDGET (self));
+}
+
+static void
+walk_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
+  gboolean mirrored = lap_lane_context (LAP_LANE (self))->axis->mirrored;
+
+  if (g_str_equal (name, "score.first"))
+    walk (self, LAP_NO_BOX, 1);
+  else if (g_str_equal (name, "score.last"))
+    walk (self, LAP_NO_BOX, -1);
+  else
+    walk (self, current (self), g_str_equal (name, "score.right") != mirrored ? 1 : -1);
+}
+
+static void
+clear_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_score_select (lap_lane_context (LAP_LANE (widget)), LAP_NO_BOX);
+}
+
+/* One stop of Tab for all blocks; the arrows go on from there. */
+static gboolean
+lap_blocks_lane_focus (GtkWidget *widget, GtkDirectionType direction)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  GtkWidget *focus = gtk_widget_get_focus_child (widget);
+  guint box = lap_score_selected (context), end;
+
+  if (focus != NULL && gtk_widget_has_focus (focus))
+    return FALSE;
+  if (box == LAP_NO_BOX) {
+    lap_score_visible (context->score, context->axis, &box, &end);
+    box = lap_score_step (context->score, box > 0 ? box - 1 : LAP_NO_BOX, 1);
+  }
+  if (box == LAP_NO_BOX)
+    return FALSE;
+  lap_blocks_lane_go (self, box);
+  return TRUE;
+}
+
+static void
+lap_blocks_lane_dispose (GObject *object)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (object);
+
+  g_hash_table_remove_all (self->live);
+  while (self->all->len > 0)
+    gtk_widget_unparent (g_ptr_array_steal_index (self->all, self->all->len - 1));
+  G_OBJECT_CLASS (lap_blocks_lane_parent_class)->dispose (object);
+}
+
+static void
+lap_blocks_lane_finalize (GObject *object)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (object);
+
+  g_hash_table_unref (self->live);
+  g_ptr_array_unref (self->all);
+  G_OBJECT_CLASS (lap_blocks_lane_parent_class)->finalize (object);
+}
+
+static void
+lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+  LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_blocks_lane_dispose;
+  G_OBJECT_CLASS (klass)->finalize = lap_blocks_lane_finalize;
+  widget_class->size_allocate = lap_blocks_lane_size_allocate;
+  widget_class->focus = lap_blocks_lane_focus;
+  lane_class->height = lap_blocks_lane_height;
+  lane_class->update = lap_blocks_lane_update;
+  lane_class->draw = lap_blocks_lane_draw;
+  gtk_widget_class_install_action (widget_class, "score.left", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.right", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.first", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.last", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.clear", NULL, clear_action);
+  lap_shortcuts_bind_class (widget_class, LAP_SCOPE_SCORE);
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
+}
+
+static void
+lap_blocks_lane_init (LapBlocksLane *self)
+{
+  GtkGesture *click = gtk_gesture_click_new ();
+
+  self->live = g_hash_table_new (NULL, NULL);
+  self->all = g_ptr_array_new ();
+  g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Blocks"), -1);
+}
+
+guint
+lap_blocks_lane_n_live (LapBlocksLane *self)
+{
+  return g_hash_table_size (self->live);
+}
+
+guint
+lap_blocks_lane_n_all (LapBlocksLane *self)
+{
+  return self->all->len;
+}
+
+GtkWidget *
+lap_blocks_lane_find (LapBlocksLane *self, guint box)
+{
+  return g_hash_table_lookup (self->live, GUINT_TO_POINTER (box));
+}
+
+void
+lap_blocks_lane_go (LapBlocksLane *self, guint box)
+{
+  int height = gtk_widget_get_height (GTK_WIDGET (self));
+
+  lap_score_select (lap_lane_context (LAP_LANE (self)), box);
+  /* It must exist to take the focus; the allocation that follows finds it selected and keeps it. */
+  show (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
+  gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
+}
+
+const LapLaneKind lap_lane_blocks = { "blocks", N_("Blocks"), N_("body = work, tail = rest"),
+                                      lap_blocks_lane_get_type };

@@ -1,0 +1,46 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A lane of the score: a clipped widget under the shared axis. Each kind of lane is one file with one LapLaneKind,
+ * named in the table of lanes.c; the view makes, labels and stacks them. A lane never sets its own width: it draws
+ * what the context says lies in the view.
+ *
+ * A subclass overrides update() for what it must do when the context changes; the base draws it anew.
+ */
+#pragma once
+
+#include "ui/score/context.h"
+
+G_BEGIN_DECLS
+
+#define LAP_TYPE_LANE (lap_lane_get_type ())
+G_DECLARE_DERIVABLE_TYPE (LapLane, lap_lane, LAP, LANE, GtkWidget)
+
+struct _LapLaneClass {
+  GtkWidgetClass parent_class;
+  /* Height in px where a line of the lane's text takes @line. */
+  int  (*height) (LapLane *lane, int line);
+  void (*update) (LapLane *lane, LapScoreChange change);
+  void (*draw)   (LapLane *lane, GtkSnapshot *snapshot, int width, int height); /* below the children */
+};
+
+typedef struct {
+  const char *id;
+  const char *title; /* marked for translation */
+  const char *hint;  /* how to read it, marked for translation, or NULL */
+  GType     (*type) (void);
+} LapLaneKind;
+
+LapScoreContext   *lap_lane_context     (LapLane         *lane);
+/* px of a line of the lane's text, which grows with the text size of the desktop. */
+int                lap_lane_line        (LapLane         *lane);
+/* A layout of @text in the lane's type, @width px wide (-1: as it comes) and cut with an ellipsis. */
+PangoLayout       *lap_lane_layout      (LapLane         *lane,
+                                         const char      *text,
+                                         int              width);
+
+guint              lap_lanes_n          (void);
+const LapLaneKind *lap_lanes_nth        (guint            n);
+
+extern const LapLaneKind lap_lane_ruler, lap_lane_parts, lap_lane_blocks;
+
+G_END_DECLS

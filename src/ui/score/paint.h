@@ -1,0 +1,50 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The strokes that lanes share: hatches, outlines, text.
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+typedef enum {
+  LAP_HATCH_REST,  /* lines at 45°, 5 px apart */
+  LAP_HATCH_WORDS, /* level lines like text, 3.5 px apart */
+} LapHatch;
+
+/* Fills a rectangle with a hatch. */
+void lap_paint_hatch (GtkSnapshot   *snapshot,
+                      LapHatch       hatch,
+                      const GdkRGBA *colour,
+                      double         x,
+                      double         y,
+                      double         width,
+                      double         height);
+
+/* A rounded rectangle, filled where @fill is given, with a line of @line px inside its edge where @stroke is. */
+void lap_paint_box   (GtkSnapshot   *snapshot,
+                      const GdkRGBA *fill,
+                      const GdkRGBA *stroke,
+                      double         line,
+                      double         radius,
+                      double         x,
+                      double         y,
+                      double         width,
+                      double         height);
+
+/* @layout with its top left corner at x, y. */
+void lap_paint_text  (GtkSnapshot   *snapshot,
+                      PangoLayout   *layout,
+                      const GdkRGBA *colour,
+                      double         x,
+                      double         y);
+
+void lap_paint_rect  (GtkSnapshot   *snapshot,
+                      const GdkRGBA *colour,
+                      double         x,
+                      double         y,
+                      double         width,
+                      double         height);
+
+G_END_DECLS

@@ -1,0 +1,276 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The view gives the axis its width before it gives the lanes theirs, so that all are laid out for one and the same
+ * axis in one pass.
+ */
+#include "ui/score/view.h"
+
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+typedef struct {
+  GtkWidget *label; /* a box with title and hint */
+  GtkWidget *hint;  /* in it, or NULL */
+  GtkWidget *lane;
+} Row;
+
+struct _LapScoreView {
+  GtkWidget        parent_instance;
+  LapScoreContext *context;
+  GArray          *rows; /* Row */
+  GtkWidget       *bar;
+  double           x;    /* of the pointer */
+};
+
+G_DEFINE_FINAL_TYPE (LapScoreView, lap_score_view, GTK_TYPE_WIDGET)
+
+#define LABEL_GAP   8
+#define LANE_GAP    4
+#define ZOOM_STEP   1.25
+#define LABELS_MOST 150
+
+static Row *
+nth (LapScoreView *self, guint i)
+{
+  return &g_array_index (self->rows, Row, i);
+}
+
+static int
+label_width (LapScoreView *self)
+{
+  int width = 0, natural;
+
+  for (guint i = 0; i < self->rows->len; i++) {
+    gtk_widget_measure (nth (self, i)->label, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &natural, NULL, NULL);
+    width = MAX (width, natural);
+  }
+  return MIN (width, LABELS_MOST);
+}
+
+static int
+row_height (LapScoreView *self, guint i, int labels)
+{
+  Row *row = nth (self, i);
+  int lane, label;
+
+  gtk_widget_measure (row->lane, GTK_ORIENTATION_VERTICAL, -1, &lane, NULL, NULL, NULL);
+  gtk_widget_measure (row->label, GTK_ORIENTATION_VERTICAL, labels, &label, NULL, NULL, NULL);
+  return MAX (lane, label);
+}
+
+static void
+lap_score_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *least, int *natural,
+                        int *least_baseline, int *natural_baseline)
+{
+  LapScoreView *self = LAP_SCORE_VIEW (widget);
+  int labels = label_width (self), height = 0;
+
+  if (orientation == GTK_ORIENTATION_HORIZONTAL) {
+    *least = labels + LABEL_GAP + 80;
+    *natural = *least + 400;
+    return;
+  }
+  for (guint i = 0; i < self->rows->len; i++)
+    height += row_height (self, i, labels) + LANE_GAP;
+  gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, least, NULL, NULL, NULL);
+  *least = *natural = height + *least;
+}
+
+static void
+lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  LapScoreView *self = LAP_SCORE_VIEW (widget);
+  gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
+  int labels = label_width (self), left = mirrored ? 0 : labels + LABEL_GAP, y = 0, bar;
+  int view = MAX (1, width - labels - LABEL_GAP);
+
+  lap_score_set_view (self->context, view, mirrored);
+  for (guint i = 0; i < self->rows->len; i++) {
+    Row *row = nth (self, i);
+    int room = row_height (self, i, labels);
+
+    gtk_widget_size_allocate (row->label, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, room }, -1);
+    gtk_widget_size_allocate (row->lane, &(GtkAllocation) { left, y, view, room }, -1);
+    y += room + LANE_GAP;
+  }
+  gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, &bar, NULL, NULL, NULL);
+  gtk_widget_size_allocate (self->bar, &(GtkAllocation) { left, y, view, bar }, -1);
+}
+
+/* px of the lanes, from px of the view. */
+static double
+lane_x (LapScoreView *self, double x)
+{
+  graphene_point_t point;
+
+  if (self->rows->len == 0 ||
+      !gtk_widget_compute_point (GTK_WIDGET (self), nth (self, 0)->lane, &GRAPHENE_POINT_INIT (x, 0), &point))
+    return 0;
+  return CLAMP (point.x, 0, self->context->axis->view);
+}
+
+static void
+motion_cb (LapScoreView *self, double x, double y)
+{
+  self->x = x;
+}
+
+static gboolean
+scroll_cb (LapScoreView *self, double dx, double dy, GtkEventController *controller)
+{
+  GdkModifierType state = gtk_event_controller_get_current_event_state (controller);
+  double sign = self->context->axis->mirrored ? -1 : 1;
+
+  if (state & GDK_CONTROL_MASK) {
+    lap_score_zoom (self->context, self->context->axis->zoom * pow (ZOOM_STEP, -dy), lane_x (self, self->x));
+    return TRUE;
+  }
+  if (state & GDK_SHIFT_MASK && dx == 0)
+    dx = dy;
+  else if (dx == 0)
+    return FALSE; /* up and down belongs to the page */
+  lap_score_scroll_by (self->context, sign * dx * 60);
+  return TRUE;
+}
+
+static void
+pinch_cb (LapScoreView *self, double scale, GtkGesture *gesture)
+{
+  double *start = g_object_get_data (G_OBJECT (gesture), "start"), x, y;
+
+  if (start != NULL && gtk_gesture_get_bounding_box_center (gesture, &x, &y))
+    lap_score_zoom (self->context, *start * scale, lane_x (self, x));
+}
+
+static void
+pinch_begin_cb (LapScoreView *self, GdkEventSequence *sequence, GtkGesture *gesture)
+{
+  double *start = g_new (double, 1);
+
+  *start = self->context->axis->zoom;
+  g_object_set_data_full (G_OBJECT (gesture), "start", start, g_free);
+}
+
+static void
+add_controllers (LapScoreView *self)
+{
+  GtkEventController *motion = gtk_event_controller_motion_new ();
+  GtkEventController *scroll = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
+  GtkGesture *pinch = gtk_gesture_zoom_new ();
+
+  g_signal_connect_swapped (motion, "enter", G_CALLBACK (motion_cb), self);
+  g_signal_connect_swapped (motion, "motion", G_CALLBACK (motion_cb), self);
+  g_signal_connect_swapped (scroll, "scroll", G_CALLBACK (scroll_cb), self);
+  g_signal_connect_swapped (pinch, "begin", G_CALLBACK (pinch_begin_cb), self);
+  g_signal_connect_swapped (pinch, "scale-changed", G_CALLBACK (pinch_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), motion);
+  gtk_widget_add_controller (GTK_WIDGET (self), scroll);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (pinch));
+}
+
+static void
+lap_score_view_dispose (GObject *object)
+{
+  LapScoreView *self = LAP_SCORE_VIEW (object);
+
+  for (guint i = 0; i < self->rows->len; i++) {
+    gtk_widget_unparent (nth (self, i)->label);
+    gtk_widget_unparent (nth (self, i)->lane);
+  }
+  g_array_set_size (self->rows, 0);
+  g_clear_pointer (&self->bar, gtk_widget_unparent);
+  g_clear_object (&self->context);
+  G_OBJECT_CLASS (lap_score_view_parent_class)->dispose (object);
+}
+
+static void
+lap_score_view_finalize (GObject *object)
+{
+  g_array_unref (LAP_SCORE_VIEW (object)->rows);
+  G_OBJECT_CLASS (lap_score_view_parent_class)->finalize (object);
+}
+
+static void
+lap_score_view_class_init (LapScoreViewClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_score_view_dispose;
+  G_OBJECT_CLASS (klass)->finalize = lap_score_view_finalize;
+  widget_class->measure = lap_score_view_measure;
+  widget_class->size_allocate = lap_score_view_size_allocate;
+  gtk_widget_class_set_css_name (widget_class, "score");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
+}
+
+static void
+lap_score_view_init (LapScoreView *self)
+{
+  self->rows = g_array_new (FALSE, FALSE, sizeof (Row));
+  self->bar = gtk_scrollbar_new (GTK_ORIENTATION_HORIZONTAL, NULL);
+  gtk_widget_set_parent (self->bar, GTK_WIDGET (self));
+  add_controllers (self);
+}
+
+static GtkWidget *
+label_new (const LapLaneKind *kind, GtkWidget **hint)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *title = gtk_label_new (_(kind->title));
+
+  gtk_label_set_xalign (GTK_LABEL (title), 0);
+  gtk_label_set_wrap (GTK_LABEL (title), TRUE);
+  gtk_widget_add_css_class (title, "lane-title");
+  gtk_box_append (GTK_BOX (box), title);
+  *hint = NULL;
+  if (kind->hint == NULL)
+    return box;
+  *hint = gtk_label_new (_(kind->hint));
+  gtk_label_set_xalign (GTK_LABEL (*hint), 0);
+  gtk_label_set_wrap (GTK_LABEL (*hint), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (*hint), 14);
+  gtk_widget_add_css_class (*hint, "lane-hint");
+  gtk_box_append (GTK_BOX (box), *hint);
+  return box;
+}
+
+void
+lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
+{
+  g_return_if_fail (self->context == NULL);
+  self->context = g_object_ref (context);
+  gtk_scrollbar_set_adjustment (GTK_SCROLLBAR (self->bar), context->adjustment);
+  for (guint i = 0; i < lap_lanes_n (); i++) {
+    const LapLaneKind *kind = lap_lanes_nth (i);
+    Row row = { NULL };
+
+    row.label = label_new (kind, &row.hint);
+    row.lane = g_object_new (kind->type (), "context", context, NULL);
+    gtk_widget_insert_before (row.label, GTK_WIDGET (self), self->bar);
+    gtk_widget_insert_before (row.lane, GTK_WIDGET (self), self->bar);
+    g_array_append_val (self->rows, row);
+  }
+}
+
+LapBlocksLane *
+lap_score_view_blocks (LapScoreView *self)
+{
+  for (guint i = 0; i < self->rows->len; i++)
+    if (LAP_IS_BLOCKS_LANE (nth (self, i)->lane))
+      return LAP_BLOCKS_LANE (nth (self, i)->lane);
+  return NULL;
+}
+
+void
+lap_score_view_zoom (LapScoreView *self, double factor)
+{
+  LapScoreContext *context = self->context;
+  guint selected = lap_score_selected (context);
+  double x = context->axis->view / 2;
+
+  if (selected != LAP_NO_BOX) {
+    LapPlaced placed = lap_score_place (context->score, context->axis, selected);
+
+    x = CLAMP (placed.x + placed.width / 2.0, 0, context->axis->view);
+  }
+  lap_score_zoom (context, context->axis->zoom * factor, x);
+}

@@ -1,0 +1,23 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The score: labels, lanes one under the other, and a scroll bar, all over one axis. Turns the wheel and pinches
+ * into zoom and scroll about the pointer.
+ */
+#pragma once
+
+#include "ui/score/blocks.h"
+
+G_BEGIN_DECLS
+
+#define LAP_TYPE_SCORE_VIEW (lap_score_view_get_type ())
+G_DECLARE_FINAL_TYPE (LapScoreView, lap_score_view, LAP, SCORE_VIEW, GtkWidget)
+
+/* Fills an empty view with the lanes of @context. Once, before it is shown. */
+void           lap_score_view_set_context (LapScoreView    *view,
+                                           LapScoreContext *context);
+LapBlocksLane *lap_score_view_blocks      (LapScoreView    *view);
+/* Zooms by a factor about the selected block, else about the middle. */
+void           lap_score_view_zoom        (LapScoreView    *view,
+                                           double           factor);
+
+G_END_DECLS

@@ -1,0 +1,96 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * GTK 4.8 fills a shortcuts window by a builder only; so the table is written out as what a builder reads.
+ */
+#include "ui/shortcuts.h"
+
+#include <glib/gi18n-lib.h>
+
+static const LapShortcut shortcuts[] = {
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Open"), "app.open", "<Control>o" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Save"), "win.save", "<Control>s" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Save as"), "win.save-as", "<Control><Shift>s" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Undo"), "win.undo", "<Control>z" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Redo"), "win.redo", "<Control><Shift>z <Control>y" },
+  { LAP_SCOPE_WINDOW, N_("Score"), N_("Zoom in"), "win.zoom-in", "<Control>plus <Control>equal" },
+  { LAP_SCOPE_WINDOW, N_("Score"), N_("Zoom out"), "win.zoom-out", "<Control>minus" },
+  { LAP_SCOPE_WINDOW, N_("Score"), N_("See the whole session"), "win.zoom-fit", "<Control>0" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the block on the left"), "score.left", "Left" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the block on the right"), "score.right", "Right" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the first block"), "score.first", "Home" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the last block"), "score.last", "End" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select nothing"), "score.clear", "Escape" },
+  { LAP_SCOPE_WINDOW, N_("Window"), N_("Show or hide the pane of the block"), "win.pane", "F9" },
+  { LAP_SCOPE_WINDOW, N_("Window"), N_("Shortcuts"), "win.shortcuts", "<Control>question" },
+  { LAP_SCOPE_WINDOW, N_("Window"), N_("Close"), "window.close", "<Control>w" },
+};
+
+guint
+lap_shortcuts_n (void)
+{
+  return G_N_ELEMENTS (shortcuts);
+}
+
+const LapShortcut *
+lap_shortcuts_nth (guint n)
+{
+  return n < G_N_ELEMENTS (shortcuts) ? &shortcuts[n] : NULL;
+}
+
+void
+lap_shortcuts_bind (GtkApplication *application)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (shortcuts); i++) {
+    g_auto (GStrv) keys = g_strsplit (shortcuts[i].keys, " ", -1);
+
+    if (shortcuts[i].scope == LAP_SCOPE_WINDOW)
+      gtk_application_set_accels_for_action (application, shortcuts[i].action, (const char * const *) keys);
+  }
+}
+
+void
+lap_shortcuts_bind_class (GtkWidgetClass *klass, LapScope scope)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (shortcuts); i++) {
+    g_autoptr (GtkShortcut) shortcut = NULL;
+
+    if (shortcuts[i].scope != scope)
+      continue;
+    shortcut = gtk_shortcut_new (gtk_shortcut_trigger_parse_string (shortcuts[i].keys),
+                                 gtk_named_action_new (shortcuts[i].action));
+    gtk_widget_class_add_shortcut (klass, shortcut);
+  }
+}
+
+static void
+write_group (GString *ui, guint *i)
+{
+  const char *group = shortcuts[*i].group;
+  g_autofree char *heading = g_markup_escape_text (_(group), -1);
+
+  g_string_append_printf (ui, "<child><object class='GtkShortcutsGroup'><property name='title'>%s</property>", heading);
+  for (; *i < G_N_ELEMENTS (shortcuts) && shortcuts[*i].group == group; (*i)++) {
+    g_autofree char *title = g_markup_escape_text (_(shortcuts[*i].title), -1);
+    g_autofree char *keys = g_markup_escape_text (shortcuts[*i].keys, -1);
+
+    g_string_append_printf (ui, "<child><object class='GtkShortcutsShortcut'><property name='title'>%s</property>"
+                            "<property name='accelerator'>%s</property></object></child>", title, keys);
+  }
+  g_string_append (ui, "</object></child>");
+}
+
+GtkWindow *
+lap_shortcuts_window (void)
+{
+  g_autoptr (GString) ui = g_string_new ("<interface><object class='GtkShortcutsWindow' id='window'>"
+                                         "<property name='modal'>1</property><child>"
+                                         "<object class='GtkShortcutsSection'>"
+                                         "<property name='section-name'>all</property>");
+  g_autoptr (GtkBuilder) builder = NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (shortcuts);)
+    write_group (ui, &i);
+  g_string_append (ui, "</object></child></object></interface>");
+  builder = gtk_builder_new_from_string (ui->str, ui->len);
+  return GTK_WINDOW (gtk_builder_get_object (builder, "window"));
+}

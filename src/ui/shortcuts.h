@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Every shortcut, once: one table gives windows and widgets their bindings and makes the window that lists them.
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+typedef enum {
+  LAP_SCOPE_WINDOW, /* anywhere in a window */
+  LAP_SCOPE_SCORE,  /* while the blocks have the focus */
+} LapScope;
+
+typedef struct {
+  LapScope    scope;
+  const char *group;  /* marked for translation */
+  const char *title;  /* marked for translation */
+  const char *action; /* "win.undo" */
+  const char *keys;   /* one or two accelerators, a space between */
+} LapShortcut;
+
+guint              lap_shortcuts_n          (void);
+const LapShortcut *lap_shortcuts_nth        (guint           n);
+
+/* Gives @application the accelerators of windows. */
+void               lap_shortcuts_bind       (GtkApplication *application);
+/* In class_init: binds the keys of @scope to the actions of the class. */
+void               lap_shortcuts_bind_class (GtkWidgetClass *klass,
+                                             LapScope        scope);
+/* The window that lists them. Transfer none, as of any new window. */
+GtkWindow         *lap_shortcuts_window     (void);
+
+G_END_DECLS

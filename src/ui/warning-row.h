@@ -1,0 +1,24 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * One warning of the list: its mark, what and where, why and whose rule it is, remedies as buttons, and "Fine here"
+ * in a menu. Remedies cost a try each, so they are made when the row is asked to.
+ */
+#pragma once
+
+#include "ui/document.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define LAP_TYPE_WARNING_ROW (lap_warning_row_get_type ())
+G_DECLARE_FINAL_TYPE (LapWarningRow, lap_warning_row, LAP, WARNING_ROW, GtkListBoxRow)
+
+/* Warning @n of the document's checkup as it is now. */
+GtkWidget        *lap_warning_row_new      (LapDocument   *document,
+                                            guint          n);
+/* FALSE when they are there already. */
+gboolean          lap_warning_row_fill     (LapWarningRow *row);
+const LapWarning *lap_warning_row_warning  (LapWarningRow *row);
+
+G_END_DECLS

@@ -1,0 +1,180 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A plan gone wrong can have thousands of warnings, so rows are made for the first of them until all are asked for,
+ * and remedies, which each cost a try, one row at a time while the window is idle.
+ */
+#include "ui/warnings.h"
+
+#include "ui/warning-row.h"
+
+#include <glib/gi18n-lib.h>
+
+#define FIRST_ROWS 30
+#define MOST_ROWS  500
+
+struct _LapWarnings {
+  GtkWidget        parent_instance;
+  LapScoreContext *context;
+  guint            idle, asked; /* rows that may be made */
+  GtkWidget       *counts, *list, *all, *kept, *kept_list;
+};
+
+G_DEFINE_FINAL_TYPE (LapWarnings, lap_warnings, GTK_TYPE_WIDGET)
+
+static gboolean
+fill_cb (gpointer data)
+{
+  LapWarnings *self = data;
+
+  for (GtkWidget *row = gtk_widget_get_first_child (self->list); row != NULL; row = gtk_widget_get_next_sibling (row))
+    if (LAP_IS_WARNING_ROW (row) && lap_warning_row_fill (LAP_WARNING_ROW (row)))
+      return G_SOURCE_CONTINUE;
+  self->idle = 0;
+  return G_SOURCE_REMOVE;
+}
+
+static void
+empty (GtkWidget *list)
+{
+  GtkWidget *row;
+
+  while ((row = gtk_widget_get_first_child (list)) != NULL)
+    gtk_list_box_remove (GTK_LIST_BOX (list), row);
+}
+
+static void
+show_counts (LapWarnings *self, guint n_kept)
+{
+  LapCheckup *checkup = lap_document_checkup (self->context->document);
+  g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
+  g_autofree char *text = NULL, *kept = NULL;
+  guint stops = lap_checkup_count (checkup, LAP_SEVERITY_STOP), notes = lap_checkup_count (checkup, LAP_SEVERITY_NOTE);
+  guint warnings = lap_checkup_count (checkup, LAP_SEVERITY_WARNING);
+
+  if (stops > 0)
+    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u stop", "%u stops", stops), stops));
+  if (warnings > 0)
+    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u warning", "%u warnings", warnings), warnings));
+  if (notes > 0)
+    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u note", "%u notes", notes), notes));
+  g_ptr_array_add (words, NULL);
+  text = words->len > 1 ? lap_join ((const char * const *) words->pdata) : g_strdup (_("None."));
+  kept = g_strdup_printf (ngettext ("%u kept as fine", "%u kept as fine", n_kept), n_kept);
+  gtk_label_set_text (GTK_LABEL (self->counts), text);
+  gtk_expander_set_label (GTK_EXPANDER (self->kept), kept);
+  gtk_widget_set_visible (self->kept, n_kept > 0);
+}
+
+static void
+show_warnings (LapWarnings *self)
+{
+  LapCheckup *checkup = lap_document_checkup (self->context->document);
+  guint n = lap_checkup_n (checkup), n_kept = 0, n_rows = 0;
+  g_autofree char *all = NULL;
+
+  empty (self->list);
+  empty (self->kept_list);
+  for (guint i = 0; i < n; i++) {
+    gboolean fine = lap_checkup_nth (checkup, i)->fine;
+
+    n_kept += fine;
+    if (n_rows < self->asked) {
+      gtk_list_box_append (GTK_LIST_BOX (fine ? self->kept_list : self->list), lap_warning_row_new (self->context->document, i));
+      n_rows++;
+    }
+  }
+  all = g_strdup_printf (ngettext ("Show %u more", "Show %u more", n - n_rows), n - n_rows);
+  gtk_button_set_label (GTK_BUTTON (self->all), all);
+  gtk_widget_set_visible (self->all, n_rows < n && self->asked < MOST_ROWS);
+  gtk_widget_set_visible (self->list, n > n_kept);
+  show_counts (self, n_kept);
+  if (self->idle == 0 && lap_document_is_editable (self->context->document))
+    self->idle = g_idle_add (fill_cb, self);
+}
+
+static void
+all_cb (LapWarnings *self)
+{
+  self->asked = MOST_ROWS;
+  show_warnings (self);
+}
+
+static void
+row_cb (LapWarnings *self, GtkListBoxRow *row)
+{
+  const LapWarning *warning = lap_warning_row_warning (LAP_WARNING_ROW (row));
+  const LapScore *score = self->context->score;
+  guint box = LAP_NO_BOX;
+
+  if (warning->part >= 0 && warning->block >= 0)
+    box = lap_score_find (score, warning->part, warning->block, MAX (1, warning->round));
+  else if (warning->start >= 0)
+    box = lap_score_at (score, warning->start);
+  if (box != LAP_NO_BOX)
+    lap_score_select (self->context, box);
+}
+
+static void
+context_cb (LapWarnings *self, guint change)
+{
+  if (change & LAP_SCORE_PLAN)
+    show_warnings (self);
+}
+
+static void
+lap_warnings_dispose (GObject *object)
+{
+  LapWarnings *self = LAP_WARNINGS (object);
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
+
+  g_clear_handle_id (&self->idle, g_source_remove);
+  g_clear_pointer (&child, gtk_widget_unparent);
+  g_clear_object (&self->context);
+  G_OBJECT_CLASS (lap_warnings_parent_class)->dispose (object);
+}
+
+static void
+lap_warnings_class_init (LapWarningsClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_warnings_dispose;
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/warnings.ui");
+  gtk_widget_class_bind_template_child (widget_class, LapWarnings, counts);
+  gtk_widget_class_bind_template_child (widget_class, LapWarnings, list);
+  gtk_widget_class_bind_template_child (widget_class, LapWarnings, all);
+  gtk_widget_class_bind_template_child (widget_class, LapWarnings, kept);
+  gtk_widget_class_bind_template_child (widget_class, LapWarnings, kept_list);
+  gtk_widget_class_bind_template_callback (widget_class, row_cb);
+  gtk_widget_class_bind_template_callback (widget_class, all_cb);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+}
+
+static void
+lap_warnings_init (LapWarnings *self)
+{
+  self->asked = FIRST_ROWS;
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+void
+lap_warnings_set_context (LapWarnings *self, LapScoreContext *context)
+{
+  g_return_if_fail (self->context == NULL);
+  self->context = g_object_ref (context);
+  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  show_warnings (self);
+}
+
+GtkWidget *
+lap_warnings_row (LapWarnings *self, guint n)
+{
+  const LapWarning *wanted = lap_checkup_nth (lap_document_checkup (self->context->document), n);
+  GtkWidget *lists[] = { self->list, self->kept_list };
+
+  for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
+    for (GtkWidget *row = gtk_widget_get_first_child (lists[i]); row != NULL; row = gtk_widget_get_next_sibling (row))
+      if (lap_warning_row_warning (LAP_WARNING_ROW (row)) == wanted)
+        return row;
+  return NULL;
+}

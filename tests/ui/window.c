@@ -1,0 +1,366 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/windows.h"
+
+#include "base/error.h"
+#include "edit/verbs.h"
+#include "place/plans.h"
+#include "ui/score/words.h"
+
+#include <glib/gstdio.h>
+#include <utime.h>
+
+/* The first exercise of the main part, in its first round. */
+static guint
+first_main (LapWindow *window)
+{
+  LapScore *score = lap_window_context (window)->score;
+
+  for (guint i = 0; i < score->n; i++)
+    if (score->boxes[i].kind == LAP_BOX_EXERCISE &&
+        score->timeline->parts[score->boxes[i].part].part->kind == LAP_PART_MAIN)
+      return i;
+  g_assert_not_reached ();
+}
+
+static void
+set_spin (LapWindow *window, const char *id, double value)
+{
+  GtkWidget *spin = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_SPIN_BUTTON, id);
+
+  g_assert_nonnull (spin);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), value);
+}
+
+static int
+length (LapWindow *window)
+{
+  return lap_document_timeline (lap_window_document (window))->length;
+}
+
+static void
+test_demo (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+
+  g_assert_cmpstr (gtk_window_get_title (GTK_WINDOW (window)), ==, "Thirty on the Mat");
+  g_assert_cmpuint (context->score->n, >, 20);
+  g_assert_cmpuint (lap_blocks_lane_n_live (windows_blocks (window)), >, 5);
+  g_assert_false (lap_document_is_modified (lap_window_document (window)));
+  windows_close (window);
+}
+
+static void
+test_click_selects (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  guint box = first_main (window);
+
+  windows_click_box (window, box);
+  g_assert_cmpuint (lap_score_selected (context), ==, box);
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == lap_blocks_lane_find (windows_blocks (window), box));
+  windows_close (window);
+}
+
+static void
+test_keys_walk (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  guint box = first_main (window), last = lap_score_step (context->score, LAP_NO_BOX, -1);
+
+  windows_click_box (window, box);
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Right"));
+  g_assert_cmpuint (lap_score_selected (context), ==, lap_score_step (context->score, box, 1));
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Left"));
+  g_assert_cmpuint (lap_score_selected (context), ==, box);
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "End"));
+  g_assert_cmpuint (lap_score_selected (context), ==, last);
+  windows_settle (window);
+  /* The axis came along, and the focus is on what is selected. */
+  g_assert_cmpfloat (context->axis->offset, >, 0);
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == lap_blocks_lane_find (windows_blocks (window), last));
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Escape"));
+  g_assert_cmpuint (lap_score_selected (context), ==, LAP_NO_BOX);
+  windows_close (window);
+}
+
+static void
+test_work_by_pane (void)
+{
+  LapWindow *window = windows_demo ();
+  g_autofree char *before = windows_text (window), *undone = NULL, *redone = NULL, *changed = NULL;
+  int was = length (window);
+
+  windows_click_box (window, first_main (window));
+  set_spin (window, "work", 45);
+  g_assert_cmpint (length (window), ==, was + 10); /* five seconds in each of two rounds */
+  g_assert_true (lap_document_is_modified (lap_window_document (window)));
+  changed = windows_text (window);
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control>z"));
+  undone = windows_text (window);
+  g_assert_cmpstr (undone, ==, before);
+  g_assert_cmpint (length (window), ==, was);
+  g_assert_false (lap_document_is_modified (lap_window_document (window)));
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control><Shift>z"));
+  redone = windows_text (window);
+  g_assert_cmpstr (redone, ==, changed);
+  windows_close (window);
+}
+
+/* Hours of work in two rounds are more than a session may take. */
+static void
+test_impossible_is_taken_back (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Long");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 100);
+  g_autofree char *before = NULL, *after = NULL;
+  LapWindow *window;
+
+  plan_add (part, lap_block_new_exercise ("squat", 40, 20));
+  window = windows_show (session);
+  before = windows_text (window);
+  windows_click_box (window, 0);
+  set_spin (window, "work", 10800);
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  g_assert_cmpstr (lap_history_undo_label (lap_document_history (lap_window_document (window))), ==, NULL);
+  g_assert_cmpstr (lap_history_redo_label (lap_document_history (lap_window_document (window))), ==, NULL);
+  g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (
+                     windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_SPIN_BUTTON, "work"))), ==, 40);
+  windows_close (window);
+}
+
+static void
+test_save (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "a.lapwing", NULL);
+  g_autofree char *read = NULL, *text = NULL;
+  LapWindow *window = windows_demo ();
+  LapDocument *document = lap_window_document (window);
+
+  windows_click_box (window, first_main (window));
+  set_spin (window, "rest", 25);
+  lap_window_save_to (window, path, FALSE);
+  g_assert_cmpint (lap_document_state (document), ==, LAP_DOCUMENT_SAVING);
+  while (lap_document_state (document) == LAP_DOCUMENT_SAVING)
+    g_main_context_iteration (NULL, TRUE);
+  g_assert_cmpint (lap_document_state (document), ==, LAP_DOCUMENT_CLEAN);
+  g_assert_cmpstr (lap_document_path (document), ==, path);
+  text = windows_text (window);
+  g_assert_true (g_file_get_contents (path, &read, NULL, NULL));
+  g_assert_cmpstr (read, ==, text);
+  windows_settle (window);
+  windows_close (window);
+  g_unlink (path);
+  g_rmdir (folder);
+}
+
+static void
+saved_cb (GObject *source, GAsyncResult *result, gpointer data)
+{
+  lap_document_save_finish (LAP_DOCUMENT (source), result, data);
+}
+
+static void
+save_and_wait (LapDocument *document, gboolean whatever, GError **error)
+{
+  lap_document_save (document, NULL, whatever, saved_cb, error);
+  while (lap_document_state (document) == LAP_DOCUMENT_SAVING)
+    g_main_context_iteration (NULL, TRUE);
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+}
+
+static void
+test_changed_outside (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "a.lapwing", NULL);
+  g_autoptr (LapSession) session = lap_session_new ("Shared");
+  g_autoptr (LapDocument) document = NULL;
+  g_autofree char *read = NULL;
+  GError *error = NULL;
+
+  {
+    g_autoptr (LapDocument) first = lap_document_new (session, NULL);
+
+    lap_document_save (first, path, FALSE, saved_cb, NULL);
+    while (lap_document_state (first) == LAP_DOCUMENT_SAVING)
+      g_main_context_iteration (NULL, TRUE);
+  }
+  document = lap_document_read (path, &error);
+  g_assert_no_error (error);
+  g_assert_true (g_file_set_contents (path, "somebody else's, and longer\n", -1, NULL));
+  g_assert_cmpint (g_utime (path, &(struct utimbuf) { 1, 1 }), ==, 0); /* clocks of file systems are coarse */
+  save_and_wait (document, FALSE, &error);
+  g_assert_error (error, LAP_ERROR, LAP_ERROR_CHANGED);
+  g_clear_error (&error);
+  g_assert_cmpint (lap_document_state (document), ==, LAP_DOCUMENT_CHANGED_OUTSIDE);
+  g_assert_true (g_file_get_contents (path, &read, NULL, NULL));
+  g_assert_cmpstr (read, ==, "somebody else's, and longer\n");
+  save_and_wait (document, TRUE, &error);
+  g_assert_no_error (error);
+  g_assert_cmpint (lap_document_state (document), ==, LAP_DOCUMENT_CLEAN);
+  g_unlink (path);
+  g_rmdir (folder);
+}
+
+static void
+test_accessible (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  guint box = first_main (window);
+  g_autofree char *label = lap_box_label (context->score, box);
+  GtkWidget *widget = lap_blocks_lane_find (windows_blocks (window), box);
+
+  g_assert_cmpstr (label, ==, "Squat, block 1 of 10, round 1, work 40 seconds, rest 20, starts at 5:25");
+  gtk_test_accessible_assert_role (widget, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
+  gtk_test_accessible_assert_property (widget, GTK_ACCESSIBLE_PROPERTY_LABEL, label);
+  gtk_test_accessible_assert_state (widget, GTK_ACCESSIBLE_STATE_SELECTED, FALSE);
+  windows_click_box (window, box);
+  gtk_test_accessible_assert_state (widget, GTK_ACCESSIBLE_STATE_SELECTED, TRUE);
+  windows_close (window);
+}
+
+/* Bounds the widgets that show a box by 1.25 of what is visible and the few that are kept; returns the former. */
+static guint
+check_live (LapWindow *window)
+{
+  LapScoreContext *context = lap_window_context (window);
+  guint first, end;
+
+  windows_settle (window);
+  lap_score_visible (context->score, context->axis, &first, &end);
+  g_assert_cmpuint (lap_blocks_lane_n_live (windows_blocks (window)), <=, (end - first) * 5 / 4 + 2);
+  return end - first;
+}
+
+/* Widgets are made for what is seen, however long the session is. */
+static void
+test_live_widgets (void)
+{
+  static const int rounds[] = { 20, 100 };
+  guint n[G_N_ELEMENTS (rounds)];
+
+  for (guint i = 0; i < G_N_ELEMENTS (rounds); i++) {
+    g_autoptr (LapSession) session = lap_session_new ("Many");
+    LapScoreContext *context;
+    LapWindow *window;
+    guint most;
+
+    for (int p = 0; p < rounds[i] / 20; p++) {
+      LapPart *part = plan_part (session, LAP_PART_MAIN, 20);
+
+      for (int b = 0; b < 20; b++)
+        plan_add (part, lap_block_new_exercise ("squat", 2, 2));
+    }
+    window = windows_show (session);
+    context = lap_window_context (window);
+    most = check_live (window);
+    lap_score_zoom (context, 10, 0);
+    for (int step = 0; step < 30; step++) {
+      most = MAX (most, check_live (window));
+      lap_score_scroll_by (context, 97);
+    }
+    n[i] = lap_blocks_lane_n_all (windows_blocks (window));
+    g_assert_cmpuint (n[i], <=, most * 5 / 4 + 2);
+    lap_score_fit (context);
+    windows_settle (window);
+    /* Everything is below 6 px, yet what is selected has its widget. */
+    g_assert_cmpuint (lap_blocks_lane_n_live (windows_blocks (window)), ==, 0);
+    windows_click_box (window, context->score->n / 2);
+    windows_settle (window);
+    g_assert_cmpuint (lap_blocks_lane_n_live (windows_blocks (window)), ==, 1);
+    windows_close (window);
+  }
+  g_assert_cmpuint (n[1], ==, n[0]);
+}
+
+/* The focus stays on its block when blocks before it go. */
+static void
+test_focus_follows (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  LapDocument *document = lap_window_document (window);
+  guint box = lap_score_step (context->score, first_main (window), 1), part = context->score->boxes[box].part;
+  LapBlock *block = lap_score_block (context, box);
+  GtkWidget *widget;
+
+  windows_click_box (window, box);
+  widget = gtk_window_get_focus (GTK_WINDOW (window));
+  lap_document_apply (document, lap_verb_remove (lap_session_nth (lap_document_session (document), part), 0,
+                                                 lap_document_catalogue (document)));
+  windows_settle (window);
+  g_assert_true (context->block == block);
+  g_assert_cmpuint (lap_score_selected (context), ==, box - 1);
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == widget);
+  g_assert_true (lap_blocks_lane_find (windows_blocks (window), box - 1) == widget);
+  windows_close (window);
+}
+
+static void
+test_warnings (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Flawed");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+  LapWindow *window;
+  LapCheckup *checkup;
+  GtkWidget *row, *button;
+  guint open;
+
+  g_object_set (session, "target", 60, NULL);
+  plan_add (part, lap_block_new_exercise ("squat", 40, 20));
+  plan_add (part, lap_block_new_exercise ("press-up", 40, 20));
+  window = windows_show (session);
+  checkup = lap_document_checkup (lap_window_document (window));
+  open = lap_checkup_n_open (checkup);
+  g_assert_cmpuint (open, >, 0);
+  row = lap_warnings_row (lap_window_warnings (window), 0);
+  g_assert_nonnull (row);
+  gtk_widget_activate_action (row, "warning.fine", NULL);
+  windows_settle (window);
+  g_assert_cmpuint (lap_checkup_n_open (lap_document_checkup (lap_window_document (window))), <, open);
+  /* A remedy is an edit like any other. */
+  button = windows_find (GTK_WIDGET (lap_window_warnings (window)), GTK_TYPE_BUTTON, NULL);
+  g_assert_nonnull (button);
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.undo", NULL);
+  windows_settle (window);
+  g_assert_cmpuint (lap_checkup_n_open (lap_document_checkup (lap_window_document (window))), ==, open);
+  windows_close (window);
+}
+
+static void
+test_zoom (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  double zoom = context->axis->zoom;
+
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.zoom-in", NULL);
+  g_assert_cmpfloat (context->axis->zoom, >, zoom);
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.zoom-fit", NULL);
+  g_assert_cmpfloat_with_epsilon (context->axis->width, context->axis->view, 1);
+  windows_close (window);
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/window/demo", test_demo);
+  g_test_add_func ("/ui/window/click-selects", test_click_selects);
+  g_test_add_func ("/ui/window/keys-walk", test_keys_walk);
+  g_test_add_func ("/ui/window/work-by-pane", test_work_by_pane);
+  g_test_add_func ("/ui/window/impossible-is-taken-back", test_impossible_is_taken_back);
+  g_test_add_func ("/ui/window/save", test_save);
+  g_test_add_func ("/ui/document/changed-outside", test_changed_outside);
+  g_test_add_func ("/ui/window/accessible", test_accessible);
+  g_test_add_func ("/ui/window/live-widgets", test_live_widgets);
+  g_test_add_func ("/ui/window/focus-follows", test_focus_follows);
+  g_test_add_func ("/ui/window/warnings", test_warnings);
+  g_test_add_func ("/ui/window/zoom", test_zoom);
+  return g_test_run ();
+}

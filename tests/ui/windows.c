@@ -1,0 +1,171 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/windows.h"
+
+#include "store/documents.h"
+
+static LapApplication *application;
+
+void
+windows_init (int *argc, char ***argv)
+{
+  g_autoptr (GError) error = NULL;
+
+  gtk_test_init (argc, argv, NULL);
+  adw_init ();
+  g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);
+  application = lap_application_new ();
+  g_application_set_flags (G_APPLICATION (application), G_APPLICATION_HANDLES_OPEN | G_APPLICATION_NON_UNIQUE);
+  g_application_register (G_APPLICATION (application), NULL, &error);
+  g_assert_no_error (error);
+}
+
+void
+windows_settle (LapWindow *window)
+{
+  gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+}
+
+LapWindow *
+windows_demo (void)
+{
+  LapWindow *window = LAP_WINDOW (lap_application_open_demo (application));
+
+  windows_settle (window);
+  return window;
+}
+
+LapWindow *
+windows_show (LapSession *session)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapDocument) document = lap_document_new (session, &error);
+  LapWindow *window;
+
+  g_assert_no_error (error);
+  window = LAP_WINDOW (lap_window_new (GTK_APPLICATION (application), document));
+  gtk_window_present (GTK_WINDOW (window));
+  windows_settle (window);
+  return window;
+}
+
+void
+windows_close (LapWindow *window)
+{
+  gpointer document = lap_window_document (window), context = lap_window_context (window), gone = window;
+
+  g_object_add_weak_pointer (document, &document);
+  g_object_add_weak_pointer (context, &context);
+  g_object_add_weak_pointer (gone, &gone);
+  gtk_window_destroy (GTK_WINDOW (window));
+  for (int i = 0; i < 200 && (gone != NULL || document != NULL || context != NULL); i++) {
+    g_main_context_iteration (NULL, FALSE);
+    g_usleep (1000);
+  }
+  g_assert_null (gone);
+  g_assert_null (context);
+  g_assert_null (document);
+}
+
+LapBlocksLane *
+windows_blocks (LapWindow *window)
+{
+  return lap_score_view_blocks (lap_window_score (window));
+}
+
+static gpointer
+controller (GtkWidget *widget, GType type)
+{
+  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
+
+  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
+
+    if (g_type_is_a (G_OBJECT_TYPE (item), type))
+      return item;
+  }
+  g_assert_not_reached ();
+}
+
+void
+windows_click (GtkWidget *widget, double x, double y)
+{
+  GtkGesture *click = controller (widget, GTK_TYPE_GESTURE_CLICK);
+
+  g_signal_emit_by_name (click, "pressed", 1, x, y);
+  g_signal_emit_by_name (click, "released", 1, x, y);
+}
+
+void
+windows_click_box (LapWindow *window, guint box)
+{
+  LapScoreContext *context = lap_window_context (window);
+  LapPlaced placed = lap_score_place (context->score, context->axis, box);
+
+  windows_click (GTK_WIDGET (windows_blocks (window)), placed.x + placed.width / 2.0, 20);
+}
+
+static gboolean
+try_controller (GtkShortcutController *shortcuts, GtkWidget *widget, guint key, GdkModifierType modifiers)
+{
+  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (shortcuts)); i++) {
+    g_autoptr (GtkShortcut) shortcut = g_list_model_get_item (G_LIST_MODEL (shortcuts), i);
+    GtkShortcutTrigger *trigger = gtk_shortcut_get_trigger (shortcut);
+    g_autoptr (GtkShortcutTrigger) wanted = gtk_keyval_trigger_new (key, modifiers);
+    gboolean either = FALSE;
+
+    if (GTK_IS_ALTERNATIVE_TRIGGER (trigger))
+      either = gtk_shortcut_trigger_equal (gtk_alternative_trigger_get_first (GTK_ALTERNATIVE_TRIGGER (trigger)), wanted);
+    if ((either || gtk_shortcut_trigger_equal (trigger, wanted)) &&
+        gtk_shortcut_action_activate (gtk_shortcut_get_action (shortcut), GTK_SHORTCUT_ACTION_EXCLUSIVE, widget,
+                                      gtk_shortcut_get_arguments (shortcut)))
+      return TRUE;
+  }
+  return FALSE;
+}
+
+gboolean
+windows_press (GtkWidget *widget, const char *keys)
+{
+  GdkModifierType modifiers;
+  guint key;
+
+  g_assert_true (gtk_accelerator_parse (keys, &key, &modifiers));
+  for (; widget != NULL; widget = gtk_widget_get_parent (widget)) {
+    g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
+
+    for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+      g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
+
+      if (GTK_IS_SHORTCUT_CONTROLLER (item) &&
+          try_controller (GTK_SHORTCUT_CONTROLLER (item), widget, key, modifiers))
+        return TRUE;
+    }
+  }
+  return FALSE;
+}
+
+GtkWidget *
+windows_find (GtkWidget *widget, GType type, const char *id)
+{
+  if (g_type_is_a (G_OBJECT_TYPE (widget), type) &&
+      (id == NULL || g_strcmp0 (gtk_buildable_get_buildable_id (GTK_BUILDABLE (widget)), id) == 0))
+    return widget;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child)) {
+    GtkWidget *found = windows_find (child, type, id);
+
+    if (found != NULL)
+      return found;
+  }
+  return NULL;
+}
+
+char *
+windows_text (LapWindow *window)
+{
+  g_autoptr (GBytes) bytes = lap_session_to_bytes (lap_document_session (lap_window_document (window)));
+
+  return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
+}

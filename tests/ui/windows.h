@@ -1,0 +1,43 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * For tests with windows: the application without its main loop, and ways to do what a user does.
+ */
+#pragma once
+
+#include "ui/application.h"
+#include "ui/window.h"
+
+G_BEGIN_DECLS
+
+/* Starts GTK and the application; before g_test_run(). */
+void           windows_init    (int             *argc,
+                                char          ***argv);
+/* The demo in a window that has been drawn. */
+LapWindow     *windows_demo    (void);
+/* A window with @session, drawn. */
+LapWindow     *windows_show    (LapSession      *session);
+/* Lets the window draw and idle sources run. */
+void           windows_settle  (LapWindow       *window);
+/* Closes it without a question and asserts that window, document and context are finalised. */
+void           windows_close   (LapWindow       *window);
+
+LapBlocksLane *windows_blocks  (LapWindow       *window);
+/* Presses the first button at x, y of @widget through its click gesture. */
+void           windows_click   (GtkWidget       *widget,
+                                double           x,
+                                double           y);
+/* Presses it where the middle of @box is. */
+void           windows_click_box (LapWindow     *window,
+                                  guint          box);
+/* Sends @keys, an accelerator such as "<Control>z", to the controllers of @widget and above. FALSE when nobody took
+ * it. */
+gboolean       windows_press   (GtkWidget       *widget,
+                                const char      *keys);
+/* The first descendant of @type that is called @id in its template, or just the first with @id NULL. */
+GtkWidget     *windows_find    (GtkWidget       *widget,
+                                GType            type,
+                                const char      *id);
+/* The session's bytes, to compare. */
+char          *windows_text    (LapWindow       *window);
+
+G_END_DECLS

@@ -99,9 +99,9 @@ lap_figure_measure (LapFigure *figure)
 
 /* What has to fit, and where the body stands in it. */
 static LapFigureBox
-box_to_fit (const LapFigure *figure, LapFigureLook look, const LapFigurePose *pose)
+box_to_fit (const LapFigure *figure, const LapFigure *side, LapFigureLook look, const LapFigurePose *pose)
 {
-  LapFigureBox box = look == LAP_FIGURE_ICON ? lap_pose_bounds (figure, pose)
+  LapFigureBox box = look == LAP_FIGURE_ICON ? lap_pose_bounds (side, pose)
                      : look == LAP_FIGURE_TILE ? figure->box : figure->marked;
   double half = HALF_WIDTH * (isnan (figure->crop) ? 1.0 : CROP_WIDTH), middle = (box.x0 + box.x1) / 2.0;
 
@@ -159,6 +159,7 @@ lap_figure_draw (const LapFigure *figure, LapFigureLook look, LapFigureDrawFlags
                  double width,
                  double height)
 {
+  const LapFigure *side = look == LAP_FIGURE_POSTER ? figure : lap_figure_side (figure, phase);
   LapFigurePose pose;
   LapFigureBox box;
   LapFigureDrawing *drawing = NULL;
@@ -170,9 +171,9 @@ lap_figure_draw (const LapFigure *figure, LapFigureLook look, LapFigureDrawFlags
     pose = figure->poses[figure->poster];
   else
     lap_figure_pose (figure, phase, &pose);
-  box = box_to_fit (figure, look, &pose);
+  box = box_to_fit (figure, side, look, &pose);
   inks = lap_inks_new (scale_to_fit (figure, look, box, width, height, floored));
-  ink_all (inks, figure, &pose);
+  ink_all (inks, side, &pose);
   if (floored)
     {
       double middle = (box.x0 + box.x1) / 2.0, half = width * inks->pixel / 2.0;

@@ -12,6 +12,9 @@ G_BEGIN_DECLS
 /* Works out the boxes of a figure whose poses are solved. */
 void lap_figure_measure (LapFigure *figure);
 
+/* The side of a figure that alternates whose turn it is at @phase. */
+const LapFigure *lap_figure_side (const LapFigure *figure, double phase);
+
 /* What a pose covers with its kit, without the floor. */
 LapFigureBox lap_pose_bounds (const LapFigure *figure, const LapFigurePose *pose);
 

@@ -189,33 +189,48 @@ moment_at (const LapFigure *figure, double phase)
   return moment;
 }
 
+/* One that alternates does one side in the first half of its phase and the other in the second. */
+static const LapFigure *
+side_at (const LapFigure *figure, double *phase)
+{
+  *phase = figure->cycle == LAP_FIGURE_HOLD ? CLAMP (*phase, 0.0, 1.0) : *phase - floor (*phase);
+  if (figure->swapped == NULL || figure->cycle == LAP_FIGURE_HOLD)
+    return figure;
+  *phase *= 2.0;
+  if (*phase < 1.0)
+    return figure;
+  *phase -= 1.0;
+  return figure->swapped;
+}
+
+const LapFigure *
+lap_figure_side (const LapFigure *figure, double phase)
+{
+  return side_at (figure, &phase);
+}
+
+/* The picture goes along with a traveller, so that they stay in it. */
+static void
+follow (const LapFigure *figure, double phase, LapFigurePose *pose)
+{
+  double way =
+    figure->poses[figure->n_keys - 1].p[LAP_JOINT_PELVIS].x - figure->poses[0].p[LAP_JOINT_PELVIS].x;
+
+  for (guint i = 0; i < LAP_N_JOINTS; i++)
+    pose->p[i].x -= way * phase;
+  for (guint i = 0; i < LAP_N_SPINE; i++)
+    pose->spine[i].x -= way * phase;
+}
+
 void
 lap_figure_pose (const LapFigure *figure, double phase, LapFigurePose *pose)
 {
-  const LapFigure *side = figure;
-  LapMoment moment = { 0 };
+  const LapFigure *side = side_at (figure, &phase);
+  LapMoment moment = moment_at (side, phase);
 
-  phase = figure->cycle == LAP_FIGURE_HOLD ? CLAMP (phase, 0.0, 1.0) : phase - floor (phase);
-  if (figure->swapped != NULL && figure->cycle != LAP_FIGURE_HOLD)
-    {
-      side = phase < 0.5 ? figure : figure->swapped;
-      phase = 2.0 * phase - (phase < 0.5 ? 0.0 : 1.0);
-    }
-  moment = moment_at (side, phase);
-  if (side->n_keys == 1)
-    *pose = side->poses[0];
-  else
-    lap_blend (side, moment.a, moment.b, moment.t, moment.even, pose);
+  lap_blend (side, moment.a, moment.b, moment.t, moment.even, pose);
   if (figure->cycle == LAP_FIGURE_TRAVEL)
-    {
-      /* The picture goes along, so that a traveller stays in it. */
-      double way = side->poses[side->n_keys - 1].p[LAP_JOINT_PELVIS].x - side->poses[0].p[LAP_JOINT_PELVIS].x;
-
-      for (guint i = 0; i < LAP_N_JOINTS; i++)
-        pose->p[i].x -= way * phase;
-      for (guint i = 0; i < LAP_N_SPINE; i++)
-        pose->spine[i].x -= way * phase;
-    }
+    follow (side, phase, pose);
 }
 
 double

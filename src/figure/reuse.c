@@ -14,9 +14,12 @@
 
 /* In a front view these carry an x or an angle about the midline, so a mirror turns their sign. */
 static const char *const reflected[] = {
-  "hip", "trunk", "bend", "head", "twist", "roll", "face", "kb", "rope", "footdirR", "footdirL",
+  "hip", "trunk", "bend", "head", "face", "kb", "rope", "footdirR", "footdirL",
   "flat", "ball", "palm", "forearm", "instep", "ankle", "to", "grip", NULL,
 };
+
+/* These are about the body's own long axis, and turn in every view. */
+static const char *const turned[] = { "twist", "roll", NULL };
 
 /* Setting the first takes the others away. */
 static const char *const rivals[][3] = {
@@ -63,7 +66,7 @@ double_node (double value)
   return json_node_init_double (json_node_alloc (), value);
 }
 
-static JsonObject *swap_object (JsonObject *object, gboolean front);
+static JsonObject *swap_object (JsonObject *object, gboolean front, gboolean limb);
 
 static JsonNode *
 swap_array (JsonArray *array, int negate_at, gboolean front)
@@ -83,7 +86,7 @@ swap_array (JsonArray *array, int negate_at, gboolean front)
           json_array_add_string_element (swapped, word);
         }
       else if (JSON_NODE_HOLDS_OBJECT (node))
-        json_array_add_object_element (swapped, swap_object (json_node_get_object (node), front));
+        json_array_add_object_element (swapped, swap_object (json_node_get_object (node), front, FALSE));
       else
         json_array_add_element (swapped, json_node_copy (node));
     }
@@ -93,11 +96,12 @@ swap_array (JsonArray *array, int negate_at, gboolean front)
 static JsonNode *
 swap_node (const char *name, JsonNode *node, gboolean front)
 {
-  gboolean negate = front && g_strv_contains (reflected, name);
+  gboolean negate = (front && g_strv_contains (reflected, name)) || g_strv_contains (turned, name);
 
   if (JSON_NODE_HOLDS_OBJECT (node))
     {
-      g_autoptr (JsonObject) swapped = swap_object (json_node_get_object (node), front);
+      gboolean limb = g_str_has_prefix (name, "arm") || g_str_has_prefix (name, "leg");
+      g_autoptr (JsonObject) swapped = swap_object (json_node_get_object (node), front, limb);
 
       return json_node_init_object (json_node_alloc (), swapped);
     }
@@ -115,8 +119,9 @@ swap_node (const char *name, JsonNode *node, gboolean front)
   return json_node_copy (node);
 }
 
+/* The bend of an arm is outward already, unlike that of the trunk; so is what is said of both sides at once. */
 static JsonObject *
-swap_object (JsonObject *object, gboolean front)
+swap_object (JsonObject *object, gboolean front, gboolean limb)
 {
   JsonObject *swapped = json_object_new ();
   g_autoptr (GList) names = json_object_get_members (object);
@@ -124,11 +129,11 @@ swap_object (JsonObject *object, gboolean front)
   for (GList *l = names; l != NULL; l = l->next)
     {
       g_autofree char *name = swap_word (l->data);
-      /* What is said of both sides at once is outward already. */
-      gboolean both = g_str_equal (name, "arms") || g_str_equal (name, "legs");
+      gboolean outward = g_str_equal (name, "arms") || g_str_equal (name, "legs") ||
+                         (limb && g_str_equal (name, "bend"));
 
       json_object_set_member (swapped, name, swap_node (l->data, json_object_get_member (object, l->data),
-                                                        front && !both));
+                                                        front && !outward));
     }
   return swapped;
 }
@@ -227,7 +232,7 @@ start_of_key (JsonObject *entry, guint i, JsonArray *base, JsonArray *done, gboo
                     _("expected \"as\" to name an earlier key, and \"key\" one of the figure it is like"));
       return NULL;
     }
-  return json_object_get_boolean_member_with_default (entry, "mirror", FALSE) ? swap_object (from, front)
+  return json_object_get_boolean_member_with_default (entry, "mirror", FALSE) ? swap_object (from, front, FALSE)
                                                                               : copy_object (from);
 }
 

@@ -169,6 +169,22 @@ check_roles (void)
   g_assert_cmpuint (count_role (icon, LAP_FIGURE_ROLE_FLOOR), ==, 0);
 }
 
+/* When the other side takes its turn, it is the other side that is emphasised. */
+static void
+check_other_side (void)
+{
+  g_autoptr (LapFigure) figure = figure_of ("{'like': 'reverse-lunge'}");
+  g_autoptr (LapFigureDrawing) far = lap_figure_draw (figure, LAP_FIGURE_TILE, LAP_FIGURE_PLAIN, 0.25, 96.0,
+                                                      96.0);
+  g_autoptr (LapFigureDrawing) near = lap_figure_draw (figure, LAP_FIGURE_TILE, LAP_FIGURE_PLAIN, 0.75, 96.0,
+                                                       96.0);
+
+  g_assert_cmpuint (count_role (far, LAP_FIGURE_ROLE_FAR_MOVING), ==, 1);
+  g_assert_cmpuint (count_role (far, LAP_FIGURE_ROLE_MOVING), ==, 0);
+  g_assert_cmpuint (count_role (near, LAP_FIGURE_ROLE_FAR_MOVING), ==, 0);
+  g_assert_cmpuint (count_role (near, LAP_FIGURE_ROLE_MOVING), ==, 1);
+}
+
 static cairo_status_t
 keep (void *closure, const unsigned char *data, unsigned int length)
 {
@@ -245,6 +261,7 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/drawing/gap", check_gap);
   g_test_add_func ("/figure/drawing/tile-stays", check_tile_stays);
   g_test_add_func ("/figure/drawing/roles", check_roles);
+  g_test_add_func ("/figure/drawing/other-side", check_other_side);
   g_test_add_func ("/figure/drawing/pdf-is-vector", check_pdf_is_vector);
   g_test_add_func ("/figure/drawing/contrast", check_contrast);
   return g_test_run ();

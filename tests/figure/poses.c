@@ -81,6 +81,11 @@ check_agreement (void)
       LapFigureBox box = lap_figure_box (figure);
 
       check_kit (exercise, figure);
+      /* What has no repetitions is taken up once, or never moves. */
+      if (exercise->seconds_per_rep == 0.0)
+        g_assert_true (lap_figure_cycle (figure) == LAP_FIGURE_HOLD || lap_figure_n_keys (figure) == 1);
+      else
+        g_assert_cmpint (lap_figure_cycle (figure), !=, LAP_FIGURE_HOLD);
       g_assert_cmpint (lap_figure_poster_key (figure), <, lap_figure_n_keys (figure));
       g_assert_cmpint (lap_figure_ghost_key (figure), !=, (int) lap_figure_poster_key (figure));
       /* Nothing is as tall as two people, or as long as three. */

@@ -12,7 +12,7 @@ static const struct {
             " {'hip': [0, 40], 'trunk': 20, 'legs': {'flat': 0}}]}" },
   { "front",
     "{'view': 'front', 'keys': [{'hip': [-5, 50], 'trunk': 8, 'legR': {'flat': -9}, 'legL': {'flat': 9},"
-             " 'armR': [90, 80], 'armL': [170, 170]}, {'as': 0, 'mirror': true}]}" },
+             " 'armR': {'to': [-20, 90], 'bend': -1}, 'armL': [170, 170]}, {'as': 0, 'mirror': true}]}" },
   { "loop-a", "{'like': 'loop-b'}" },
   { "loop-b", "{'like': 'loop-a'}" },
 };

@@ -24,7 +24,8 @@ SCHEMAS = {path.stem: json.loads(path.read_text(encoding='utf-8'))
 STORE = {schema['$id']: schema for schema in SCHEMAS.values()}
 SHARED = {'words'}  # no document of its own
 
-# What the commands print, and the schema that it must meet; FILE stands for each demo.
+# What the commands print, and the schema that it must meet. FILE stands for each demo, OUT for a new session,
+# which must be valid too.
 OUTPUTS = {
     'check-output': ('check', 'FILE', '--json'),
     'timeline-output': ('timeline', 'FILE', '--json'),
@@ -34,6 +35,7 @@ OUTPUTS = {
     'checks-output': ('checks', '--json'),
     'effort-output': ('effort', 'FILE', '--json'),
     'script-output': ('script', 'FILE', '--json'),
+    'mend-output': ('mend', 'FILE', '-o', 'OUT', '--json'),
     'order-output': ('order', 'FILE', '--costs', '--json'),
 }
 
@@ -103,15 +105,18 @@ def fixtures(tap, name):
 
 
 def printed(tap, name, command):
-    """Only commands that this build has: its help names them."""
     for demo in sorted((SOURCE / 'data' / 'demo').glob('*.lapwing')) if 'FILE' in command else [None]:
-        words = [str(demo) if w == 'FILE' else w for w in command]
-        done = subprocess.run([PROGRAM, *words], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
         title = f'lapwing {" ".join(command)}' + (f' of {demo.name}' if demo else '')
-        try:
-            tap.check(title, complaints(name, json.loads(done.stdout)))
-        except json.JSONDecodeError as error:
-            tap.check(title, [f'{error}; {done.stderr.strip()}'])
+        with tempfile.TemporaryDirectory() as folder:
+            out = pathlib.Path(folder, 'new.lapwing')
+            words = [{'FILE': str(demo), 'OUT': str(out)}.get(w, w) for w in command]
+            done = subprocess.run([PROGRAM, *words], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+            try:
+                tap.check(title, complaints(name, json.loads(done.stdout)))
+                if 'OUT' in command:
+                    tap.check(f'{title}: what it wrote', complaints('session', json.loads(out.read_text('utf-8'))))
+            except (json.JSONDecodeError, OSError) as error:
+                tap.check(title, [f'{error}; {done.stderr.strip()}'])
 
 
 def main():

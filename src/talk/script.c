@@ -125,6 +125,18 @@ lead_in (const LapTalkTurn *turn, double seconds)
   return MAX (turn->gap.span.start + (turn->lead > 0 ? 1 : 0), turn->gap.span.end - ready);
 }
 
+/* A line that comes too late for the turn isn't said any more. */
+static void
+add_in_time (Build *b, LapLineKind kind, int least, int words, char *text)
+{
+  int start = next_free (b, least);
+
+  if (start < b->timeline->turns[b->turn].end)
+    add (b, kind, start, words, text);
+  else
+    g_free (text);
+}
+
 static void
 add_before (Build *b, const LapTalkTurn *holder)
 {
@@ -136,10 +148,10 @@ add_before (Build *b, const LapTalkTurn *holder)
   if (talk->say.name == NULL)
     return;
   b->pace = gap ? holder->gap.pace : holder->work.pace;
-  add (b, LAP_LINE_NAME, next_free (b, gap ? lead_in (holder, (name + setup) / b->pace) : turn->start), name,
-       name_text (b->timeline, turn));
+  add_in_time (b, LAP_LINE_NAME, gap ? lead_in (holder, (name + setup) / b->pace) : turn->start, name,
+               name_text (b->timeline, turn));
   if (setup > 0)
-    add (b, LAP_LINE_SETUP, next_free (b, 0), setup, g_strdup (spoken (talk->say.setup)));
+    add_in_time (b, LAP_LINE_SETUP, 0, setup, g_strdup (spoken (talk->say.setup)));
 }
 
 /* In the work, at its moment */
@@ -351,8 +363,9 @@ add_own (Build *b, guint *own, int until)
     const LapRoom *room = &talk->own[*own].room;
     const LapInterval *v = &b->timeline->intervals[talk->own[*own].interval];
     const char *text = b->timeline->tasks[v->task].block->talk;
-    LapLine line = { .start = v->start, .seconds = MIN (room->need, room->seconds), .kind = LAP_LINE_TALK,
-                     .part = v->part, .round = v->round, .block = v->block };
+    int start = next_free (b, v->start), left = MAX (1, room->span.end - start);
+    LapLine line = { .start = start, .seconds = MIN (room->need, left), .kind = LAP_LINE_TALK, .part = v->part,
+                     .round = v->round, .block = v->block };
 
     if (room->words == 0)
       continue;
@@ -361,13 +374,25 @@ add_own (Build *b, guint *own, int until)
   }
 }
 
+/* Of the lines so far the first that lasts into what belongs to @holder: where words ran over, it may be several. */
+static guint
+first_in_the_way (const Build *b, const LapTalkTurn *holder)
+{
+  guint i = MAX (1, b->lines->len) - 1;
+
+  while (i > 0 && g_array_index (b->lines, LapLine, i - 1).start + g_array_index (b->lines, LapLine, i - 1).seconds >
+                    holder->gap.span.start - APART)
+    i--;
+  return i;
+}
+
 /* The turns @from until @until, which are one but at their own pace. */
 static void
 add_turn (Build *b, guint from, guint until, guint *own)
 {
   const LapTalkTurn *holder = &b->talk->turns[from];
 
-  b->first = MAX (1, b->lines->len) - 1;
+  b->first = first_in_the_way (b, holder);
   add_own (b, own, b->timeline->turns[from].start);
   for (b->turn = from; b->turn < until; b->turn++)
     add_before (b, holder);

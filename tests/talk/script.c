@@ -77,21 +77,21 @@ test_demos (void)
 }
 
 static void
-add_block (GString *blocks, LapCatalogue *catalogue)
+add_block (GString *blocks, LapCatalogue *catalogue, GRand *rand)
 {
-  const LapExercise *e = lap_catalogue_nth (catalogue, g_test_rand_int_range (0, lap_catalogue_n (catalogue)));
-  int roll = g_test_rand_int_range (0, 10);
+  const LapExercise *e = lap_catalogue_nth (catalogue, g_rand_int_range (rand, 0, lap_catalogue_n (catalogue)));
+  int roll = g_rand_int_range (rand, 0, 10);
 
   if (blocks->len > 0)
     g_string_append (blocks, ", ");
   if (roll == 0)
     g_string_append_printf (blocks, "{'talk': 'Now listen to me for a moment', 'seconds': %d}",
-                            g_test_rand_int_range (2, 60));
+                            g_rand_int_range (rand, 2, 60));
   else if (roll == 1)
     g_string_append (blocks, "{'pause': 'water', 'seconds': 20}");
   else
     g_string_append_printf (blocks, "{'exercise': '%s', 'work': %d, 'rest': %d}", e->id,
-                            g_test_rand_int_range (2, 90), g_test_rand_int_range (0, 40));
+                            g_rand_int_range (rand, 2, roll < 6 ? 90 : 8), g_rand_int_range (rand, 0, roll < 6 ? 40 : 3));
 }
 
 static void
@@ -100,17 +100,18 @@ test_random (void)
   g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
   static const char *const runs[] = { "together", "stations", "own-pace", "on-the-minute" };
 
-  for (int i = 0; i < 60; i++) {
+  for (int i = 0; i < 400; i++) {
+    g_autoptr (GRand) rand = g_rand_new_with_seed (i);
     g_autoptr (GString) blocks = g_string_new (NULL);
     g_autofree char *members = NULL;
     g_autoptr (LapTimeline) timeline = NULL;
 
-    for (int n = g_test_rand_int_range (1, 8); n > 0; n--)
-      add_block (blocks, catalogue);
+    for (int n = g_rand_int_range (rand, 1, 8); n > 0; n--)
+      add_block (blocks, catalogue, rand);
     members = g_strdup_printf ("'also-for': ['wrists', 'knees'], 'parts': [{'kind': 'main', 'run': '%s', 'rounds': %d,"
                                "'sets': %d, 'set-rest': %d, 'cap': 240, 'blocks': [%s]}]", runs[i % 4],
-                               g_test_rand_int_range (1, 4), g_test_rand_int_range (1, 3),
-                               g_test_rand_int_range (0, 20), blocks->str);
+                               g_rand_int_range (rand, 1, 4), g_rand_int_range (rand, 1, 3),
+                               g_rand_int_range (rand, 0, 20), blocks->str);
     timeline = test_timeline (members);
     assert_promises (timeline);
   }

@@ -238,6 +238,7 @@ circle (const LapCheckup *cx, guint p, guint *first, guint *last)
   const LapPart *part = cx->timeline->parts[p].part;
   gboolean any = FALSE;
 
+  *first = *last = 0;
   if (part->kind != LAP_PART_MAIN || (part->run != LAP_RUN_STATIONS && part->run != LAP_RUN_OWN_PACE) ||
       (part->run == LAP_RUN_STATIONS && part->rounds > 1))
     return FALSE;

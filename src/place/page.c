@@ -21,7 +21,7 @@ outline_clear (gpointer data)
 }
 
 LapPages *
-lap_pages_new (const char *title, const char *author)
+lap_pages_new (const char *title, const char *author, LapCatalogue *catalogue)
 {
   LapPages *pages = g_new0 (LapPages, 1);
 
@@ -31,7 +31,7 @@ lap_pages_new (const char *title, const char *author)
   pages->outline = g_array_new (FALSE, TRUE, sizeof (LapOutline));
   g_array_set_clear_func (pages->outline, outline_clear);
   pages->strings = g_string_chunk_new (4096);
-  pages->exercises = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_exercise_unref);
+  pages->catalogue = lap_catalogue_ref (catalogue);
   return pages;
 }
 
@@ -43,7 +43,7 @@ lap_pages_free (LapPages *pages)
   g_ptr_array_unref (pages->pages);
   g_array_unref (pages->outline);
   g_string_chunk_free (pages->strings);
-  g_ptr_array_unref (pages->exercises);
+  lap_catalogue_unref (pages->catalogue);
   g_free (pages);
 }
 
@@ -128,7 +128,6 @@ lap_page_sign (LapPage *page, LapSign sign, double x, double y, double width, do
 LapMark *
 lap_page_figure (LapPage *page, LapExercise *exercise, double x, double y, double width, double height)
 {
-  g_ptr_array_add (page->pages->exercises, lap_exercise_ref (exercise));
   return add (page, &(LapMark) { .kind = LAP_MARK_FIGURE, .exercise = exercise, .x = x, .y = y, .width = width,
                                  .height = height });
 }

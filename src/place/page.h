@@ -11,7 +11,7 @@
  */
 #pragma once
 
-#include "catalogue/exercise.h"
+#include "catalogue/catalogue.h"
 #include "place/measure.h"
 
 G_BEGIN_DECLS
@@ -63,7 +63,7 @@ typedef struct {
   gboolean     rtl;                 /* the paragraph of the text runs from right to left */
   LapRead      read;
   LapSign      sign;
-  LapExercise *exercise;            /* held by the list */
+  LapExercise *exercise;            /* held by the catalogue of the list */
 } LapMark;
 
 typedef struct {
@@ -85,11 +85,12 @@ typedef struct _LapPages {
   GPtrArray    *pages;   /* LapPage */
   GArray       *outline; /* LapOutline */
   GStringChunk *strings;
-  GPtrArray    *exercises;
+  LapCatalogue *catalogue; /* of the exercises in figures */
 } LapPages;
 
-LapPages *lap_pages_new     (const char  *title,
-                             const char  *author);
+LapPages *lap_pages_new     (const char   *title,
+                             const char   *author,
+                             LapCatalogue *catalogue);
 void      lap_pages_free    (LapPages    *pages);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapPages, lap_pages_free)
 

@@ -103,7 +103,7 @@ sizes_of (const LapPosterCell *cell, const LapCellPlan *plan)
 {
   double k = cell->poster->unit * plan->scale;
 
-  return (Sizes) { .number = NUMBER_CAP * k, .name = NAME_CAP * k, .option = OPTION_CAP * k, .gap = GAP * k,
+  return (Sizes) { .number = MAX (NUMBER_CAP * k, plan->number), .name = NAME_CAP * k, .option = OPTION_CAP * k, .gap = GAP * k,
                    .ground = GROUND * k, .sign = OPTION_CAP * 1.1 * k, .figure = FIGURE_LEAST * k };
 }
 

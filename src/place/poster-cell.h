@@ -24,6 +24,7 @@ typedef struct {
   double       scale;   /* of all letters: 1 is the least that is read from the poster's distance */
   double       width;   /* mm */
   gboolean     figures;
+  double       number;  /* the least height of the number, mm; 0 = as the scale has it */
 } LapCellPlan;
 
 typedef struct _LapPosterCell LapPosterCell;

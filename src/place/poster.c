@@ -240,7 +240,7 @@ put_part (LapPoster *poster, LapPages *pages)
 LapPages *
 lap_poster_build (const LapTimeline *timeline, const LapSheetOptions *options, const LapMeasure *measure)
 {
-  LapPages *pages = lap_pages_new (timeline->session->title, timeline->session->coach);
+  LapPages *pages = lap_pages_new (timeline->session->title, timeline->session->coach, timeline->catalogue);
   LapPoster poster = { .timeline = timeline, .options = options, .measure = measure };
 
   lap_paper_size (options, &poster.width, &poster.height);

@@ -175,7 +175,7 @@ put_goes (Order *o, LapTableRow *row, const LapTask *task, int rest)
   if (o->before != NULL)
     seconds = lap_change_seconds (&rule, o->before, to, o->timeline->parts[o->p].part->run == LAP_RUN_STATIONS);
   if (seconds > 0)
-    text = g_strdup_printf (_("%s, %d s"), lap_words_label (&lap_postures, to->posture), seconds);
+    text = g_strdup_printf (_("%s, %d\xc2\xa0s"), lap_words_label (&lap_postures, to->posture), seconds);
   else if (o->before != NULL && o->before->posture == to->posture)
     text = g_strdup (_("stays"));
   else
@@ -477,7 +477,7 @@ LapPages *
 lap_running_order_build (const LapTimeline *timeline, const LapSheetOptions *options, const LapMeasure *measure)
 {
   Order o = { .timeline = timeline, .options = options, .measure = measure };
-  LapPages *pages = lap_pages_new (timeline->session->title, timeline->session->coach);
+  LapPages *pages = lap_pages_new (timeline->session->title, timeline->session->coach, timeline->catalogue);
   double u;
 
   lap_paper_size (options, &o.width, &o.height);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheets/sheets.h"
 
+#include "place/cards.h"
 #include "place/poster.h"
 #include "place/running-order.h"
 #include "sheets/measure.h"
@@ -9,6 +10,7 @@
 
 static const LapSheet sheets[] = {
   { "poster", N_("Poster"), N_("for the wall"), lap_poster_build },
+  { "stations", N_("Station cards"), N_("one at each place in the room"), lap_cards_build },
   { "running-order", N_("Running order"), N_("for the coach’s hand"), lap_running_order_build },
 };
 

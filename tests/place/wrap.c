@@ -9,7 +9,8 @@ static const LapType type = { 7, 1.0, LAP_ROLE_INK, LAP_READ_NAME }; /* an em of
 static void
 assert_lines (const char *text, double width, const char *expected)
 {
-  g_autoptr (LapPages) pages = lap_pages_new ("", "");
+  g_autoptr (LapCatalogue) catalogue = lap_catalogue_new_over (NULL, NULL);
+  g_autoptr (LapPages) pages = lap_pages_new ("", "", catalogue);
   g_autoptr (LapWrap) wrap = lap_wrap_new (face_measure (), LAP_WEIGHT_PLAIN, text);
   LapPage *page = lap_pages_add (pages, 1000, 1000);
   GString *lines = g_string_new (NULL);

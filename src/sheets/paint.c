@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheets/paint.h"
 
+#include "sheets/figure-paint.h"
 #include "sheets/measure.h"
 
 #include <cairo-pdf.h>
@@ -10,6 +11,8 @@ struct _LapPainter {
   cairo_t     *cr;
   PangoLayout *layout;
   PangoFontDescription *fonts[LAP_N_WEIGHTS];
+  LapFigureSet *figures;   /* read as they are painted */
+  LapCatalogue *catalogue; /* that the set looks into */
   LapInk       ink;
   gboolean     tags;
 };
@@ -165,6 +168,54 @@ paint_text (LapPainter *painter, const LapMark *mark)
   pango_cairo_show_layout_line (painter->cr, pango_layout_get_line_readonly (painter->layout, 0));
 }
 
+/* Figures */
+
+/* A figure's own unit: it decides by it how thin a line may get. */
+#define PIXEL (25.4 / 96) /* mm */
+/* Lower than this there is room for the pose alone. */
+#define POSTER_LEAST 14.0 /* mm */
+/* What the engine leaves free below a figure, as a share of its height. */
+#define FIGURE_FOOT 0.06
+
+static JsonObject *
+find_figure (const char *id, gpointer data)
+{
+  LapExercise *exercise = lap_catalogue_find (data, id);
+
+  return exercise != NULL && exercise->figure != NULL && JSON_NODE_HOLDS_OBJECT (exercise->figure)
+           ? json_node_get_object (exercise->figure) : NULL;
+}
+
+static void
+paint_drawing (LapPainter *painter, const LapFigureDrawing *drawing)
+{
+  if (painter->ink == LAP_INK_OUTLINE)
+    lap_figure_paint_outline (painter->cr, drawing, greys[LAP_ROLE_INK], greys[LAP_ROLE_PAPER], 1);
+  else
+    lap_figure_paint (painter->cr, drawing,
+                      lap_figure_palette (painter->ink == LAP_INK_ONE ? LAP_FIGURE_ONE_COLOUR : LAP_FIGURE_PRINT));
+}
+
+/* An exercise without a figure, or with one that can't be read, leaves its place free. */
+static void
+paint_figure (LapPainter *painter, const LapMark *mark)
+{
+  double width = mark->width / PIXEL, height = mark->height / PIXEL;
+  gboolean large = MIN (mark->width, mark->height) >= POSTER_LEAST;
+  const LapFigure *figure = lap_figure_set_get (painter->figures, mark->exercise->id, NULL);
+  g_autoptr (LapFigureDrawing) drawing = NULL;
+
+  if (figure == NULL)
+    return;
+  drawing = lap_figure_draw (figure, large ? LAP_FIGURE_POSTER : LAP_FIGURE_ICON, LAP_FIGURE_NO_FLOOR,
+                             lap_figure_key_phase (figure, lap_figure_poster_key (figure)), width, height);
+  cairo_save (painter->cr);
+  cairo_translate (painter->cr, mark->x, mark->y + (large ? mark->height * FIGURE_FOOT : 0));
+  cairo_scale (painter->cr, PIXEL, PIXEL);
+  paint_drawing (painter, drawing);
+  cairo_restore (painter->cr);
+}
+
 static void
 open_tag (LapPainter *painter, const LapMark *mark, GPtrArray *open)
 {
@@ -188,11 +239,22 @@ paint_mark (LapPainter *painter, const LapMark *mark)
 {
   static void (* const paint[]) (LapPainter *, const LapMark *) = {
     [LAP_MARK_TEXT] = paint_text, [LAP_MARK_BOX] = paint_box, [LAP_MARK_HATCH] = paint_hatch,
-    [LAP_MARK_RULE] = paint_rule, [LAP_MARK_SIGN] = paint_sign,
+    [LAP_MARK_RULE] = paint_rule, [LAP_MARK_SIGN] = paint_sign, [LAP_MARK_FIGURE] = paint_figure,
   };
 
   if (mark->kind < G_N_ELEMENTS (paint) && paint[mark->kind] != NULL)
     paint[mark->kind] (painter, mark);
+}
+
+static void
+use_catalogue (LapPainter *painter, LapCatalogue *catalogue)
+{
+  if (painter->catalogue == catalogue)
+    return;
+  g_clear_pointer (&painter->figures, lap_figure_set_free);
+  g_clear_pointer (&painter->catalogue, lap_catalogue_unref);
+  painter->catalogue = lap_catalogue_ref (catalogue);
+  painter->figures = lap_figure_set_new (find_figure, catalogue);
 }
 
 void
@@ -200,6 +262,7 @@ lap_painter_page (LapPainter *painter, const LapPage *page)
 {
   g_autoptr (GPtrArray) open = g_ptr_array_new ();
 
+  use_catalogue (painter, page->pages->catalogue);
   for (guint i = 0; i < page->marks->len; i++) {
     const LapMark *mark = &g_array_index (page->marks, LapMark, i);
 
@@ -232,6 +295,8 @@ lap_painter_new (cairo_t *cr, LapInk ink, gboolean tags)
 void
 lap_painter_free (LapPainter *painter)
 {
+  g_clear_pointer (&painter->figures, lap_figure_set_free);
+  g_clear_pointer (&painter->catalogue, lap_catalogue_unref);
   g_object_unref (painter->layout);
   for (guint i = 0; i < LAP_N_WEIGHTS; i++)
     pango_font_description_free (painter->fonts[i]);

@@ -13,8 +13,8 @@ static const guint cards_on[] = {
   [LAP_PAPER_TABLOID] = 4,
 };
 
-/* A capital of 14 mm, of scale 1, reads from 3 m; the name of a card from 2 m. */
-#define LEAST_SCALE (2.0 / 3.0)
+/* A capital of 14 mm, of scale 1, reads from 3 m; the name of a card must from 2 m. */
+#define LEAST_SCALE 0.8
 #define MOST_SCALE  2.4
 #define NUMBER_FROM 5.0 /* m */
 
@@ -30,13 +30,13 @@ typedef struct {
 static LapType
 small_type (const Deck *deck)
 {
-  return (LapType) { 3.4 * deck->poster.unit, 1.25, LAP_ROLE_INK2, LAP_READ_OTHER };
+  return (LapType) { 2.9 * deck->poster.unit, 1.25, LAP_ROLE_INK2, LAP_READ_OTHER };
 }
 
 static LapType
 next_type (const Deck *deck)
 {
-  return (LapType) { 6.5 * deck->poster.unit, 1.1, LAP_ROLE_WORK, LAP_READ_OTHER };
+  return (LapType) { 6.0 * deck->poster.unit, 1.1, LAP_ROLE_WORK, LAP_READ_OTHER };
 }
 
 /* What to spare: each joint that is really loaded, with how to. NULL for none. */
@@ -81,7 +81,7 @@ next_text (const Deck *deck, guint i)
 {
   const LapStation *next = g_ptr_array_index (deck->stations, (i + 1) % deck->stations->len);
 
-  return deck->stations->len > 1 ? g_strdup_printf ("→ %u  %s", next->number, next->name) : NULL;
+  return deck->stations->len > 1 ? g_strdup_printf ("→ %u %s", next->number, next->name) : NULL;
 }
 
 static double
@@ -96,49 +96,54 @@ foot_height (const Deck *deck, guint i)
   return lap_wrap_fit (line, &large, inner).height + lap_wrap_fit (words, &small, inner).height + 5.5 * u;
 }
 
-/* One style for all cards, that with the largest letters on the fullest. */
-static double
-fit_scale (const Deck *deck, LapCellPlan plan, double height)
+/* Whether every card holds its exercise; @figure gets the smallest figure, mm. */
+static gboolean
+all_fit (const Deck *deck, const LapCellPlan *plan, double height, double *figure)
 {
-  double low = 0.02, high = MOST_SCALE;
+  *figure = G_MAXDOUBLE;
+  for (guint i = 0; i < deck->cells->len; i++) {
+    LapPosterCell *cell = g_ptr_array_index (deck->cells, i);
+    double need = lap_poster_cell_need (cell, plan);
 
-  for (int i = 0; i < 10; i++) {
-    gboolean fits = TRUE;
-
-    plan.scale = (low + high) / 2;
-    for (guint k = 0; k < deck->cells->len && fits; k++) {
-      double need = lap_poster_cell_need (g_ptr_array_index (deck->cells, k), &plan);
-
-      fits = need >= 0 && need <= height;
-    }
-    if (fits)
-      low = plan.scale;
-    else
-      high = plan.scale;
+    if (need < 0 || need > height)
+      return FALSE;
+    *figure = MIN (*figure, lap_poster_cell_figure (cell, plan, height));
   }
-  return low;
+  return TRUE;
 }
 
+/* Tries a style in many sizes and keeps what is better to read: letters and figures count alike. */
+static void
+try_plan (Deck *deck, LapCellPlan plan, double height, double *best)
+{
+  for (plan.scale = MOST_SCALE; plan.scale > 0.01; plan.scale *= 0.94) {
+    double figure, score;
+
+    if (!all_fit (deck, &plan, height, &figure))
+      continue;
+    score = plan.scale * (plan.figures ? MAX (figure, 0.001) : 1);
+    if (*best == 0 || (score > *best && (plan.scale >= LEAST_SCALE || plan.scale >= deck->plan.scale))) {
+      *best = score;
+      deck->plan = plan;
+    }
+    if (plan.scale < LEAST_SCALE)
+      break;
+  }
+}
+
+/* One style for all cards. */
 static void
 fit_plan (Deck *deck, double height)
 {
-  static const double shares[] = { 0.34, 0.42, 0.5 };
+  static const double shares[] = { 0.34, 0.42, 0.5, 0.6 };
   double best = 0;
 
   for (guint style = 0; style < LAP_N_CELL_STYLES; style++)
-    for (guint i = 0; i < G_N_ELEMENTS (shares); i++) {
-      LapCellPlan plan = { .style = style, .share = shares[i], .width = deck->poster.width - 2 * deck->poster.margin,
-                           .figures = (deck->poster.options->hide & LAP_HIDE_FIGURES) == 0,
-                           .number = lap_cap_height (NUMBER_FROM, LAP_ARC_READABLE) };
-      double score;
-
-      plan.scale = fit_scale (deck, plan, height);
-      score = plan.scale * (1 + 0.2 * plan.share);
-      if (score > best) {
-        best = score;
-        deck->plan = plan;
-      }
-    }
+    for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+      try_plan (deck, (LapCellPlan) { .style = style, .share = shares[i],
+                                      .width = deck->poster.width - 2 * deck->poster.margin,
+                                      .figures = (deck->poster.options->hide & LAP_HIDE_FIGURES) == 0,
+                                      .number = lap_cap_height (NUMBER_FROM, LAP_ARC_READABLE) }, height, &best);
 }
 
 static void

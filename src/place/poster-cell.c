@@ -125,192 +125,233 @@ row_type (const Sizes *sizes)
   return (LapType) { sizes->option, 1.12, LAP_ROLE_INK, LAP_READ_OPTION };
 }
 
-/* The rows, one below the other. Returns their height, or -1 when a word had to be broken. With a page they are put
- * with the first capital at @y. */
-static double
-rows (LapPosterCell *cell, const Sizes *sizes, double width, LapPage *page, double x, double y)
-{
-  LapType type = row_type (sizes);
-  double height = 0, indent = sizes->sign * 1.4 + sizes->option * 0.45;
+/* One cell being asked for its height, or put on a page. */
+typedef struct {
+  LapPosterCell     *cell;
+  const LapCellPlan *plan;
+  Sizes              s;
+  LapPage           *page; /* NULL: only asked */
+  double             x, y, height;
+  double             figure; /* the lesser side of the figure's place, mm */
+} Pen;
 
-  for (guint i = 0; i < cell->rows->len; i++) {
-    const Row *row = &g_array_index (cell->rows, Row, i);
+/* A word may be broken inside only when it is too long for half a poster. */
+static gboolean
+is_whole (const Pen *pen, const LapWrap *words, const LapFit *fit, double cap)
+{
+  return fit->broken == 0 || lap_wrap_longest (words) * cap > 120 * pen->cell->poster->unit;
+}
+
+/* The rows, one below the other from @y on. Returns their height, or -1 when they are too narrow. */
+static double
+lay_rows (Pen *pen, double width, double x, double y)
+{
+  const Sizes *s = &pen->s;
+  LapType type = row_type (s);
+  double height = 0, indent = s->sign * 1.4 + s->option * 0.45;
+
+  for (guint i = 0; i < pen->cell->rows->len; i++) {
+    const Row *row = &g_array_index (pen->cell->rows, Row, i);
     double left = row->signed_ ? indent : 0;
     LapFit fit = lap_wrap_fit (row->words, &type, MAX (width - left, 0.1));
 
-    if (width <= left || fit.width > width - left + 0.01)
+    if (width <= left || fit.width > width - left + 0.01 || !is_whole (pen, row->words, &fit, s->option))
       return -1;
-    height += i > 0 ? sizes->option * 0.42 : 0;
-    if (page != NULL) {
-      lap_page_begin (page, "P");
+    height += i > 0 ? s->option * 0.42 : 0;
+    if (pen->page != NULL) {
+      lap_page_begin (pen->page, "P");
       if (row->signed_)
-        lap_page_sign (page, row->sign, x, y + height - (sizes->sign - sizes->option) / 2, sizes->sign * 1.4,
-                       sizes->sign, row->role);
-      lap_wrap_put (row->words, &type, page, x + left, y + height, width - left, 0);
-      lap_page_end (page);
+        lap_page_sign (pen->page, row->sign, x, y + height - (s->sign - s->option) / 2, s->sign * 1.4, s->sign,
+                       row->role);
+      lap_wrap_put (row->words, &type, pen->page, x + left, y + height, width - left, 0);
+      lap_page_end (pen->page);
     }
     height += fit.height;
-    if (fit.broken > 0 && lap_wrap_longest (row->words) * type.cap < 110 * cell->poster->unit)
-      return -1;
   }
   return height;
 }
 
-/* A word may be broken inside only when it is too long for half a poster. */
-static gboolean
-name_is_whole (const LapPosterCell *cell, const LapFit *fit, const Sizes *sizes)
-{
-  return fit->broken == 0 || lap_wrap_longest (cell->name) * sizes->name > 130 * cell->poster->unit;
-}
-
-static void
-put_figure (LapPosterCell *cell, LapPage *page, double x, double y, double width, double height)
-{
-  const LapStation *station = cell->station;
-
-  if (station->task->shown != NULL)
-    lap_page_figure (page, station->task->shown, x, y, width, height);
-}
-
-/* The number and the name beside it; returns the height. A single line shares the number's baseline. */
+/* What is to be known before one looks at the figure; from @x on. Returns the width. */
 static double
-put_name (LapPosterCell *cell, const Sizes *sizes, LapPage *page, double x, double y, double width)
+lay_signs (Pen *pen, LapPage *page, double x, double y)
 {
-  LapType number = number_type (sizes), name = name_type (sizes);
-  LapFit digits = lap_wrap_fit (cell->number, &number, 1e6);
-  double left = digits.width + sizes->gap;
-  LapFit fit = lap_wrap_fit (cell->name, &name, MAX (width - left, 0.1));
-  double shift = fit.lines == 1 ? sizes->number - sizes->name : 0;
+  const LapStation *station = pen->cell->station;
+  double width = pen->s.sign * 1.4, used = 0;
 
-  if (width <= left || fit.width > width - left + 0.01 || !name_is_whole (cell, &fit, sizes))
-    return -1;
-  if (page != NULL) {
-    lap_page_begin (page, "H2");
-    lap_wrap_put (cell->number, &number, page, x, y, digits.width + 1, 0);
-    lap_wrap_put (cell->name, &name, page, x + left, y + shift, width - left, 0);
-    lap_page_end (page);
+  if (pen->cell->poster->options->hide & LAP_HIDE_DETAILS)
+    return 0;
+  if (station->breathless) {
+    if (page != NULL)
+      lap_page_sign (page, LAP_SIGN_BREATHLESS, x, y, width, pen->s.sign, LAP_ROLE_EFFORT);
+    used += width + pen->s.gap;
   }
-  return MAX (digits.height, shift + fit.height);
+  if (station->swaps) {
+    if (page != NULL)
+      lap_page_sign (page, LAP_SIGN_SWAP, x + used, y, width, pen->s.sign, LAP_ROLE_WORK);
+    used += width + pen->s.gap;
+  }
+  return used;
 }
 
+/* The name with the signs behind its last word, or in a line of their own. Returns the height, or -1. */
+static double
+lay_name (Pen *pen, double width, double x, double y)
+{
+  LapType type = name_type (&pen->s);
+  LapFit fit = lap_wrap_fit (pen->cell->name, &type, MAX (width, 0.1));
+  double signs = lay_signs (pen, NULL, 0, 0), line = lap_wrap_pitch (pen->cell->name, &type), baseline;
+  gboolean inside = fit.last + pen->s.gap + signs <= width + pen->s.gap;
+
+  if (width <= 0 || fit.width > width + 0.01 || signs > width + pen->s.gap ||
+      !is_whole (pen, pen->cell->name, &fit, pen->s.name))
+    return -1;
+  if (pen->page != NULL)
+    lap_wrap_put (pen->cell->name, &type, pen->page, x, y, width, 0);
+  baseline = y + pen->s.name + (fit.lines - (inside ? 1 : 0)) * line;
+  if (pen->page != NULL && signs > 0)
+    lay_signs (pen, pen->page, x + (inside ? fit.last + pen->s.gap : 0), baseline - (pen->s.name + pen->s.sign) / 2);
+  return fit.height + (inside || signs == 0 ? 0 : line);
+}
+
+/* The number and the name beside it, or below it where a word would be too wide. Returns the height, or -1. A single
+ * line shares the number's baseline. */
+static double
+lay_head (Pen *pen)
+{
+  LapType number = number_type (&pen->s), name = name_type (&pen->s);
+  LapFit digits = lap_wrap_fit (pen->cell->number, &number, 1e6);
+  double beside = digits.width + pen->s.gap, longest = lap_wrap_longest (pen->cell->name) * name.cap;
+  gboolean below = longest > pen->plan->width - beside && longest <= pen->plan->width;
+  double left = below ? 0 : beside, width = pen->plan->width - left, shift = 0, height;
+
+  if (below)
+    shift = digits.height + pen->s.gap;
+  else if (width > 0 && lap_wrap_fit (pen->cell->name, &name, width).lines == 1)
+    shift = pen->s.number - pen->s.name;
+  if (pen->page != NULL) {
+    lap_page_begin (pen->page, "H2");
+    lap_wrap_put (pen->cell->number, &number, pen->page, pen->x, pen->y, digits.width + 1, 0);
+  }
+  height = lay_name (pen, width, pen->x + left, pen->y + shift);
+  if (pen->page != NULL)
+    lap_page_end (pen->page);
+  return height < 0 ? -1 : MAX (digits.height, shift + height);
+}
+
+/* The ground and, on it, the figure. */
 static void
-put_ground (LapPosterCell *cell, const Sizes *sizes, LapPage *page, double x, double y, double width)
+lay_picture (Pen *pen, double x, double top, double width, double ground, double ground_x, double ground_width)
 {
-  lap_ground_put (page, x, y, width, sizes->ground, cell->station->work, cell->station->rest);
-}
+  const LapStation *station = pen->cell->station;
 
-static gboolean
-has_signs (const LapPosterCell *cell)
-{
-  return (cell->station->breathless || cell->station->swaps) &&
-         (cell->poster->options->hide & LAP_HIDE_DETAILS) == 0;
-}
-
-/* Left of the figure: what is to be known before one looks at it. */
-static void
-put_signs (LapPosterCell *cell, const Sizes *sizes, LapPage *page, double x, double y)
-{
-  double width = sizes->sign * 1.4;
-
-  if (!has_signs (cell))
+  pen->figure = pen->plan->figures ? MIN (width, ground - top) : 0;
+  if (pen->page == NULL)
     return;
-  if (cell->station->breathless) {
-    lap_page_sign (page, LAP_SIGN_BREATHLESS, x, y, width, sizes->sign, LAP_ROLE_EFFORT);
-    y += sizes->sign * 1.25;
-  }
-  if (cell->station->swaps)
-    lap_page_sign (page, LAP_SIGN_SWAP, x, y, width, sizes->sign, LAP_ROLE_WORK);
+  if (pen->plan->figures && station->task->shown != NULL)
+    lap_page_figure (pen->page, station->task->shown, x, top, width, ground - top);
+  lap_ground_put (pen->page, ground_x, ground, ground_width, pen->s.ground, station->work, station->rest);
 }
 
-/* The signs below @top, the figure beside them on the ground at @ground. */
-static void
-put_picture (LapPosterCell *cell, const LapCellPlan *plan, const Sizes *s, LapPage *page, double x, double top,
-             double width, double ground)
-{
-  double signs = has_signs (cell) ? s->sign * 1.4 + s->gap / 2 : 0;
-
-  put_signs (cell, s, page, x, top + s->gap / 2);
-  if (plan->figures)
-    put_figure (cell, page, x + signs, top, width - signs, ground - top);
-}
-
-/* The three styles. Each returns the height it needs, or -1; with a page it is put, @height high. */
+/* The three styles. Each returns the height it needs, or -1. */
 
 static double
-lay_side (LapPosterCell *cell, const LapCellPlan *plan, LapPage *page, double x, double y, double height)
+lay_side (Pen *pen)
 {
-  Sizes s = sizes_of (cell, plan);
-  LapType number = number_type (&s), name = name_type (&s);
-  LapFit digits = lap_wrap_fit (cell->number, &number, 1e6), fit;
-  double left = plan->figures ? plan->width * plan->share : MAX (digits.width, s.sign * 1.4);
-  double width = plan->width - left - s.gap, below = rows (cell, &s, width, NULL, 0, 0);
-  double foot = plan->figures ? 0 : s.ground + s.gap, ground = y + height - s.ground;
-  double column = MAX (digits.width, s.sign * 1.4) + s.gap / 2, side;
+  const Sizes *s = &pen->s;
+  LapType number = number_type (s);
+  LapFit digits = lap_wrap_fit (pen->cell->number, &number, 1e6);
+  gboolean figures = pen->plan->figures;
+  double left = figures ? pen->plan->width * pen->plan->share : digits.width, column = digits.width + s->gap / 2;
+  double width = pen->plan->width - left - s->gap, foot = figures ? 0 : s->ground + s->gap, name, below;
 
-  fit = lap_wrap_fit (cell->name, &name, MAX (width, 0.1));
-  side = MAX (digits.height + 3 * s.sign * has_signs (cell), plan->figures ? s.figure : 0) + s.gap + s.ground;
-  if (width <= 0 || below < 0 || fit.width > width + 0.01 ||
-      (plan->figures && left < column + s.figure) || !name_is_whole (cell, &fit, &s))
+  if (figures && left < column + s->figure)
     return -1;
-  if (page != NULL) {
-    lap_page_begin (page, "H2");
-    lap_wrap_put (cell->number, &number, page, x, y, digits.width + 1, 0);
-    lap_wrap_put (cell->name, &name, page, x + left + s.gap, y, width, 0);
-    lap_page_end (page);
-    if (plan->figures)
-      put_figure (cell, page, x + column, y, left - column, ground - y);
-    put_ground (cell, &s, page, x, ground, plan->figures ? left : plan->width);
-    put_signs (cell, &s, page, x, y + digits.height + s.gap);
-    rows (cell, &s, width, page, x + left + s.gap, y + fit.height + s.gap);
+  if (pen->page != NULL) {
+    lap_page_begin (pen->page, "H2");
+    lap_wrap_put (pen->cell->number, &number, pen->page, pen->x, pen->y, digits.width + 1, 0);
   }
-  return MAX (fit.height + s.gap * (below > 0) + below + foot, side);
+  name = lay_name (pen, width, pen->x + left + s->gap, pen->y);
+  if (pen->page != NULL)
+    lap_page_end (pen->page);
+  below = name < 0 ? -1 : lay_rows (pen, width, pen->x + left + s->gap, pen->y + name + s->gap);
+  if (below < 0)
+    return -1;
+  lay_picture (pen, pen->x + column, pen->y, left - column, pen->y + pen->height - s->ground, pen->x,
+               figures ? left : pen->plan->width);
+  return MAX (name + s->gap * (below > 0) + below + foot, MAX (digits.height, figures ? s->figure : 0) + s->gap +
+                                                          s->ground);
 }
 
 static double
-lay_stack (LapPosterCell *cell, const LapCellPlan *plan, LapPage *page, double x, double y, double height)
+lay_stack (Pen *pen)
 {
-  Sizes s = sizes_of (cell, plan);
-  double head = put_name (cell, &s, page, x, y, plan->width);
-  double left = plan->figures ? plan->width * plan->share : has_signs (cell) ? s.sign * 1.4 : 0;
-  double width = plan->width - left - (left > 0 ? s.gap : 0), ground = y + height - s.ground;
-  double below = rows (cell, &s, width, NULL, 0, 0);
-  double foot = plan->figures ? 0 : s.ground + s.gap;
+  const Sizes *s = &pen->s;
+  gboolean figures = pen->plan->figures;
+  double head = lay_head (pen), left = figures ? pen->plan->width * pen->plan->share : 0;
+  double width = pen->plan->width - left - (figures ? s->gap : 0), foot = figures ? 0 : s->ground + s->gap;
+  double x = pen->x + pen->plan->width - width, bottom = pen->y + pen->height - foot, below;
+  Pen asked = *pen;
 
-  if (head < 0 || below < 0 || (plan->figures && left < s.figure + s.sign * 1.4))
+  asked.page = NULL;
+  below = lay_rows (&asked, width, 0, 0);
+  if (head < 0 || below < 0 || (figures && left < s->figure))
     return -1;
-  if (page != NULL) {
-    put_picture (cell, plan, &s, page, x, y + head, left, ground);
-    put_ground (cell, &s, page, x, ground, plan->figures ? left : plan->width);
-    rows (cell, &s, width, page, x + plan->width - width, y + height - foot - below);
-  }
-  return head + s.gap + MAX (below + foot, MAX (plan->figures ? s.figure : 0, has_signs (cell) * 2.5 * s.sign) + s.ground);
+  lay_rows (pen, width, x, bottom - below);
+  lay_picture (pen, pen->x, pen->y + head + s->gap / 2, left, pen->y + pen->height - s->ground, pen->x,
+               figures ? left : pen->plan->width);
+  return head + s->gap + MAX (below + foot, (figures ? s->figure : 0) + s->ground);
 }
 
 static double
-lay_tall (LapPosterCell *cell, const LapCellPlan *plan, LapPage *page, double x, double y, double height)
+lay_tall (Pen *pen)
 {
-  Sizes s = sizes_of (cell, plan);
-  double head = put_name (cell, &s, page, x, y, plan->width), below = rows (cell, &s, plan->width, NULL, 0, 0);
-  double ground = y + height - below - s.gap * (below > 0) - s.ground;
+  const Sizes *s = &pen->s;
+  double head = lay_head (pen), width = pen->plan->width, below, ground;
+  Pen asked = *pen;
 
-  if (head < 0 || below < 0 || !plan->figures)
+  asked.page = NULL;
+  below = lay_rows (&asked, width, 0, 0);
+  if (head < 0 || below < 0 || !pen->plan->figures)
     return -1;
-  if (page != NULL) {
-    put_picture (cell, plan, &s, page, x, y + head, plan->width, ground);
-    put_ground (cell, &s, page, x, ground, plan->width);
-    rows (cell, &s, plan->width, page, x, y + height - below);
-  }
-  return head + s.gap / 2 + s.figure + s.ground + s.gap * (below > 0) + below;
+  below = MAX (below, pen->plan->below);
+  lay_rows (pen, width, pen->x, pen->y + pen->height - below);
+  ground = pen->y + pen->height - below - s->gap * (below > 0) - s->ground;
+  lay_picture (pen, pen->x, pen->y + head + s->gap / 2, width, ground, pen->x, width);
+  return head + s->gap + s->figure + s->ground + s->gap * (below > 0) + below;
 }
 
-static double (* const styles[]) (LapPosterCell *, const LapCellPlan *, LapPage *, double, double, double) = {
-  [LAP_CELL_SIDE] = lay_side, [LAP_CELL_STACK] = lay_stack, [LAP_CELL_TALL] = lay_tall,
-};
+static double
+lay (Pen *pen)
+{
+  static double (* const styles[]) (Pen *) = {
+    [LAP_CELL_SIDE] = lay_side, [LAP_CELL_STACK] = lay_stack, [LAP_CELL_TALL] = lay_tall,
+  };
+
+  pen->s = sizes_of (pen->cell, pen->plan);
+  return styles[pen->plan->style] (pen);
+}
 
 double
 lap_poster_cell_need (LapPosterCell *cell, const LapCellPlan *plan)
 {
-  return styles[plan->style] (cell, plan, NULL, 0, 0, 0);
+  return lay (&(Pen) { .cell = cell, .plan = plan });
+}
+
+double
+lap_poster_cell_below (LapPosterCell *cell, const LapCellPlan *plan)
+{
+  Pen pen = { .cell = cell, .plan = plan, .s = sizes_of (cell, plan) };
+
+  return plan->style == LAP_CELL_TALL ? lay_rows (&pen, plan->width, 0, 0) : 0;
+}
+
+double
+lap_poster_cell_figure (LapPosterCell *cell, const LapCellPlan *plan, double height)
+{
+  Pen pen = { .cell = cell, .plan = plan, .height = height };
+
+  lay (&pen);
+  return pen.figure;
 }
 
 double
@@ -322,5 +363,5 @@ lap_poster_cell_grows (const LapCellPlan *plan)
 void
 lap_poster_cell_put (LapPosterCell *cell, const LapCellPlan *plan, LapPage *page, double x, double y, double height)
 {
-  styles[plan->style] (cell, plan, page, x, y, height);
+  lay (&(Pen) { .cell = cell, .plan = plan, .page = page, .x = x, .y = y, .height = height });
 }

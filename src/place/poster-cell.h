@@ -24,6 +24,7 @@ typedef struct {
   double       scale;   /* of all letters: 1 is the least that is read from the poster's distance */
   double       width;   /* mm */
   gboolean     figures;
+  double       below;   /* room kept for the words below a tall figure, so that a row stands on one ground, mm */
   double       number;  /* the least height of the number, mm; 0 = as the scale has it */
 } LapCellPlan;
 
@@ -39,6 +40,13 @@ guint32        lap_poster_cell_signs (const LapPosterCell *cell);
 /* The least height everything stands in, mm; -1 where the plan's width is too small. */
 double         lap_poster_cell_need (LapPosterCell     *cell,
                                      const LapCellPlan *plan);
+/* The height of the words below a tall figure, mm; 0 in other styles. */
+double         lap_poster_cell_below (LapPosterCell     *cell,
+                                      const LapCellPlan *plan);
+/* How large its figure is at @height: the lesser side of its place, mm; 0 without figures. */
+double         lap_poster_cell_figure (LapPosterCell    *cell,
+                                       const LapCellPlan *plan,
+                                       double            height);
 /* What more height than it needs still makes its figure larger, mm. */
 double         lap_poster_cell_grows (const LapCellPlan *plan);
 /* At least the height it needs; what is over goes to the figure. */

@@ -84,7 +84,7 @@ static void
 add_piece (GString *line, char *piece)
 {
   if (piece != NULL && *piece != '\0')
-    g_string_append_printf (line, "%s%s", line->len > 0 ? " · " : "", piece);
+    g_string_append_printf (line, "%s%s", line->len > 0 ? "\xc2\xa0· " : "", piece);
   g_free (piece);
 }
 

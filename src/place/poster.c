@@ -12,6 +12,7 @@
 
 #define MOST_SCALE   2.6
 #define MOST_COLUMNS 5
+#define SIZES_TRIED  4
 #define GUTTER       8.0 /* units between columns, half of it on each side of the line */
 #define ROW_GAP      7.0
 
@@ -27,13 +28,26 @@ typedef struct {
   double      score;
 } Grid;
 
+/* The plan with room for the longest words of the row, so that its figures stand on one ground. */
+static LapCellPlan
+row_plan (GPtrArray *cells, guint from, guint to, const LapCellPlan *plan)
+{
+  LapCellPlan own = *plan;
+
+  for (guint i = from; i < to; i++)
+    own.below = MAX (own.below, lap_poster_cell_below (g_ptr_array_index (cells, i), plan));
+  return own;
+}
+
+/* The height a row needs, -1 where a cell is too narrow. */
 static double
 row_need (GPtrArray *cells, guint from, guint to, const LapCellPlan *plan)
 {
+  LapCellPlan own = row_plan (cells, from, to, plan);
   double need = 0;
 
   for (guint i = from; i < to; i++) {
-    double one = lap_poster_cell_need (g_ptr_array_index (cells, i), plan);
+    double one = lap_poster_cell_need (g_ptr_array_index (cells, i), &own);
 
     if (one < 0)
       return -1;
@@ -88,25 +102,108 @@ largest_scale (const Search *search, Grid grid, double least)
   return low;
 }
 
-/* Letters first; then the room a figure has. */
-static double
-score_of (const LapCellPlan *plan)
+/* Heights of the rows of a page, from the needs in @rows: all alike, but for rows that need more. */
+static void
+level_rows (double *rows, guint n, double height)
 {
-  return plan->scale * (1 + 0.1 * plan->share);
+  double low = 0, high = height;
+
+  for (int i = 0; i < 30; i++) {
+    double level = (low + high) / 2, sum = 0;
+
+    for (guint r = 0; r < n; r++)
+      sum += MAX (rows[r], level);
+    if (sum > height)
+      high = level;
+    else
+      low = level;
+  }
+  for (guint r = 0; r < n; r++)
+    rows[r] = MAX (rows[r], low);
 }
 
-/* Takes @grid for the best where it needs fewer pages, or as many with larger letters. */
+static guint
+n_rows (const Grid *grid, guint from, guint to)
+{
+  return (to - from + grid->columns - 1) / grid->columns;
+}
+
+/* The heights of the rows with exercises @from to @to on page @p. */
+static void
+row_heights (const Search *search, const Grid *grid, guint p, guint from, guint to, double *rows)
+{
+  guint n = n_rows (grid, from, to);
+  double gap = ROW_GAP * search->poster->unit * (n - 1), most = gap;
+
+  for (guint r = 0; r < n; r++) {
+    rows[r] = row_need (search->cells, from + r * grid->columns, MIN (from + (r + 1) * grid->columns, to),
+                        &grid->plan);
+    most += rows[r] + lap_poster_cell_grows (&grid->plan);
+  }
+  level_rows (rows, n, MIN (most, search->room[MIN (p, 1)]) - gap);
+}
+
+/* The first exercise of each page, with the pages as evenly filled as their number allows, and behind it their
+ * count. */
+static GArray *
+balance (const Search *search, const Grid *grid)
+{
+  GArray *starts = g_array_new (FALSE, FALSE, sizeof (guint));
+
+  for (guint most = 1; pack (search, grid, most, starts) != grid->pages; most++)
+    g_array_set_size (starts, 0);
+  g_array_append_val (starts, search->cells->len);
+  return starts;
+}
+
+/* The smallest figure, mm. */
+static double
+least_figure (const Search *search, const Grid *grid)
+{
+  g_autoptr (GArray) starts = balance (search, grid);
+  g_autofree double *rows = g_new (double, search->cells->len);
+  double least = G_MAXDOUBLE;
+
+  for (guint p = 0; p < grid->pages; p++) {
+    guint from = g_array_index (starts, guint, p), to = g_array_index (starts, guint, p + 1);
+
+    row_heights (search, grid, p, from, to, rows);
+    for (guint i = from; i < to; i++)
+      least = MIN (least, lap_poster_cell_figure (g_ptr_array_index (search->cells, i), &grid->plan,
+                                                  rows[(i - from) / grid->columns]));
+  }
+  return least;
+}
+
+/* Letters and figures both count; a tenth more of one is worth a tenth of the other. */
+static double
+score_of (const Search *search, const Grid *grid)
+{
+  if (!grid->plan.figures)
+    return grid->plan.scale;
+  return grid->plan.scale * MAX (least_figure (search, grid), 0.001);
+}
+
+/* Takes @grid for the best where it needs fewer pages, or as many and is better to read. Between the least letters
+ * and the largest a few sizes are tried: smaller ones leave more room for the figures. */
 static void
 judge (const Search *search, Grid grid, double least, Grid *best)
 {
+  double most;
+
   grid.plan.scale = least;
   grid.pages = pack (search, &grid, G_MAXUINT, NULL);
   if (grid.pages == 0 || (best->pages != 0 && grid.pages > best->pages))
     return;
-  grid.plan.scale = largest_scale (search, grid, least);
-  grid.score = score_of (&grid.plan);
-  if (best->pages == 0 || grid.pages < best->pages || grid.score > best->score)
-    *best = grid;
+  most = largest_scale (search, grid, least);
+  for (int i = 0; i <= SIZES_TRIED; i++) {
+    grid.plan.scale = most + (least - most) * i / SIZES_TRIED;
+    grid.score = score_of (search, &grid);
+    if (best->pages == 0 || grid.pages < best->pages || grid.score > best->score)
+      *best = grid;
+    if (!grid.plan.figures)
+      break;
+  }
 }
 
 static Grid
@@ -130,66 +227,31 @@ find_grid (const Search *search, double least)
   return best.pages > 0 ? best : find_grid (search, least * 0.8);
 }
 
-/* The first exercise of each page, with the pages as evenly filled as their number allows. */
-static GArray *
-balance (const Search *search, const Grid *grid)
-{
-  GArray *starts = g_array_new (FALSE, FALSE, sizeof (guint));
-
-  for (guint most = 1; pack (search, grid, most, starts) != grid->pages; most++)
-    g_array_set_size (starts, 0);
-  return starts;
-}
-
-/* Heights of the rows of a page, from the needs in @rows: all alike, but for rows that need more. */
-static void
-level_rows (double *rows, guint n, double height)
-{
-  double low = 0, high = height;
-
-  for (int i = 0; i < 30; i++) {
-    double level = (low + high) / 2, sum = 0;
-
-    for (guint r = 0; r < n; r++)
-      sum += MAX (rows[r], level);
-    if (sum > height)
-      high = level;
-    else
-      low = level;
-  }
-  for (guint r = 0; r < n; r++)
-    rows[r] = MAX (rows[r], low);
-}
-
 static void
 put_row (const LapPoster *poster, LapPage *page, GPtrArray *cells, const Grid *grid, guint from, guint to, double y,
          double height)
 {
   double u = poster->unit, step = grid->plan.width + GUTTER * u, thick = 0.4 * u;
+  LapCellPlan plan = row_plan (cells, from, to, &grid->plan);
 
   for (guint i = from; i < to; i++) {
     double x = poster->margin + (i - from) * step;
 
-    lap_poster_cell_put (g_ptr_array_index (cells, i), &grid->plan, page, x, y, height);
+    lap_poster_cell_put (g_ptr_array_index (cells, i), &plan, page, x, y, height);
     if (i > from)
       lap_page_rule (page, x - (GUTTER * u + thick) / 2, y, thick, height, LAP_ROLE_LINE);
   }
 }
 
 static void
-put_rows (const Search *search, LapPage *page, const Grid *grid, guint from, guint to, double top, double room)
+put_rows (const Search *search, LapPage *page, const Grid *grid, guint p, guint from, guint to, double top)
 {
   const LapPoster *poster = search->poster;
-  guint n = (to - from + grid->columns - 1) / grid->columns;
+  guint n = n_rows (grid, from, to);
   g_autofree double *rows = g_new (double, n);
-  double gap = ROW_GAP * poster->unit, thick = 0.4 * poster->unit, y = top, most = gap * (n - 1);
+  double gap = ROW_GAP * poster->unit, thick = 0.4 * poster->unit, y = top;
 
-  for (guint r = 0; r < n; r++) {
-    rows[r] = row_need (search->cells, from + r * grid->columns, MIN (from + (r + 1) * grid->columns, to),
-                        &grid->plan);
-    most += rows[r] + lap_poster_cell_grows (&grid->plan);
-  }
-  level_rows (rows, n, MIN (most, room) - gap * (n - 1));
+  row_heights (search, grid, p, from, to, rows);
   for (guint r = 0; r < n; r++) {
     if (r > 0)
       lap_page_rule (page, poster->margin, y - (gap + thick) / 2, poster->width - 2 * poster->margin, thick,
@@ -201,25 +263,12 @@ put_rows (const Search *search, LapPage *page, const Grid *grid, guint from, gui
 }
 
 static void
-put_part (LapPoster *poster, LapPages *pages)
+put_pages (const Search *search, LapPosterFrame *frame, LapPages *pages)
 {
-  g_autoptr (GPtrArray) stations = lap_stations_of (poster->timeline, poster->part);
-  g_autoptr (GPtrArray) cells = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_poster_cell_free);
-  g_autoptr (LapPosterFrame) frame = NULL;
-  g_autoptr (GArray) starts = NULL;
-  Search search = { poster, cells, { 0 } };
-  Grid grid;
+  const LapPoster *poster = search->poster;
+  Grid grid = find_grid (search, 1);
+  g_autoptr (GArray) starts = balance (search, &grid);
 
-  poster->signs = 0;
-  for (guint i = 0; i < stations->len; i++) {
-    g_ptr_array_add (cells, lap_poster_cell_new (poster, g_ptr_array_index (stations, i)));
-    poster->signs |= lap_poster_cell_signs (g_ptr_array_index (cells, i));
-  }
-  frame = lap_poster_frame_new (poster);
-  for (guint i = 0; i < 2; i++)
-    search.room[i] = lap_poster_frame_bottom (frame) - lap_poster_frame_top (frame, i == 0);
-  grid = find_grid (&search, 1);
-  starts = balance (&search, &grid);
   for (guint p = 0; p < grid.pages; p++) {
     LapPage *page = lap_pages_add (pages, poster->width, poster->height);
 
@@ -229,12 +278,30 @@ put_part (LapPoster *poster, LapPages *pages)
       lap_pages_outline (pages, 0, lap_part_title (poster->timeline->parts[poster->part].part), poster->margin);
     lap_page_begin (page, "Sect");
     lap_poster_frame_head (frame, page, p == 0);
-    put_rows (&search, page, &grid, g_array_index (starts, guint, p),
-              p + 1 < grid.pages ? g_array_index (starts, guint, p + 1) : cells->len,
-              lap_poster_frame_top (frame, p == 0), search.room[MIN (p, 1)]);
+    put_rows (search, page, &grid, p, g_array_index (starts, guint, p), g_array_index (starts, guint, p + 1),
+              lap_poster_frame_top (frame, p == 0));
     lap_poster_frame_foot (frame, page, page->label);
     lap_page_end (page);
   }
+}
+
+static void
+put_part (LapPoster *poster, LapPages *pages)
+{
+  g_autoptr (GPtrArray) stations = lap_stations_of (poster->timeline, poster->part);
+  g_autoptr (GPtrArray) cells = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_poster_cell_free);
+  g_autoptr (LapPosterFrame) frame = NULL;
+  Search search = { poster, cells, { 0 } };
+
+  poster->signs = 0;
+  for (guint i = 0; i < stations->len; i++) {
+    g_ptr_array_add (cells, lap_poster_cell_new (poster, g_ptr_array_index (stations, i)));
+    poster->signs |= lap_poster_cell_signs (g_ptr_array_index (cells, i));
+  }
+  frame = lap_poster_frame_new (poster);
+  for (guint i = 0; i < 2; i++)
+    search.room[i] = lap_poster_frame_bottom (frame) - lap_poster_frame_top (frame, i == 0);
+  put_pages (&search, frame, pages);
 }
 
 LapPages *

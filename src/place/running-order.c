@@ -24,7 +24,7 @@ typedef struct {
   LapTable              *table;
   double                 width, height, margin, unit;
   int                    places[N_COLUMNS]; /* column of the table, -1 where it isn't shown */
-  LapType                plain, strong, quiet, stop, part, name;
+  LapType                plain, strong, second, quiet, stop, part, name;
   const LapExercise     *before; /* what the body comes from */
   guint                  p;      /* the part at hand */
 } Order;
@@ -57,14 +57,14 @@ take_text (const char **text)
   return taken;
 }
 
-/* A text of any length in @column of @row and, where it is long, of rows that follow. */
+/* A text of any length to be said, @span columns wide, in @row and, where it is long, in rows that follow. */
 static void
-long_cell (Order *o, LapTableRow *row, Column column, const char *text)
+say_cell (Order *o, LapTableRow *row, guint span, const char *text)
 {
   while (text != NULL && *text != '\0') {
     g_autofree char *piece = take_text (&text);
 
-    cell (o, row, column, LAP_WEIGHT_PLAIN, piece, &o->plain);
+    lap_table_cell (o->table, row, o->places[COLUMN_SAY], span, LAP_WEIGHT_PLAIN, piece, &o->plain);
     if (*text != '\0')
       row = lap_table_row (o->table, FALSE);
   }
@@ -90,7 +90,7 @@ clocks_in (Order *o, LapTableRow *row, Column column, GArray *starts, int shift,
     g_autofree char *clock = lap_clock_text (g_array_index (starts, int, i) + shift);
 
     cell (o, row, column, i == 0 && leads ? LAP_WEIGHT_HEAVY : LAP_WEIGHT_PLAIN, clock,
-          i == 0 && leads ? &o->strong : &o->quiet);
+          i > 0 ? &o->quiet : leads ? &o->strong : &o->second);
     if (i == 0 && starts->len > LISTED_ROUNDS && is_even (starts)) {
       g_autofree char *step = lap_clock_text (g_array_index (starts, int, 1) - g_array_index (starts, int, 0));
       g_autofree char *every = g_strdup_printf (_("every %s"), step);
@@ -259,11 +259,11 @@ exercise_row (Order *o, const LapStation *station)
   lap_table_ground (row, LAP_ROLE_WORK, MAX (station->work, 1), station->rest);
   clocks (o, row, starts);
   if (o->places[COLUMN_FIGURE] >= 0 && station->task->shown != NULL)
-    lap_table_figure (row, o->places[COLUMN_FIGURE], station->task->shown, 9 * o->unit);
+    lap_table_figure (row, o->places[COLUMN_FIGURE], station->task->shown, 8 * o->unit);
   put_name (o, row, station);
   put_goes (o, row, station->task, rest_before (o, station->turn->start));
   put_care (o, row, station->task);
-  long_cell (o, row, COLUMN_SAY, say);
+  say_cell (o, row, 1, say);
 }
 
 static void
@@ -280,7 +280,7 @@ words_row (Order *o, guint i, const LapBlock *block)
   clocks (o, row, starts);
   cell (o, row, COLUMN_DO, LAP_WEIGHT_STRONG, what, &o->name);
   if (talk)
-    long_cell (o, row, COLUMN_SAY, block->talk);
+    say_cell (o, row, N_COLUMNS, block->talk);
   else
     cell (o, row, COLUMN_SAY, LAP_WEIGHT_PLAIN, block->note, &o->plain);
 }
@@ -351,9 +351,9 @@ make_table (Order *o)
     const char *heading;
     double share, wide; /* of the width, upright and on its side */
   } columns[] = {
-    [COLUMN_GROUND] = { "", 0.034, 0.024 }, [COLUMN_FILM] = { N_("film"), 0.082, 0.06 },
-    [COLUMN_CLOCK] = { N_("clock"), 0.082, 0.06 }, [COLUMN_FIGURE] = { "", 0.09, 0.08 },
-    [COLUMN_DO] = { N_("do"), 0.20, 0.19 }, [COLUMN_SAY] = { N_("say in the rest before"), 0, 0 },
+    [COLUMN_GROUND] = { "", 0.034, 0.024 }, [COLUMN_FILM] = { N_("film"), 0.074, 0.055 },
+    [COLUMN_CLOCK] = { N_("clock"), 0.074, 0.055 }, [COLUMN_FIGURE] = { "", 0.075, 0.06 },
+    [COLUMN_DO] = { N_("do"), 0.195, 0.18 }, [COLUMN_SAY] = { N_("say in the rest before"), 0, 0 },
     [COLUMN_GOES] = { N_("body goes"), 0.115, 0.1 }, [COLUMN_CARE] = { N_("care"), 0.105, 0.11 },
   };
   LapColumn shown[N_COLUMNS];
@@ -487,6 +487,7 @@ lap_running_order_build (const LapTimeline *timeline, const LapSheetOptions *opt
   o.quiet = (LapType) { 2.1 * u, 1.25, LAP_ROLE_INK2, LAP_READ_OTHER };
   o.stop = (LapType) { 2.15 * u, 1.25, LAP_ROLE_STOP, LAP_READ_OTHER };
   o.strong = (LapType) { 2.6 * u, 1.2, LAP_ROLE_INK, LAP_READ_NUMBER };
+  o.second = (LapType) { 2.6 * u, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER };
   o.name = (LapType) { 2.6 * u, 1.15, LAP_ROLE_INK, LAP_READ_NAME };
   o.part = (LapType) { 2.9 * u, 1.15, LAP_ROLE_WORK, LAP_READ_OTHER };
   o.table = make_table (&o);

@@ -93,7 +93,7 @@ add_piece (GString *line, const char *piece)
   if (piece == NULL || *piece == '\0')
     return;
   if (line->len > 0)
-    g_string_append (line, " · ");
+    g_string_append (line, "\xc2\xa0· "); /* the dot stays with what it follows */
   g_string_append (line, piece);
 }
 

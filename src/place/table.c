@@ -2,7 +2,7 @@
 #include "place/table.h"
 
 #define COLUMN_GAP    2.0 /* mm */
-#define ROW_PAD       1.3
+#define ROW_PAD       1.1
 #define PARAGRAPH_GAP 1.0
 #define INTRO_PAD     2.2
 

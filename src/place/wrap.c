@@ -242,6 +242,7 @@ lap_wrap_fit (LapWrap *wrap, const LapType *type, double width)
     fit.lines++;
     fit.broken += line.broken;
     fit.width = MAX (fit.width, line.width * em);
+    fit.last = line.width * em;
   }
   fit.height = height_of (wrap, type, fit.lines);
   return fit;
@@ -276,6 +277,12 @@ lap_wrap_put (LapWrap *wrap, const LapType *type, LapPage *page, double x, doubl
     put_line (wrap, &line, &style, page, width, align);
   }
   return height_of (wrap, type, n);
+}
+
+double
+lap_wrap_pitch (const LapWrap *wrap, const LapType *type)
+{
+  return type->cap / wrap->measure->font (wrap->measure->data, wrap->weight)->cap * type->leading;
 }
 
 LapType

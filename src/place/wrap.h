@@ -35,6 +35,7 @@ typedef struct {
   guint  lines;
   guint  broken; /* words broken inside */
   double width;  /* of the widest line, mm */
+  double last;   /* of the last line, mm */
   double height; /* from the top of the first capital to the bottom of the last line's deepest letter, mm */
 } LapFit;
 
@@ -51,6 +52,10 @@ double   lap_wrap_put    (LapWrap          *wrap,
                           double            y,
                           double            width,
                           double            align);
+
+/* From one line to the next, mm. */
+double   lap_wrap_pitch   (const LapWrap    *wrap,
+                           const LapType    *type);
 
 /* @type with the largest capitals, up to its own and not below @least, with which the text stays within @width and
  * @height and no word is broken; @least where none do. */

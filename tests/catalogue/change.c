@@ -114,6 +114,7 @@ test_factor (void)
   static const struct { double change; int seconds; } rows[] = {
     { 0, 0 }, { 0.1, 1 }, { 0.5, 5 }, { 1, 10 }, { 1.01, 11 }, { 1.2, 12 }, { 2, 20 },
   };
+  const LapChangeRule fine = { LAP_LEVEL_TRAINED, 40, 1.25 };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -122,6 +123,8 @@ test_factor (void)
       /* 7 s up and 3 s for the kettlebell. */
       g_assert_cmpint (seconds (&rule, (Move) { DOWN, 0 }, (Move) { UP, BELL }, FALSE), ==, rows[i].seconds);
     }
+  /* 3 × 0.8 × 1.25 is 3, though not in doubles. */
+  g_assert_cmpint (seconds (&fine, (Move) { DOWN, 0 }, (Move) { LAP_POSTURE_SEATED, 0 }, FALSE), ==, 3);
 }
 
 static void

@@ -52,3 +52,30 @@ lap_error_pointer (const GError *error)
 {
   return error->domain == LAP_ERROR ? lap_error_get_private (error)->pointer : NULL;
 }
+
+void
+lap_append_printable (GString *out, const char *bytes, gsize length, guint most)
+{
+  const char *end = bytes + length;
+
+  for (guint count = 0; bytes < end; count++)
+    {
+      gunichar c = g_utf8_get_char_validated (bytes, end - bytes);
+
+      if (count == most)
+        {
+          g_string_append (out, "…");
+          return;
+        }
+      if (c == (gunichar) -1 || c == (gunichar) -2)
+        {
+          g_string_append_printf (out, "\\x%02x", (guchar) *bytes++);
+          continue;
+        }
+      if (g_unichar_isprint (c))
+        g_string_append_unichar (out, c);
+      else
+        g_string_append_printf (out, "\\u%04x", c);
+      bytes = g_utf8_next_char (bytes);
+    }
+}

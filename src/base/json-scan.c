@@ -75,7 +75,7 @@ append_token (GString *out, const Name *name)
   g_string_replace (token, "~", "~0", 0);
   g_string_replace (token, "/", "~1", 0);
   g_string_append_c (out, '/');
-  lap_json_append_printable (out, token->str, token->len, TOKEN_MOST);
+  lap_append_printable (out, token->str, token->len, TOKEN_MOST);
 }
 
 static void

@@ -8,6 +8,8 @@
 
 #include <glib/gi18n-lib.h>
 
+#include "base/error.h"
+
 #define FOUND_MOST 20
 
 gboolean
@@ -23,33 +25,6 @@ lap_json_fault (LapJsonCursor *cursor, const char *format, ...)
   return FALSE;
 }
 
-void
-lap_json_append_printable (GString *out, const char *bytes, gsize length, guint most)
-{
-  const char *end = bytes + length;
-
-  for (guint count = 0; bytes < end; count++)
-    {
-      gunichar c = g_utf8_get_char_validated (bytes, end - bytes);
-
-      if (count == most)
-        {
-          g_string_append (out, "…");
-          return;
-        }
-      if (c == (gunichar) -1 || c == (gunichar) -2)
-        {
-          g_string_append_printf (out, "\\x%02x", (guchar) *bytes++);
-          continue;
-        }
-      if (g_unichar_isprint (c))
-        g_string_append_unichar (out, c);
-      else
-        g_string_append_printf (out, "\\u%04x", c);
-      bytes = g_utf8_next_char (bytes);
-    }
-}
-
 char *
 lap_json_found (const LapJsonCursor *cursor)
 {
@@ -63,7 +38,7 @@ lap_json_found (const LapJsonCursor *cursor)
   if (end == cursor->at)
     return g_strdup (_("the end of the line"));
   out = g_string_new ("'");
-  lap_json_append_printable (out, cursor->at, end - cursor->at, FOUND_MOST);
+  lap_append_printable (out, cursor->at, end - cursor->at, FOUND_MOST);
   g_string_append_c (out, '\'');
   return g_string_free (g_steal_pointer (&out), FALSE);
 }

@@ -47,8 +47,4 @@ gboolean lap_json_read_literal (LapJsonCursor *cursor);
 /* The characters that @text, already read without a fault, stands for. Transfer full, closed by a NUL. */
 char    *lap_json_unescape (const LapJsonText *text);
 
-/* Appends @bytes to @out so that they stay on one line and can be seen: what can't be printed as \u or byte escapes,
- * cut with an ellipsis after @most characters. */
-void     lap_json_append_printable (GString *out, const char *bytes, gsize length, guint most);
-
 G_END_DECLS

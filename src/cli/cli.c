@@ -7,6 +7,7 @@
 
 #include <glib/gi18n-lib.h>
 #include <stdio.h>
+#include <string.h>
 
 static const LapCommand *const commands[] = {
   &lap_command_check, &lap_command_timeline, &lap_command_order, &lap_command_mend, &lap_command_adapt, &lap_command_compose,
@@ -88,9 +89,10 @@ int
 lap_cli_fail (GError *error)
 {
   int status = lap_error_exit_code (error);
-  g_autofree char *line = g_strdelimit (g_strdup (error->message), "\r\n", ' ');
+  g_autoptr (GString) line = g_string_new (NULL);
 
-  g_printerr ("lapwing: %s\n", line);
+  lap_append_printable (line, error->message, strlen (error->message), G_MAXUINT);
+  g_printerr ("lapwing: %s\n", line->str);
   g_error_free (error);
   return status;
 }

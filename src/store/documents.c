@@ -4,19 +4,27 @@
 #include "base/error.h"
 #include "base/json-scan.h"
 
+#include <string.h>
+
+/* Room for every place there is in a plan; names in it may be of any length. */
+#define POINTER_MOST 200
+
 void
 lap_error_add_line (GError *error, GBytes *bytes)
 {
   const char *pointer = lap_error_pointer (error);
-  char *message;
+  GString *message;
 
   if (pointer == NULL)
     return;
-  message = g_strdup_printf ("line %u, %s%s%s",
-                             lap_json_line_of (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), pointer),
-                             pointer, *pointer != '\0' ? ": " : "", error->message);
+  message = g_string_new (NULL);
+  g_string_printf (message, "line %u%s",
+                   lap_json_line_of (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), pointer),
+                   *pointer != '\0' ? ", " : "");
+  lap_append_printable (message, pointer, strlen (pointer), POINTER_MOST);
+  g_string_append_printf (message, ": %s", error->message);
   g_free (error->message);
-  error->message = message;
+  error->message = g_string_free (message, FALSE);
 }
 
 static LapSession *

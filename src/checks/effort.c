@@ -382,22 +382,24 @@ remedy_effort_dip (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedie
 
 /* effort-over */
 
-/* Reports the windows of @length within @span for which @over says so, those that touch as one. */
-typedef gboolean (*OverFunc) (const LapCheckup *cx, int start, int end, double *value);
+/* Looks at one window. Above 0 when it is over, else below; the number without its sign is how many seconds on the
+ * next window that need be looked at begins, since nothing can change faster. */
+typedef int (*OverFunc) (const LapCheckup *cx, int start, int end, double *value);
 
+/* Reports the windows of @length within @span that are over, those that touch as one. */
 static void
 find_windows (LapCheckup *cx, const LapCheck *check, LapSpan span, int length, OverFunc over, guint which)
 {
   int from = -1, until = -1;
   double most = 0;
 
-  for (int start = span.start; start + length <= span.end + 1; start++) {
+  for (int start = span.start, step; start + length <= span.end || from >= 0; start += ABS (step)) {
     double value = 0;
-    gboolean is_over = start + length <= span.end && over (cx, start, start + length, &value);
 
-    if (is_over) {
+    step = start + length <= span.end ? over (cx, start, start + length, &value) : -1;
+    if (step > 0) {
       from = from < 0 ? start : from;
-      until = start + length;
+      until = MIN (start + step - 1 + length, span.end);
       most = MAX (most, value);
     }
     if (from >= 0 && (start + length > span.end || start > until)) {
@@ -412,15 +414,22 @@ find_windows (LapCheckup *cx, const LapCheck *check, LapSpan span, int length, O
   }
 }
 
-static gboolean
+/* A mean over three minutes moves by 1/180 a second at the most. While it is over, every tenth second is near enough
+ * to its top. */
+static int
 is_over (const LapCheckup *cx, int start, int end, double *value)
 {
+  double most = cx->effort->high - OVER_MARGIN;
+  int step;
+
   *value = lap_effort_mean (cx->effort, start, end);
-  return *value > cx->effort->high - OVER_MARGIN + EPSILON;
+  step = MAX (1, (int) (fabs (most - *value) * OVER_SPAN));
+  return *value > most + EPSILON ? MIN (step, 10) : -step;
 }
 
-/* Whether more than a third of the work asks for more than there is. */
-static gboolean
+/* Whether more than a third of the work asks for more than there is. A second adds to one end and takes from the
+ * other, so three times the beyond less all work moves by 3 at the most. */
+static int
 is_beyond (const LapCheckup *cx, int start, int end, double *value)
 {
   const LapTimeline *t = cx->timeline;
@@ -437,7 +446,7 @@ is_beyond (const LapCheckup *cx, int start, int end, double *value)
       beyond += seconds;
   }
   *value = work > 0 ? (double) beyond / work : 0;
-  return 3 * beyond > work;
+  return 3 * beyond > work ? MAX (1, (3 * beyond - work) / 3) : -MAX (1, (work - 3 * beyond) / 3);
 }
 
 static void

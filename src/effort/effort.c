@@ -19,6 +19,7 @@
 typedef struct {
   LapCurve curve;   /* begins with the piece */
   double   start, seconds;
+  double   to;
 } Piece;
 
 static guint
@@ -56,6 +57,7 @@ piece_of (const LapEffort *effort, guint i, double start, double end, Piece *pie
     piece->curve.from = lap_curve_at (&segment->curve, from - segment->start);
   piece->start = from;
   piece->seconds = to - from;
+  piece->to = to < segment->start + segment->seconds ? lap_curve_at (&piece->curve, piece->seconds) : segment->to;
   return TRUE;
 }
 
@@ -74,9 +76,7 @@ trace (LapEffort *effort, const double *mets)
       .demand = demand, .area = area,
       .curve = { x, target, lap_kinetics_tau (&lap_kinetics, x, target, mets[i]) },
     };
-    segment->to = lap_curve_at (&segment->curve, interval->seconds);
-    area += lap_curve_area (&segment->curve, interval->seconds);
-    x = segment->to;
+    x = segment->to = lap_curve_go (&segment->curve, interval->seconds, &area);
   }
 }
 
@@ -165,11 +165,9 @@ lap_effort_peak (const LapEffort *effort, double start, double end, double *when
   Piece piece;
 
   for (guint i = segment_at (effort, start); piece_of (effort, i, start, end, &piece); i++) {
-    double x = lap_curve_at (&piece.curve, piece.seconds);
-
-    if (x < peak - SAME_PEAK)
+    if (piece.to < peak - SAME_PEAK)
       continue;
-    peak = MAX (peak, x);
+    peak = MAX (peak, piece.to);
     at = piece.start + piece.seconds;
   }
   if (when != NULL)
@@ -180,12 +178,12 @@ lap_effort_peak (const LapEffort *effort, double start, double end, double *when
 double
 lap_effort_within (const LapEffort *effort, double start, double end, double low, double high)
 {
-  double seconds = 0;
+  double seconds = 0, beyond = nextafter (high, INFINITY);
   Piece piece;
 
   for (guint i = segment_at (effort, start); piece_of (effort, i, start, end, &piece); i++)
-    seconds += lap_curve_above (&piece.curve, piece.seconds, low) -
-               lap_curve_above (&piece.curve, piece.seconds, nextafter (high, INFINITY));
+    seconds += lap_curve_above (&piece.curve, piece.seconds, piece.to, low) -
+               lap_curve_above (&piece.curve, piece.seconds, piece.to, beyond);
   return seconds;
 }
 
@@ -198,7 +196,7 @@ lap_effort_next_run (const LapEffort *effort, double start, double end, double l
 
   for (guint i = segment_at (effort, start); piece_of (effort, i, start, end, &piece); i++) {
     gboolean begins = (piece.curve.from < level) == below;
-    gboolean ends = (lap_curve_at (&piece.curve, piece.seconds) < level) == below;
+    gboolean ends = (piece.to < level) == below;
     double passes = begins == ends ? 0 : CLAMP (lap_curve_passes (&piece.curve, level), 0, piece.seconds);
 
     if (begins && !inside)

@@ -16,15 +16,29 @@ lap_kinetics_tau (const LapKinetics *kinetics, double from, double target, doubl
 }
 
 double
+lap_curve_go (const LapCurve *curve, double seconds, double *area)
+{
+  double away = curve->from - curve->target, change = away * expm1 (-seconds / curve->tau);
+
+  *area += curve->target * seconds - change * curve->tau;
+  return curve->from + change;
+}
+
+double
 lap_curve_at (const LapCurve *curve, double seconds)
 {
-  return curve->target + (curve->from - curve->target) * exp (-seconds / curve->tau);
+  double area = 0;
+
+  return lap_curve_go (curve, seconds, &area);
 }
 
 double
 lap_curve_area (const LapCurve *curve, double seconds)
 {
-  return curve->target * seconds - (curve->from - curve->target) * curve->tau * expm1 (-seconds / curve->tau);
+  double area = 0;
+
+  lap_curve_go (curve, seconds, &area);
+  return area;
 }
 
 double
@@ -36,9 +50,9 @@ lap_curve_passes (const LapCurve *curve, double level)
 }
 
 double
-lap_curve_above (const LapCurve *curve, double seconds, double level)
+lap_curve_above (const LapCurve *curve, double seconds, double to, double level)
 {
-  gboolean at_start = curve->from >= level, at_end = lap_curve_at (curve, seconds) >= level;
+  gboolean at_start = curve->from >= level, at_end = to >= level;
   double passes;
 
   if (at_start == at_end)

@@ -42,12 +42,17 @@ double lap_curve_at       (const LapCurve    *curve,
 /* Integral of effort over the first @seconds: divided by them it is the mean. */
 double lap_curve_area     (const LapCurve    *curve,
                            double             seconds);
+/* Both at once; returns effort and adds to *@area. */
+double lap_curve_go       (const LapCurve    *curve,
+                           double             seconds,
+                           double            *area);
 /* When effort passes @level, which must lie between its start and its target; infinite at the target itself. */
 double lap_curve_passes   (const LapCurve    *curve,
                            double             level);
-/* Seconds of the first @seconds with effort at @level or above. */
+/* Seconds of the first @seconds, after which effort is @to, with effort at @level or above. */
 double lap_curve_above    (const LapCurve    *curve,
                            double             seconds,
+                           double             to,
                            double             level);
 
 /* Most beats a minute at @age years: 208 − 0.7·age (Tanaka 2001). ± 12 beats for one person. */

@@ -8,6 +8,13 @@
 #define COUNT_IN 4.0     /* seconds: a breath and "three, two, one"; common practice */
 #define BREATHLESS 0.60  /* effort from which nobody talks in sentences: vigorous, ACSM 2011 */
 
+/* What is said of a task at each of its turns: its name and cues. */
+typedef struct {
+  gboolean   met;
+  LapWording say;
+  int        name, cues; /* words */
+} Again;
+
 typedef struct {
   const LapTimeline *timeline;
   const LapEffort   *effort;
@@ -15,7 +22,7 @@ typedef struct {
   LapChangeRule      rule;
   LapTalk           *talk;
   GHashTable        *said;  /* "id member text" of what is said once */
-  gboolean          *met;   /* by task */
+  Again             *again; /* by task */
 } Build;
 
 int
@@ -66,28 +73,25 @@ lap_task_wording (const LapTask *task)
 static const char *
 once (Build *b, const LapTask *task, int member, const char *text)
 {
-  if (text == NULL || *text == '\0')
+  if (task->shown == NULL || text == NULL || *text == '\0')
     return NULL;
   return g_hash_table_add (b->said, g_strdup_printf ("%s %d %s", task->shown->id, member, text)) ? text : NULL;
 }
 
+/* The words of a task's first turn; all but name and cues only where no task of its exercise has said them. */
 static LapWording
-wording_now (Build *b, guint32 index, gboolean *first)
+wording_at_first (Build *b, const LapTask *task, Again *again)
 {
-  const LapTask *task = &b->timeline->tasks[index];
   LapWording w = lap_task_wording (task);
 
-  *first = FALSE;
-  if (b->met[index] || task->shown == NULL) {
-    w.setup = w.fault = w.easier = w.harder = NULL;
-    return w;
-  }
-  b->met[index] = TRUE;
+  again->met = TRUE;
+  again->say = (LapWording) { .name = w.name, .cues = w.cues };
+  again->name = lap_count_words (w.name);
+  again->cues = count_cues (w.cues);
   w.setup = once (b, task, LAP_SAY_SETUP, w.setup);
   w.fault = once (b, task, LAP_SAY_FAULT, w.fault);
   w.easier = once (b, task, LAP_SAY_EASIER, w.easier);
   w.harder = once (b, task, LAP_SAY_HARDER, w.harder);
-  *first = once (b, task, -1, task->shown->name) != NULL;
   return w;
 }
 
@@ -167,12 +171,21 @@ add_turn (Build *b, guint i, LapTalkTurn *holder)
 {
   LapTalkTurn *turn = &b->talk->turns[i];
   LapRoom *before = holder->gap.seconds > 0 ? &holder->gap : &holder->work;
-  LapWording *say = &turn->say;
+  const LapTask *task = &b->timeline->tasks[b->timeline->turns[i].task];
+  Again *again = &b->again[b->timeline->turns[i].task];
+  int once_before = 0, once_in = 0;
 
-  *say = wording_now (b, b->timeline->turns[i].task, &turn->first);
-  add_words (before, lap_count_words (say->name) + lap_count_words (say->setup));
-  add_words (&holder->work, count_cues (say->cues) + lap_count_words (say->fault) + lap_count_words (say->easier) +
-                            lap_count_words (say->harder));
+  if (again->met) {
+    turn->say = again->say;
+  } else {
+    turn->say = wording_at_first (b, task, again);
+    turn->first = once (b, task, -1, turn->say.name) != NULL;
+    once_before = lap_count_words (turn->say.setup);
+    once_in = lap_count_words (turn->say.fault) + lap_count_words (turn->say.easier) +
+              lap_count_words (turn->say.harder);
+  }
+  add_words (before, again->name + once_before);
+  add_words (&holder->work, again->cues + once_in);
 }
 
 /* Seconds of work of a turn; at their own pace the whole part's. */
@@ -228,9 +241,9 @@ lap_talk_new (LapTimeline *timeline, const LapEffort *effort)
 {
   LapTalk *talk = g_new0 (LapTalk, 1);
   g_autoptr (GHashTable) said = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
-  g_autofree gboolean *met = g_new0 (gboolean, MAX (1, timeline->n_tasks));
+  g_autofree Again *again = g_new0 (Again, MAX (1, timeline->n_tasks));
   Build b = { .timeline = timeline, .effort = effort, .session = timeline->session, .talk = talk, .said = said,
-              .met = met, .rule = lap_session_rule (timeline->session) };
+              .again = again, .rule = lap_session_rule (timeline->session) };
 
   talk->timeline = lap_timeline_ref (timeline);
   talk->n = timeline->n_turns;

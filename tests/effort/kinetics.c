@@ -181,12 +181,12 @@ test_above (void)
   LapCurve rising = { 0, 1, 35 }, falling = { 1, 0, 50 }, flat = { 0.5, 0.5, 50 };
 
   assert_near (lap_curve_passes (&rising, 1 - exp (-1)), 35, 1e-9);
-  assert_near (lap_curve_above (&rising, 60, 1 - exp (-1)), 25, 1e-9);
-  assert_near (lap_curve_above (&falling, 60, exp (-1)), 50, 1e-9);
-  assert_near (lap_curve_above (&rising, 60, 1), 0, 1e-12);
-  assert_near (lap_curve_above (&falling, 60, 0), 60, 1e-12);
-  assert_near (lap_curve_above (&flat, 60, 0.5), 60, 1e-12);
-  assert_near (lap_curve_above (&flat, 60, 0.6), 0, 1e-12);
+  assert_near (lap_curve_above (&rising, 60, lap_curve_at (&rising, 60), 1 - exp (-1)), 25, 1e-9);
+  assert_near (lap_curve_above (&falling, 60, lap_curve_at (&falling, 60), exp (-1)), 50, 1e-9);
+  assert_near (lap_curve_above (&rising, 60, lap_curve_at (&rising, 60), 1), 0, 1e-12);
+  assert_near (lap_curve_above (&falling, 60, lap_curve_at (&falling, 60), 0), 60, 1e-12);
+  assert_near (lap_curve_above (&flat, 60, lap_curve_at (&flat, 60), 0.5), 60, 1e-12);
+  assert_near (lap_curve_above (&flat, 60, lap_curve_at (&flat, 60), 0.6), 0, 1e-12);
   g_assert_true (isinf (lap_curve_passes (&rising, 1)));
 }
 

@@ -149,7 +149,7 @@ search (const LapCosts *c, LapOrder *found, GCancellable *cancellable, void (*pr
   if (count_free (c) <= LAP_ORDER_EXACT) {
     if (!lap_order_bound (c, other, &found->bound, cancellable, progress, data))
       return FALSE;
-    if (lap_costs_runs (c, other) == 0) {
+    if (found->bound >= 0 && lap_costs_runs (c, other) == 0) {
       memcpy (found->order, other, sizeof (guint) * c->n);
       found->proven = TRUE;
       return TRUE;

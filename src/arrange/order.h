@@ -50,7 +50,8 @@ char     *lap_order_words  (const LapOrder    *order,
                             const LapTimeline *timeline,
                             guint              part);
 
-/* The least cost over all orders, runs aside, and an order that has it (the first of them); FALSE when cancelled. */
+/* The least cost over all orders, runs aside, and an order that has it (the first of them); FALSE when cancelled.
+ * *@bound is -1 where the costs are too large to be summed exactly (beyond 2^23 quarters). */
 gboolean  lap_order_bound  (const LapCosts *costs,
                             guint          *order,
                             int            *bound,

@@ -114,4 +114,5 @@ def main():
     return 0 if all(good for _, good in checks) else 1
 
 
-sys.exit(main())
+if __name__ == '__main__':
+    sys.exit(main())

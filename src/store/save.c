@@ -1,7 +1,13 @@
-/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * GIO writes over a file in place when it has other hard links, or a group that the new file can't be given: a crash
+ * would leave halves. So it is asked to replace the file as if there had been none, and mode and group are kept here.
+ */
 #include "store/save.h"
 
 #include "base/error.h"
+
+#include <gio/gfiledescriptorbased.h>
 
 #include <errno.h>
 #include <fcntl.h>
@@ -27,9 +33,8 @@ follow (const char *path)
   return target;
 }
 
-/* Whether GIO will go the safe way: a writable folder, and nobody else's file. */
 static gboolean
-is_safe (const char *path, const char *folder, GError **error)
+is_writable_folder (const char *folder, GError **error)
 {
   struct stat st;
 
@@ -39,11 +44,22 @@ is_safe (const char *path, const char *folder, GError **error)
     return fail (error, LAP_ERROR_UNWRITABLE, folder, "isn't a folder");
   if (access (folder, W_OK | X_OK) != 0)
     return fail (error, LAP_ERROR_UNWRITABLE, folder, "the folder can't be written");
-  if (stat (path, &st) != 0)
+  return TRUE;
+}
+
+/* Whether there is no file at @path yet, or one that may be replaced; then @old tells of it, and has a mode. */
+static gboolean
+is_replaceable (const char *path, struct stat *old, GError **error)
+{
+  if (lstat (path, old) != 0) {
+    old->st_mode = 0;
     return errno == ENOENT || fail (error, LAP_ERROR_UNWRITABLE, path, g_strerror (errno));
-  if (!S_ISREG (st.st_mode))
+  }
+  if (S_ISLNK (old->st_mode))
+    return fail (error, LAP_ERROR_UNWRITABLE, path, "is a link that leads nowhere");
+  if (!S_ISREG (old->st_mode))
     return fail (error, LAP_ERROR_UNWRITABLE, path, "isn't a regular file");
-  if (st.st_uid != geteuid ())
+  if (old->st_uid != geteuid ())
     return fail (error, LAP_ERROR_UNWRITABLE, path, "belongs to somebody else; save a copy under another name");
   if (access (path, W_OK) != 0)
     return fail (error, LAP_ERROR_UNWRITABLE, path, "is read-only");
@@ -62,16 +78,38 @@ sync_folder (const char *folder)
   close (fd);
 }
 
+/* Gives the new file mode and group of the old one. */
 static gboolean
-write_out (GFile *file, GBytes *bytes, const char *etag, char **new_etag, GError **error)
+keep_rights (GFileOutputStream *out, const struct stat *old, GError **error)
 {
-  g_autoptr (GFileOutputStream) out = g_file_replace (file, etag, FALSE, G_FILE_CREATE_NONE, NULL, error);
+  struct stat now;
+  int fd;
+
+  if (old->st_mode == 0 || !G_IS_FILE_DESCRIPTOR_BASED (out))
+    return TRUE;
+  fd = g_file_descriptor_based_get_fd (G_FILE_DESCRIPTOR_BASED (out));
+  if (fstat (fd, &now) == 0 && (now.st_gid == old->st_gid || fchown (fd, -1, old->st_gid) == 0) &&
+      fchmod (fd, old->st_mode & 07777) == 0)
+    return TRUE;
+  g_set_error (error, G_IO_ERROR, g_io_error_from_errno (errno), "its group and mode can't be kept: %s",
+               g_strerror (errno));
+  return FALSE;
+}
+
+static gboolean
+write_out (GFile *file, GBytes *bytes, const char *etag, const struct stat *old, char **new_etag, GError **error)
+{
+  /* Private until it has the rights of the old one. */
+  GFileCreateFlags flags = old->st_mode != 0 ? G_FILE_CREATE_REPLACE_DESTINATION | G_FILE_CREATE_PRIVATE
+                                             : G_FILE_CREATE_NONE;
+  g_autoptr (GFileOutputStream) out = g_file_replace (file, etag, FALSE, flags, NULL, error);
   g_autoptr (GCancellable) given_up = g_cancellable_new ();
 
   if (out == NULL)
     return FALSE;
   if (!g_output_stream_write_all (G_OUTPUT_STREAM (out), g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes),
-                                  NULL, NULL, error)) {
+                                  NULL, NULL, error) ||
+      !keep_rights (out, old, error)) {
     /* Closing with a cancelled operation leaves the old file where it was. */
     g_cancellable_cancel (given_up);
     g_output_stream_close (G_OUTPUT_STREAM (out), given_up, NULL);
@@ -91,10 +129,11 @@ lap_save_bytes (const char *path, GBytes *bytes, const char *etag, char **new_et
   g_autofree char *folder = g_path_get_dirname (target);
   g_autoptr (GFile) file = g_file_new_for_path (target);
   g_autoptr (GError) mistake = NULL;
+  struct stat old;
 
-  if (!is_safe (target, folder, error))
+  if (!is_writable_folder (folder, error) || !is_replaceable (target, &old, error))
     return FALSE;
-  if (!write_out (file, bytes, etag, new_etag, &mistake)) {
+  if (!write_out (file, bytes, etag, &old, new_etag, &mistake)) {
     if (g_error_matches (mistake, G_IO_ERROR, G_IO_ERROR_WRONG_ETAG))
       return fail (error, LAP_ERROR_CHANGED, path, "was changed by somebody else since it was opened");
     return fail (error, LAP_ERROR_UNWRITABLE, path, mistake->message);

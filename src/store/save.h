@@ -4,8 +4,8 @@
  * file beside it, syncs it and renames it over the old; then the folder is synced. Mode and symbolic links are
  * kept; a file with other hard links becomes one of its own.
  *
- * GIO has another way, for a folder that can't be written or a file of another owner: it overwrites in place, which
- * a crash would leave in halves. Those are refused, and the old file is untouched.
+ * A folder that can't be written, a file of another owner, and a group that can't be kept leave only the way of
+ * overwriting in place, which a crash would leave in halves. They are refused, and the old file is untouched.
  */
 #pragma once
 

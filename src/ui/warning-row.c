@@ -132,6 +132,15 @@ lap_warning_row_init (LapWarningRow *self)
   gtk_widget_init_template (GTK_WIDGET (self));
 }
 
+/* A span of time stays in one line. */
+static char *
+unbroken (const char *clock)
+{
+  g_auto (GStrv) times = g_strsplit (clock, "–", -1);
+
+  return g_strjoinv ("\u2060–\u2060", times);
+}
+
 GtkWidget *
 lap_warning_row_new (LapDocument *document, guint n)
 {
@@ -139,13 +148,14 @@ lap_warning_row_new (LapDocument *document, guint n)
   LapCheckup *checkup = lap_document_checkup (document);
   const LapWarning *warning = lap_checkup_nth (checkup, n);
   g_autofree char *message = lap_warning_message (checkup, warning), *clock = lap_warning_clock (warning);
+  g_autofree char *span = unbroken (clock);
   g_autofree char *why = lap_warning_why (checkup, warning), *reason = NULL, *what = NULL;
 
   self->document = g_object_ref (document);
   self->checkup = lap_checkup_ref (checkup);
   self->n = n;
   lap_mark_set (LAP_MARK (self->mark), warning->severity, n + 1);
-  what = *clock != '\0' ? g_strdup_printf ("%s  %s", message, clock) : g_strdup (message);
+  what = *clock != '\0' ? g_strdup_printf ("%s  %s", message, span) : g_strdup (message);
   /* Translators: the reason of a warning, and who says so. */
   reason = g_strdup_printf (_("Why: %1$s (%2$s)"), why, lap_warning_source (warning));
   gtk_label_set_text (GTK_LABEL (self->message), what);

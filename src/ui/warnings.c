@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A plan gone wrong can have thousands of warnings, so rows are made for the first of them until all are asked for,
- * and remedies, which each cost a try, one row at a time while the window is idle.
+ * A plan gone wrong can have thousands of warnings, so rows are made for the first of them until more are asked for,
+ * and remedies, which each cost a try, one row at a time while the window is idle, for the rows that are near enough
+ * to be seen soon.
  */
 #include "ui/warnings.h"
 
@@ -11,6 +12,8 @@
 
 #define FIRST_ROWS 30
 #define MOST_ROWS  500
+/* px above and below what is seen in which remedies are made. */
+#define NEAR       300
 
 struct _LapWarnings {
   GtkWidget        parent_instance;
@@ -22,14 +25,39 @@ struct _LapWarnings {
 G_DEFINE_FINAL_TYPE (LapWarnings, lap_warnings, GTK_TYPE_WIDGET)
 
 static gboolean
+is_near (LapWarnings *self, GtkWidget *row)
+{
+  GtkWidget *view = gtk_widget_get_ancestor (GTK_WIDGET (self), GTK_TYPE_SCROLLED_WINDOW);
+  graphene_rect_t bounds;
+
+  return view != NULL && gtk_widget_compute_bounds (row, view, &bounds) &&
+         bounds.origin.y < gtk_widget_get_height (view) + NEAR && bounds.origin.y + bounds.size.height > -NEAR;
+}
+
+static gboolean
 fill_cb (gpointer data)
 {
   LapWarnings *self = data;
 
   for (GtkWidget *row = gtk_widget_get_first_child (self->list); row != NULL; row = gtk_widget_get_next_sibling (row))
-    if (LAP_IS_WARNING_ROW (row) && lap_warning_row_fill (LAP_WARNING_ROW (row)))
+    if (is_near (self, row) && lap_warning_row_fill (LAP_WARNING_ROW (row)))
       return G_SOURCE_CONTINUE;
   self->idle = 0;
+  return G_SOURCE_REMOVE;
+}
+
+static void
+fill_soon (LapWarnings *self)
+{
+  if (self->idle == 0 && lap_document_is_editable (self->context->document))
+    self->idle = g_idle_add_full (G_PRIORITY_LOW, fill_cb, self, NULL);
+}
+
+/* Rows have their places when the frame that lays them out is through, which is when idle sources come to run. */
+static gboolean
+frame_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
+{
+  fill_soon (LAP_WARNINGS (widget));
   return G_SOURCE_REMOVE;
 }
 
@@ -88,8 +116,7 @@ show_warnings (LapWarnings *self)
   gtk_widget_set_visible (self->all, n_rows < n && self->asked < MOST_ROWS);
   gtk_widget_set_visible (self->list, n > n_kept);
   show_counts (self, n_kept);
-  if (self->idle == 0 && lap_document_is_editable (self->context->document))
-    self->idle = g_idle_add (fill_cb, self);
+  gtk_widget_add_tick_callback (GTK_WIDGET (self), frame_cb, NULL, NULL);
 }
 
 static void
@@ -121,6 +148,18 @@ context_cb (LapWarnings *self, guint change)
     show_warnings (self);
 }
 
+/* The page scrolls, and the list with it. */
+static void
+lap_warnings_root (GtkWidget *widget)
+{
+  GtkWidget *view = gtk_widget_get_ancestor (widget, GTK_TYPE_SCROLLED_WINDOW);
+
+  GTK_WIDGET_CLASS (lap_warnings_parent_class)->root (widget);
+  if (view != NULL)
+    g_signal_connect_object (gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (view)), "value-changed",
+                             G_CALLBACK (fill_soon), widget, G_CONNECT_SWAPPED);
+}
+
 static void
 lap_warnings_dispose (GObject *object)
 {
@@ -139,6 +178,7 @@ lap_warnings_class_init (LapWarningsClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_warnings_dispose;
+  widget_class->root = lap_warnings_root;
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/warnings.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWarnings, counts);
   gtk_widget_class_bind_template_child (widget_class, LapWarnings, list);

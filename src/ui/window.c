@@ -2,7 +2,9 @@
 #include "ui/window.h"
 
 #include "base/error.h"
+#include "ui/export.h"
 #include "ui/files.h"
+#include "ui/heading.h"
 #include "ui/meter.h"
 #include "ui/shortcuts.h"
 
@@ -14,7 +16,7 @@ struct _LapWindow {
   LapScoreContext *context;
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
-  GtkWidget       *title, *undo, *redo, *meter, *toasts, *flap, *score, *warnings, *pane;
+  GtkWidget       *title, *undo, *redo, *meter, *toasts, *flap, *heading, *score, *warnings, *pane;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -87,6 +89,7 @@ document_cb (LapWindow *self)
   LapHistory *history = lap_document_history (self->document);
 
   show_title (self);
+  lap_heading_show (LAP_HEADING (self->heading), self->document);
   show_step (self, "win.undo", self->undo, lap_history_undo_label (history), _("Undo: %s"), _("Undo"));
   show_step (self, "win.redo", self->redo, lap_history_redo_label (history), _("Redo: %s"), _("Redo"));
 }
@@ -247,6 +250,24 @@ pane_action (GtkWidget *widget, const char *name, GVariant *parameter)
   adw_flap_set_reveal_flap (flap, !adw_flap_get_reveal_flap (flap));
 }
 
+/* A narrow window shows one thing at a time, and the length where there is room for it. */
+static void
+folded_cb (LapWindow *self)
+{
+  gboolean folded = adw_flap_get_folded (ADW_FLAP (self->flap));
+
+  adw_flap_set_reveal_flap (ADW_FLAP (self->flap), !folded);
+  lap_heading_show_length (LAP_HEADING (self->heading), folded);
+  lap_score_view_set_narrow (LAP_SCORE_VIEW (self->score), folded);
+}
+
+static void
+export_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_pane_commit (LAP_PANE (LAP_WINDOW (widget)->pane));
+  gtk_window_present (lap_export_new (LAP_WINDOW (widget)));
+}
+
 static void
 shortcuts_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
@@ -262,6 +283,8 @@ close_cb (AdwMessageDialog *dialog, const char *response, LapWindow *self)
   if (g_str_equal (response, "save"))
     save_or_ask (self, TRUE);
   else if (g_str_equal (response, "discard")) {
+    /* The dialog outlives the window by a moment and must not look for it. */
+    gtk_window_set_transient_for (GTK_WINDOW (dialog), NULL);
     self->closing = TRUE;
     gtk_window_close (GTK_WINDOW (self));
   }
@@ -322,6 +345,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.redo", NULL, undo_action);
   gtk_widget_class_install_action (klass, "win.save", NULL, save_action);
   gtk_widget_class_install_action (klass, "win.save-as", NULL, save_action);
+  gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
@@ -338,6 +362,7 @@ lap_window_class_init (LapWindowClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_window_finalize;
   GTK_WINDOW_CLASS (klass)->close_request = lap_window_close_request;
   g_type_ensure (LAP_TYPE_METER);
+  g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
   g_type_ensure (LAP_TYPE_WARNINGS);
   g_type_ensure (LAP_TYPE_PANE);
@@ -348,9 +373,11 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, meter);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, toasts);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, flap);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, heading);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, score);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, warnings);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, pane);
+  gtk_widget_class_bind_template_callback (widget_class, folded_cb);
   install_actions (widget_class);
 }
 

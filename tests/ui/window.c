@@ -4,7 +4,10 @@
 #include "base/error.h"
 #include "edit/verbs.h"
 #include "place/plans.h"
+#include "ui/chooser.h"
+#include "ui/export.h"
 #include "ui/score/words.h"
+#include "ui/shortcuts.h"
 
 #include <glib/gstdio.h>
 #include <utime.h>
@@ -346,6 +349,133 @@ test_zoom (void)
   windows_close (window);
 }
 
+/* The dialog that is open over @window. */
+static GtkWidget *
+dialog_of (LapWindow *window)
+{
+  GListModel *windows = gtk_window_get_toplevels ();
+
+  for (guint i = 0; i < g_list_model_get_n_items (windows); i++) {
+    g_autoptr (GtkWindow) other = g_list_model_get_item (windows, i);
+
+    if (ADW_IS_MESSAGE_DIALOG (other) && gtk_window_get_transient_for (other) == GTK_WINDOW (window))
+      return GTK_WIDGET (other);
+  }
+  return NULL;
+}
+
+static void
+test_close_asks (void)
+{
+  LapWindow *window = windows_demo ();
+  gpointer gone = window;
+  GtkWidget *dialog;
+
+  windows_click_box (window, first_main (window));
+  set_spin (window, "work", 50);
+  gtk_window_close (GTK_WINDOW (window));
+  g_assert_nonnull (dialog_of (window));
+  gtk_window_close (GTK_WINDOW (dialog_of (window)));
+  windows_settle (window);
+  g_assert_null (dialog_of (window));
+  g_object_add_weak_pointer (G_OBJECT (window), &gone);
+  gtk_window_close (GTK_WINDOW (window));
+  dialog = dialog_of (window);
+  adw_message_dialog_response (ADW_MESSAGE_DIALOG (dialog), "discard");
+  gtk_window_destroy (GTK_WINDOW (dialog));
+  for (int i = 0; i < 500 && gone != NULL; i++) {
+    g_main_context_iteration (NULL, FALSE);
+    g_usleep (1000);
+  }
+  g_assert_null (gone);
+}
+
+static void
+test_export (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "a.pdf", NULL);
+  LapWindow *window = windows_demo ();
+  LapSheetOptions options = { .paper = LAP_PAPER_A3 };
+
+  for (guint i = 0; i < lap_sheets_n (); i++) {
+    g_autofree char *read = NULL;
+
+    lap_export_to (window, lap_sheets_nth (i), &options, path);
+    while (!g_file_test (path, G_FILE_TEST_EXISTS))
+      g_main_context_iteration (NULL, TRUE);
+    windows_settle (window);
+    g_assert_true (g_file_get_contents (path, &read, NULL, NULL));
+    g_assert_true (g_str_has_prefix (read, "%PDF-"));
+    g_unlink (path);
+  }
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.export", NULL);
+  g_assert_nonnull (dialog_of (window));
+  gtk_window_destroy (GTK_WINDOW (dialog_of (window)));
+  windows_close (window);
+  g_rmdir (folder);
+}
+
+static void
+test_chooser (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  GtkWidget *chooser;
+
+  windows_click_box (window, first_main (window));
+  chooser = windows_find (GTK_WIDGET (lap_window_pane (window)), LAP_TYPE_CHOOSER, NULL);
+  lap_chooser_set_catalogue (LAP_CHOOSER (chooser), lap_document_catalogue (lap_window_document (window)));
+  g_assert_cmpuint (lap_chooser_n (LAP_CHOOSER (chooser)), >=, 170);
+  lap_chooser_set_text (LAP_CHOOSER (chooser), "star jump");
+  g_assert_cmpuint (lap_chooser_n (LAP_CHOOSER (chooser)), >, 0);
+  lap_chooser_set_text (LAP_CHOOSER (chooser), "nothing is called so");
+  g_assert_cmpuint (lap_chooser_n (LAP_CHOOSER (chooser)), ==, 0);
+  g_signal_emit_by_name (chooser, "chosen", "burpee");
+  g_assert_cmpstr (context->block->exercise, ==, "burpee");
+  windows_close (window);
+}
+
+/* Words half typed are an edit before the window does anything else with the session. */
+static void
+test_talk (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  GtkWidget *talk;
+
+  g_assert_cmpint (context->score->boxes[0].kind, ==, LAP_BOX_TALK);
+  windows_click_box (window, 0);
+  talk = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_TEXT_VIEW, "talk");
+  gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (talk)), "Good morning", -1);
+  windows_click_box (window, first_main (window));
+  g_assert_cmpstr (lap_score_block (context, 0)->talk, ==, "Good morning");
+  windows_close (window);
+}
+
+/* Every key of the table does something where it says it does. */
+static void
+test_shortcuts (void)
+{
+  LapWindow *window = windows_demo ();
+  GtkWindow *list = lap_shortcuts_window ();
+
+  for (guint i = 0; i < lap_shortcuts_n (); i++) {
+    const LapShortcut *shortcut = lap_shortcuts_nth (i);
+    g_auto (GStrv) keys = g_strsplit (shortcut->keys, " ", -1);
+
+    for (guint k = 0; keys[k] != NULL; k++) {
+      guint key;
+      GdkModifierType modifiers;
+
+      g_assert_true (gtk_accelerator_parse (keys[k], &key, &modifiers));
+    }
+    if (shortcut->scope == LAP_SCOPE_SCORE)
+      g_assert_true (windows_press (GTK_WIDGET (windows_blocks (window)), keys[0]));
+  }
+  gtk_window_destroy (list);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -362,5 +492,10 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/window/focus-follows", test_focus_follows);
   g_test_add_func ("/ui/window/warnings", test_warnings);
   g_test_add_func ("/ui/window/zoom", test_zoom);
+  g_test_add_func ("/ui/window/close-asks", test_close_asks);
+  g_test_add_func ("/ui/window/export", test_export);
+  g_test_add_func ("/ui/window/chooser", test_chooser);
+  g_test_add_func ("/ui/window/talk", test_talk);
+  g_test_add_func ("/ui/window/shortcuts", test_shortcuts);
   return g_test_run ();
 }

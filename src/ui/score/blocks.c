@@ -340,5 +340,5 @@ lap_blocks_lane_go (LapBlocksLane *self, guint box)
   gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
 }
 
-const LapLaneKind lap_lane_blocks = { "blocks", N_("Blocks"), N_("body = work, tail = rest"),
+const LapLaneKind lap_lane_blocks = { "blocks", N_("Blocks"), N_("body = work,\ntail = rest"),
                                       lap_blocks_lane_get_type };

@@ -2,7 +2,7 @@
 #include "ui/score/context.h"
 
 /* Until somebody zooms: as much as fits, but no less than px a second at which a minute holds a short name. */
-#define READABLE_ZOOM 1.0
+#define READABLE_ZOOM 1.2
 /* px kept beside what is scrolled to. */
 #define MARGIN 24
 
@@ -17,13 +17,23 @@ tell (LapScoreContext *self, LapScoreChange change)
   g_signal_emit (self, signals[CHANGED], 0, change);
 }
 
+/* A scroll bar counts from the left, also where time comes from the right; this leads from one to the other. */
+static double
+mirrored_offset (LapScoreContext *self, double offset)
+{
+  const LapAxis *axis = self->axis;
+
+  return axis->mirrored ? MAX (axis->width, axis->view) - axis->view - offset : offset;
+}
+
 static void
 follow_axis (LapScoreContext *self)
 {
   const LapAxis *axis = self->axis;
+  double upper = MAX (axis->width, axis->view);
 
   self->updating = TRUE;
-  gtk_adjustment_configure (self->adjustment, axis->offset, 0, MAX (axis->width, axis->view), 40, axis->view * 0.9,
+  gtk_adjustment_configure (self->adjustment, mirrored_offset (self, axis->offset), 0, upper, 40, axis->view * 0.9,
                             axis->view);
   self->updating = FALSE;
 }
@@ -33,7 +43,7 @@ adjustment_cb (LapScoreContext *self)
 {
   if (self->updating)
     return;
-  lap_axis_scroll (self->axis, gtk_adjustment_get_value (self->adjustment));
+  lap_axis_scroll (self->axis, mirrored_offset (self, gtk_adjustment_get_value (self->adjustment)));
   tell (self, LAP_SCORE_AXIS);
 }
 
@@ -166,13 +176,13 @@ lap_score_select (LapScoreContext *self, guint index)
 }
 
 void
-lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored)
+lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored, double text)
 {
   if (self->axis->view == width && self->axis->mirrored == mirrored)
     return;
   lap_axis_set_view (self->axis, width, mirrored);
   if (!self->zoomed)
-    lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), READABLE_ZOOM), mirrored ? width : 0);
+    lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), READABLE_ZOOM * text), mirrored ? width : 0);
   follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }

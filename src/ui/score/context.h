@@ -59,9 +59,11 @@ void             lap_score_select           (LapScoreContext *context,
 LapBlock        *lap_score_block            (LapScoreContext *context,
                                              guint            box);
 
+/* @text is how large text is, 1 as usual. */
 void             lap_score_set_view         (LapScoreContext *context,
                                              double           width,
-                                             gboolean         mirrored);
+                                             gboolean         mirrored,
+                                             double           text);
 void             lap_score_zoom             (LapScoreContext *context,
                                              double           zoom,
                                              double           x);

@@ -23,7 +23,7 @@ G_DEFINE_FINAL_TYPE (LapPartsLane, lap_parts_lane, LAP_TYPE_LANE)
 #define GAP    2   /* px on either side */
 #define PAD    5   /* px round its text */
 #define BEFORE 8   /* px of bracket before its text */
-#define LEAST  8   /* px that a text needs at least */
+#define LEAST  14  /* px that a text needs at least */
 
 static int
 row_height (int line)
@@ -34,7 +34,7 @@ row_height (int line)
 static int
 lap_parts_lane_height (LapLane *lane, int line)
 {
-  return 2 * row_height (line) + 2;
+  return 2 * row_height (line) + 8;
 }
 
 static PangoLayout *
@@ -112,7 +112,7 @@ lap_parts_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height
     if (!is_seen (context->axis, from, to))
       continue;
     text = part_text (part->part);
-    draw_bracket (lane, snapshot, from, to, 1, text, LAP_COLOUR_INK);
+    draw_bracket (lane, snapshot, from, to, 4, text, LAP_COLOUR_INK);
   }
   for (guint i = 0; i < context->score->n_rounds; i++) {
     const LapRoundBox *round = &context->score->rounds[i];
@@ -123,7 +123,7 @@ lap_parts_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height
       continue;
     text = ABS (to - from) > 120 ? g_strdup_printf (_("Round %d"), round->round)
                                  : g_strdup_printf ("%d", round->round);
-    draw_bracket (lane, snapshot, from, to, row + 1, text, LAP_COLOUR_WORK);
+    draw_bracket (lane, snapshot, from, to, row + 4, text, LAP_COLOUR_WORK);
   }
 }
 

@@ -25,7 +25,10 @@ struct _LapScoreView {
 G_DEFINE_FINAL_TYPE (LapScoreView, lap_score_view, GTK_TYPE_WIDGET)
 
 #define LABEL_GAP   8
-#define LANE_GAP    4
+/* px of a line of text at the usual size. */
+#define USUAL_LINE  14.0
+/* px of lanes beside which there is room for a pane. */
+#define COMFORTABLE 520
 #define ZOOM_STEP   1.25
 #define LABELS_MOST 150
 
@@ -67,11 +70,11 @@ lap_score_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_s
 
   if (orientation == GTK_ORIENTATION_HORIZONTAL) {
     *least = labels + LABEL_GAP + 80;
-    *natural = *least + 400;
+    *natural = *least + COMFORTABLE;
     return;
   }
   for (guint i = 0; i < self->rows->len; i++)
-    height += row_height (self, i, labels) + LANE_GAP;
+    height += row_height (self, i, labels);
   gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, least, NULL, NULL, NULL);
   *least = *natural = height + *least;
 }
@@ -84,14 +87,14 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
   int labels = label_width (self), left = mirrored ? 0 : labels + LABEL_GAP, y = 0, bar;
   int view = MAX (1, width - labels - LABEL_GAP);
 
-  lap_score_set_view (self->context, view, mirrored);
+  lap_score_set_view (self->context, view, mirrored, lap_lane_line (LAP_LANE (nth (self, 0)->lane)) / USUAL_LINE);
   for (guint i = 0; i < self->rows->len; i++) {
     Row *row = nth (self, i);
     int room = row_height (self, i, labels);
 
     gtk_widget_size_allocate (row->label, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, room }, -1);
     gtk_widget_size_allocate (row->lane, &(GtkAllocation) { left, y, view, room }, -1);
-    y += room + LANE_GAP;
+    y += room;
   }
   gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, &bar, NULL, NULL, NULL);
   gtk_widget_size_allocate (self->bar, &(GtkAllocation) { left, y, view, bar }, -1);
@@ -258,6 +261,14 @@ lap_score_view_blocks (LapScoreView *self)
     if (LAP_IS_BLOCKS_LANE (nth (self, i)->lane))
       return LAP_BLOCKS_LANE (nth (self, i)->lane);
   return NULL;
+}
+
+void
+lap_score_view_set_narrow (LapScoreView *self, gboolean narrow)
+{
+  for (guint i = 0; i < self->rows->len; i++)
+    if (nth (self, i)->hint != NULL)
+      gtk_widget_set_visible (nth (self, i)->hint, !narrow);
 }
 
 void

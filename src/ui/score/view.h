@@ -16,6 +16,9 @@ G_DECLARE_FINAL_TYPE (LapScoreView, lap_score_view, LAP, SCORE_VIEW, GtkWidget)
 void           lap_score_view_set_context (LapScoreView    *view,
                                            LapScoreContext *context);
 LapBlocksLane *lap_score_view_blocks      (LapScoreView    *view);
+/* Leaves out what explains the lanes. */
+void           lap_score_view_set_narrow  (LapScoreView    *view,
+                                           gboolean         narrow);
 /* Zooms by a factor about the selected block, else about the middle. */
 void           lap_score_view_zoom        (LapScoreView    *view,
                                            double           factor);

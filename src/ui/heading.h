@@ -1,0 +1,22 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What stands over the score: the formula of the main part, who leads, and, where the header bar has no room for
+ * it, the length against the target.
+ */
+#pragma once
+
+#include "ui/document.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+#define LAP_TYPE_HEADING (lap_heading_get_type ())
+G_DECLARE_FINAL_TYPE (LapHeading, lap_heading, LAP, HEADING, GtkWidget)
+
+void lap_heading_show        (LapHeading  *heading,
+                              LapDocument *document);
+void lap_heading_show_length (LapHeading  *heading,
+                              gboolean     shown);
+
+G_END_DECLS

@@ -3,9 +3,12 @@
  * Walks the tables of session, part and block: each property that may be written survives a save and a load, and is
  * taken back by undo. A row added to a table is asked for here without a line of test.
  */
+#include "base/json-scan.h"
 #include "edit/history.h"
 #include "store/documents.h"
 #include "support/samples.h"
+
+#include <string.h>
 
 /* A session with a part of three rounds that has a block of each kind. */
 static LapSession *
@@ -140,6 +143,69 @@ test_object (gconstpointer which)
   try_all (GPOINTER_TO_INT (which));
 }
 
+static gboolean
+reads (const LapField *field, double number)
+{
+  g_autofree char *text = g_strdup_printf ("%.17g", number);
+  g_autoptr(JsonNode) node = lap_json_parse (text, strlen (text), NULL);
+  LapPath top = { NULL, NULL, 0 };
+  union { int number; double real; } slot;
+
+  return field->kind->read (field, node, &top, &slot, NULL);
+}
+
+/* Each number is read at both its limits and refused beyond them, never clipped. */
+static void
+test_limits (void)
+{
+  g_autoptr(LapSession) session = plain_session ();
+  guint tried = 0;
+
+  for (int which = 0; which < 3; which++)
+    {
+      const LapRecord *record = lap_object_record (object_at (session, which));
+
+      for (guint i = 0; i < record->n; i++)
+        {
+          const LapField *field = &record->fields[i];
+          double step = field->kind == &lap_kind_int ? 1 : 0.001;
+
+          if (field->kind != &lap_kind_int && field->kind != &lap_kind_number)
+            continue;
+          g_assert_cmpfloat (field->low, <, field->high);
+          g_assert_true (reads (field, field->low));
+          g_assert_true (reads (field, field->high));
+          g_assert_false (reads (field, field->low - step));
+          g_assert_false (reads (field, field->high + step));
+          g_assert_false (reads (field, -1e300));
+          g_assert_false (reads (field, 1e300));
+          g_assert_true (reads (field, field->low + 0.5) == (field->kind == &lap_kind_number));
+          tried++;
+        }
+    }
+  g_assert_cmpuint (tried, >, 25);
+}
+
+/* Design §4.1: rounds, sets 1–100; work, talk, pause 1–10,800 s; rests 0–10,800 s; a session up to 43,200 s. */
+static void
+test_stated_limits (void)
+{
+  static const struct { int which; const char *property; double low, high; } rows[] = {
+    { 1, "rounds", 1, 100 }, { 1, "sets", 1, 100 }, { 2, "work", 1, 10800 }, { 3, "seconds", 1, 10800 },
+    { 2, "rest", 0, 10800 }, { 1, "set-rest", 0, 10800 }, { 1, "round-rest", 0, 10800 }, { 1, "rest-after", 0, 10800 },
+    { 0, "target", 0, 43200 },
+  };
+  g_autoptr(LapSession) session = plain_session ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      const LapField *field = lap_record_field (lap_object_record (object_at (session, rows[i].which)), rows[i].property);
+
+      g_assert_cmpfloat (field->low, ==, rows[i].low);
+      g_assert_cmpfloat (field->high, ==, rows[i].high);
+    }
+}
+
 /* Setting what is already there says nothing to anybody. */
 static void
 test_same_value (void)
@@ -204,6 +270,8 @@ main (int argc, char **argv)
 
       g_test_add_data_func (path, GUINT_TO_POINTER (i), test_object);
     }
+  g_test_add_func ("/model-properties/limits", test_limits);
+  g_test_add_func ("/model-properties/stated-limits", test_stated_limits);
   g_test_add_func ("/model-properties/same-value", test_same_value);
   g_test_add_func ("/model-properties/life", test_life);
   g_test_add_func ("/model-properties/life-below", test_life_below);

@@ -60,9 +60,8 @@ wishes_for (const LapSession *s, LapPartKind kind, LapFor whom)
     w.without |= LAP_BIT (rules[whom].care);
   if (rules[whom].no_kit)
     w.kit &= none;
-  /* A chair is what an adapted session on a chair is about. */
-  if (whom == LAP_FOR_ON_CHAIR)
-    w.kit |= LAP_BIT (LAP_KIT_CHAIR);
+  /* A wall is everywhere, and a chair is what a session on a chair is about: adapt_kit() lists what was used. */
+  w.kit |= LAP_BIT (LAP_KIT_WALL) | (whom == LAP_FOR_ON_CHAIR ? LAP_BIT (LAP_KIT_CHAIR) : 0);
   return w;
 }
 
@@ -106,6 +105,7 @@ typedef struct {
   LapEdits   *edits;
   GPtrArray  *swaps;
   GHashTable *taken;  /* ids in the part, borrowed */
+  guint32     kit;    /* of all exercises that came in */
 } Adapt;
 
 static void
@@ -167,6 +167,7 @@ adapt_task (Adapt *a, const LapTurn *turn, int round)
   if (now != NULL) {
     put (a, task->block, round, now, NULL);
     g_hash_table_add (a->taken, now->id);
+    a->kit |= now->kit_mask;
     add_swap (a, turn->part, turn->block, round, task, lap_exercise_name (now), _(rules[a->whom].reason));
   } else if (words != NULL) {
     put (a, task->block, round, NULL, words);
@@ -231,25 +232,34 @@ adapt_session (Adapt *a)
     lap_edits_set_flag (a->edits, s, "quiet", TRUE);
   if (a->whom == LAP_FOR_NEW)
     lap_edits_set_int (a->edits, s, "group-level", LAP_LEVEL_NEW);
-  if (a->whom == LAP_FOR_ON_CHAIR && !(lap_kit_mask (s->kit) & LAP_BIT (LAP_KIT_CHAIR))) {
-    g_autoptr (LapKit) kit = s->kit != NULL ? lap_kit_copy (s->kit) : lap_kit_new ();
+}
 
-    lap_kit_set (kit, LAP_KIT_CHAIR, kit->counted ? s->count : 1);
+static void
+adapt_kit (Adapt *a)
+{
+  LapSession *s = a->timeline->session;
+  g_autoptr (LapKit) kit = s->kit != NULL ? lap_kit_copy (s->kit) : lap_kit_new ();
+  guint32 missing = a->kit & ~lap_kit_mask (s->kit);
+
+  for (guint i = 0; i < LAP_N_KIT; i++)
+    if (missing & LAP_BIT (i))
+      lap_kit_set (kit, i, kit->counted ? s->count : 1);
+  if (missing != 0)
     lap_edits_set_boxed (a->edits, s, "kit", LAP_TYPE_KIT, kit);
-  }
 }
 
 LapEdits *
 lap_adapt (const LapTimeline *timeline, LapFor whom, GPtrArray **swaps)
 {
   g_autoptr (GHashTable) taken = g_hash_table_new (g_str_hash, g_str_equal);
-  Adapt a = { timeline, whom, NULL, NULL, taken };
+  Adapt a = { timeline, whom, NULL, NULL, taken, 0 };
 
   a.edits = lap_edits_new (_("Adapt the session"));
   a.swaps = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_swap_free);
   adapt_session (&a);
   for (guint p = 0; p < timeline->n_parts; p++)
     adapt_part (&a, p);
+  adapt_kit (&a);
   *swaps = a.swaps;
   return a.edits;
 }

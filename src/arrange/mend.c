@@ -22,6 +22,16 @@ state_of (const LapCheckup *checkup)
                    lap_checkup_count (checkup, LAP_SEVERITY_NOTE) };
 }
 
+/* The state without its notes. */
+static State
+graver_of (const LapCheckup *checkup)
+{
+  State state = state_of (checkup);
+
+  state.notes = 0;
+  return state;
+}
+
 static gboolean
 is_lower (State a, State b)
 {
@@ -83,23 +93,27 @@ gather (const LapCheckup *checkup, GPtrArray *lists)
   return ideas;
 }
 
-/* Applies the first idea that lowers the state and returns the new checkup, or NULL when none does. */
+/* Applies the first idea that lowers the state, or with @grave only its stops and warnings, and returns the new
+ * checkup; NULL when none does. */
 static LapCheckup *
-step (const LapCheckup *checkup, LapCatalogue *builtin, gboolean keep_clock, GPtrArray *done, LapEdits **all)
+step (const LapCheckup *checkup, LapCatalogue *builtin, gboolean keep_clock, gboolean grave, GPtrArray *done,
+      LapEdits **all)
 {
   g_autoptr (GPtrArray) lists = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
   g_autoptr (GArray) ideas = gather (checkup, lists);
   LapTimeline *timeline = lap_checkup_timeline (checkup);
-  State now = state_of (checkup);
+  State now = grave ? graver_of (checkup) : state_of (checkup);
 
   for (guint i = 0; i < ideas->len; i++) {
     const Idea *idea = &g_array_index (ideas, Idea, i);
     g_autoptr (LapCheckup) then = NULL;
     LapMended *mended;
 
+    if (grave && idea->warning->severity == LAP_SEVERITY_NOTE)
+      continue;
     lap_edits_swap (idea->remedy->edits);
     then = check_up (timeline->session, builtin);
-    if (then == NULL || !is_lower (state_of (then), now) ||
+    if (then == NULL || !is_lower (grave ? graver_of (then) : state_of (then), now) ||
         (keep_clock && lap_checkup_timeline (then)->length != timeline->length)) {
       lap_edits_swap (idea->remedy->edits);
       continue;
@@ -107,7 +121,10 @@ step (const LapCheckup *checkup, LapCatalogue *builtin, gboolean keep_clock, GPt
     mended = g_new (LapMended, 1);
     mended->check = g_strdup (idea->warning->check->id);
     mended->remedy = g_strdup (idea->remedy->label);
+    /* Words are made from the session: as it was. */
+    lap_edits_swap (idea->remedy->edits);
     mended->message = lap_warning_message (checkup, idea->warning);
+    lap_edits_swap (idea->remedy->edits);
     g_ptr_array_add (done, mended);
     lap_edits_append (*all, lap_edits_copy (idea->remedy->edits));
     return g_steal_pointer (&then);
@@ -123,8 +140,11 @@ lap_mend (LapSession *session, LapCatalogue *builtin, gboolean keep_clock, LapEd
   g_autoptr (LapCheckup) checkup = check_up (session, builtin);
 
   while (checkup != NULL) {
-    LapCheckup *then = step (checkup, builtin, keep_clock, done, &all);
+    /* Notes wait until nothing graver can be mended: they must not use up its time. */
+    LapCheckup *then = step (checkup, builtin, keep_clock, TRUE, done, &all);
 
+    if (then == NULL)
+      then = step (checkup, builtin, keep_clock, FALSE, done, &all);
     if (then == NULL)
       break;
     lap_checkup_unref (checkup);

@@ -87,8 +87,9 @@ serves (const LapExercise *from, const LapExercise *e)
          (lap_muscle_regions (e->primary_mask) & lap_muscle_regions (from->primary_mask));
 }
 
-LapExercise *
-lap_pool_nearest (LapCatalogue *catalogue, const LapWishes *wishes, LapExercise *from, GHashTable *taken)
+/* The nearest of those that serve the same, or of all with @any. What didn't jump isn't made to. */
+static LapExercise *
+nearest_of (LapCatalogue *catalogue, const LapWishes *wishes, LapExercise *from, GHashTable *taken, gboolean any)
 {
   LapExercise *nearest = NULL;
   Distance least = { 0 };
@@ -98,10 +99,11 @@ lap_pool_nearest (LapCatalogue *catalogue, const LapWishes *wishes, LapExercise 
     Distance d;
     int steps, order;
 
-    if (e == from || !lap_wishes_allow (wishes, e))
+    if (e == from || !lap_wishes_allow (wishes, e) ||
+        (e->impact == LAP_IMPACT_HIGH && from->impact != LAP_IMPACT_HIGH))
       continue;
     steps = lap_chain_steps (catalogue, from, e);
-    if (steps < 0 && !serves (from, e))
+    if (steps < 0 && !any && !serves (from, e))
       continue;
     d = (Distance) {
       .taken = taken != NULL && g_hash_table_contains (taken, e->id), .steps = steps < 0 ? 9 : steps,
@@ -114,5 +116,15 @@ lap_pool_nearest (LapCatalogue *catalogue, const LapWishes *wishes, LapExercise 
       least = d;
     }
   }
+  return nearest;
+}
+
+LapExercise *
+lap_pool_nearest (LapCatalogue *catalogue, const LapWishes *wishes, LapExercise *from, GHashTable *taken)
+{
+  LapExercise *nearest = nearest_of (catalogue, wishes, from, taken, FALSE);
+
+  if (nearest == NULL && wishes->uses != 0 && !(wishes->uses & LAP_BIT (LAP_USE_WORK)))
+    nearest = nearest_of (catalogue, wishes, from, taken, TRUE);
   return nearest;
 }

@@ -29,8 +29,9 @@ gboolean     lap_wishes_allow    (const LapWishes   *wishes,
                                   const LapExercise *exercise);
 
 /* The nearest of the exercises that @wishes allow: fewest steps along chains, most shared primary muscles, the same
- * pattern, least difference of MET, id; of these one that isn't in @taken (ids, may be NULL) comes first. When
- * nothing shares a primary muscle, the same region will do. NULL where nothing does. */
+ * pattern, least difference of MET, id; of these one that isn't in @taken (ids, may be NULL) comes first. Where
+ * nothing shares a muscle or pattern, the same region will do; in a warm-up or cool-down anything of its use. What
+ * doesn't jump isn't made to. NULL where nothing does. */
 LapExercise *lap_pool_nearest    (LapCatalogue      *catalogue,
                                   const LapWishes   *wishes,
                                   LapExercise       *from,

@@ -245,8 +245,11 @@ remedy_sides_uneven (const LapCheckup *cx, const LapWarning *w, GPtrArray *remed
   const LapTask *task = LAP_TASK (cx, w->a);
   LapEdits *edits = lap_edits_new (_("Work both sides"));
 
-  if (task->sides != LAP_SIDES_SPLIT)
+  if (task->sides != LAP_SIDES_SPLIT) {
     lap_edits_set_int (edits, task->block, "sides", LAP_SIDES_SPLIT);
+    lap_edits_set_int (edits, task->block, "switch", 5);
+    lap_edits_set_int (edits, task->block, "work", 2 * task->block->work + 5);
+  }
   lap_remedy_add (remedies, g_strdup (_("Left, then right, in one block")), edits);
 }
 

@@ -270,7 +270,7 @@ void
 lap_each_pair (LapCheckup *cx, const LapCheck *check, LapPairFunc func)
 {
   g_autoptr (GHashTable) told = g_hash_table_new_full (g_int64_hash, g_int64_equal, g_free, NULL);
-  guint first, last;
+  guint first = 0, last = 0;
 
   for (guint i = 1; i < cx->bouts->len; i++) {
     const LapBout *bout = LAP_BOUT (cx, i);
@@ -291,7 +291,7 @@ void
 lap_each_triple (LapCheckup *cx, const LapCheck *check, LapTripleFunc func)
 {
   g_autoptr (GHashTable) told = g_hash_table_new_full (g_int64_hash, g_int64_equal, g_free, NULL);
-  guint first, last;
+  guint first = 0, last = 0;
 
   for (guint i = 2; i < cx->bouts->len; i++) {
     const LapBout *bout = LAP_BOUT (cx, i);

@@ -130,3 +130,45 @@ lap_remedy_ease_for (const LapCheckup *cx, guint p, guint32 regions, LapImpact i
       return;
   }
 }
+
+/* Seconds of main work that the least worked of the muscles of @e has had. */
+static int
+had (const LapCheckup *cx, const LapExercise *e)
+{
+  int seconds = 0;
+
+  for (guint i = 0; i < cx->timeline->n_turns; i++)
+    if (LAP_TURN (cx, i)->part_kind == LAP_PART_MAIN && (LAP_TASK (cx, i)->primary & e->primary_mask))
+      seconds += LAP_TURN (cx, i)->work;
+  return seconds;
+}
+
+void
+lap_remedy_choose (const LapCheckup *cx, guint turn, GPtrArray *remedies)
+{
+  LapFilter filter = suits (cx, LAP_TURN (cx, turn)->part_kind);
+  g_autoptr (GHashTable) done = g_hash_table_new (NULL, NULL);
+
+  filter.uses = LAP_TURN (cx, turn)->part_kind == LAP_PART_MAIN ? LAP_BIT (LAP_USE_WORK) : filter.uses;
+  filter.impact = LAP_IMPACT_LOW;
+  for (guint k = 0; k < 12; k++) {
+    LapExercise *best = NULL;
+    int least = G_MAXINT;
+
+    for (guint i = 0; i < lap_catalogue_n (cx->timeline->catalogue); i++) {
+      LapExercise *e = lap_catalogue_nth (cx->timeline->catalogue, i);
+
+      if (g_hash_table_contains (done, e) || !lap_filter_matches (&filter, e) || !has_room (cx, e) ||
+          had (cx, e) >= least)
+        continue;
+      least = had (cx, e);
+      best = e;
+    }
+    if (best == NULL)
+      return;
+    g_hash_table_add (done, best);
+    lap_remedy_add (remedies, g_strdup_printf (LAP_TASK (cx, turn)->wanted == NULL ? _("Take %s") : _("Take %s instead"),
+                                               lap_exercise_name (best)),
+                    lap_verb_set_exercise (LAP_TASK (cx, turn)->block, best->id, cx->timeline->catalogue));
+  }
+}

@@ -4,6 +4,8 @@
  */
 #include "checks/checkup.h"
 
+#include "checks/ease.h"
+
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
@@ -76,6 +78,12 @@ tell_unchosen (const LapCheckup *cx, const LapWarning *w)
 
   return g_strdup_printf (_("%1$s, block %2$u: no exercise is chosen yet."),
                           lap_part_title (cx->timeline->parts[turn->part].part), turn->block + 1u);
+}
+
+static void
+remedy_unchosen (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
+{
+  lap_remedy_choose (cx, w->a, remedies);
 }
 
 static void
@@ -279,7 +287,7 @@ const LapCheck lap_checks_plan[] = {
     find_repeat, tell_repeat, NULL, remedy_repeat },
   { "unchosen", LAP_SEVERITY_WARNING, LAP_NEEDS_TIMELINE, N_("Not chosen yet"),
     N_("An empty place can’t be filmed or printed."), N_("counted from the plan"),
-    find_unchosen, tell_unchosen, NULL, NULL },
+    find_unchosen, tell_unchosen, NULL, remedy_unchosen },
   { "unknown-exercise", LAP_SEVERITY_STOP, LAP_NEEDS_TIMELINE, N_("An unknown exercise"),
     N_("Neither the catalogue nor the session’s own exercises have it."), N_("counted from the plan"),
     find_unknown_exercise, tell_unknown_exercise, NULL, remedy_unknown_exercise },

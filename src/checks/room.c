@@ -4,6 +4,8 @@
  */
 #include "checks/checkup.h"
 
+#include "checks/ease.h"
+
 #include <glib/gi18n-lib.h>
 
 /* kit-missing */
@@ -139,6 +141,7 @@ static void
 remedy_space_short (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
   lap_remedy_easier (cx, w->a, remedies);
+  lap_remedy_choose (cx, w->a, remedies);
 }
 
 static double

@@ -4,6 +4,8 @@
  */
 #include "checks/checkup.h"
 
+#include "checks/ease.h"
+
 #include <glib/gi18n-lib.h>
 
 static const LapTask *
@@ -315,8 +317,10 @@ tell_too_loud (const LapCheckup *cx, const LapWarning *w)
 static void
 remedy_too_loud (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
-  if (w->c != 1)
-    lap_remedy_easier (cx, w->a, remedies);
+  if (w->c == 1)
+    return;
+  lap_remedy_easier (cx, w->a, remedies);
+  lap_remedy_choose (cx, w->a, remedies);
 }
 
 const LapCheck lap_checks_run[] = {

@@ -64,6 +64,7 @@ run (int argc, char **argv)
   print_swaps (timeline, swaps);
   for (guint i = 0; i < mended->len; i++)
     g_print ("→ %s\n", ((LapMended *) g_ptr_array_index (mended, i))->remedy);
+  lap_cli_print_left (timeline->session);
   return 0;
 }
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "cli/cli.h"
 
+#include "checks/checks.h"
 #include "store/documents.h"
 #include "store/read-file.h"
 #include "store/save.h"
@@ -160,4 +161,20 @@ lap_cli_write_session (const char *out, LapSession *session)
     return LAP_ERROR_INVALID;
   }
   return lap_cli_write (out, bytes);
+}
+
+void
+lap_cli_print_left (LapSession *session)
+{
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  g_autoptr (LapTimeline) timeline = lap_timeline_new (session, builtin, NULL);
+  g_autoptr (LapCheckup) checkup = timeline != NULL ? lap_checkup_new (timeline) : NULL;
+
+  for (guint i = 0; checkup != NULL && i < lap_checkup_n (checkup); i++) {
+    const LapWarning *w = lap_checkup_nth (checkup, i);
+    g_autofree char *message = lap_warning_message (checkup, w);
+
+    if (!w->fine && w->severity != LAP_SEVERITY_NOTE)
+      g_print (_("Left: %s\n"), message);
+  }
 }

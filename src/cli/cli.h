@@ -52,6 +52,8 @@ int          lap_cli_write_session (const char   *out,
                                     LapSession   *session);
 /* Prints how @command is used, and returns LAP_ERROR_USAGE. */
 int          lap_cli_usage    (const LapCommand *command);
+/* Prints a line for each stop and warning of @session that isn't kept fine. */
+void         lap_cli_print_left (LapSession    *session);
 /* Prints @bytes to standard output. Returns the exit status. */
 int          lap_cli_print    (GBytes        *bytes);
 

@@ -43,10 +43,6 @@ print_json (GPtrArray *done)
 static void
 print_lines (GPtrArray *done, LapSession *session)
 {
-  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
-  g_autoptr (LapTimeline) timeline = lap_timeline_new (session, builtin, NULL);
-  g_autoptr (LapCheckup) checkup = lap_checkup_new (timeline);
-
   for (guint i = 0; i < done->len; i++) {
     const LapMended *mended = g_ptr_array_index (done, i);
 
@@ -54,13 +50,7 @@ print_lines (GPtrArray *done, LapSession *session)
   }
   if (done->len == 0)
     g_print ("%s\n", _("Nothing here could be mended by a remedy."));
-  for (guint i = 0; i < lap_checkup_n (checkup); i++) {
-    const LapWarning *w = lap_checkup_nth (checkup, i);
-    g_autofree char *message = lap_warning_message (checkup, w);
-
-    if (!w->fine && w->severity != LAP_SEVERITY_NOTE)
-      g_print (_("Left: %s\n"), message);
-  }
+  lap_cli_print_left (session);
 }
 
 static int

@@ -1,6 +1,29 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Reads a figure whose keys stand for themselves, and changes its right and left over.
+ * Reads a figure: the member "figure" of an exercise. Members of its keys: key-read.c; of its kit:
+ * gear-read.c; reuse ("like", "key", "as", "mirror"): reuse.c.
+ *
+ *   like       id of the figure this one starts from
+ *   view       side (default; faces right), front
+ *   above      true: seen from above; the picture is the floor. View front: lying on the back or the
+ *              front; side: on the side
+ *   tq         true or [kx, ky]: three-quarter view; a unit towards the viewer is drawn that far right and up
+ *   wide       half the depth of its floor (20)
+ *   cycle      there-and-back (default), loop, hold, hold-bottom, travel: see LapFigureCycle
+ *   alt        true: the other side takes turns
+ *   poster     the key that says most (default the last); ghost: the key shown pale behind it, false = none
+ *   move       what is emphasised: parts, legs, arms, shanks, forearms. Parts: legR legL armR armL trunk head
+ *   behind     parts drawn before the head; front: last; rear: first; far: in the far colour; solid: far
+ *              limbs in the near colour; order: the whole order, parts left out are not drawn
+ *   step       how high a foot that goes elsewhere is lifted (5); handstep: a hand (0)
+ *   arc        [dx, dy] by which the way of the pelvis bulges; pike: degrees the trunk tips in the middle
+ *   anchor     "neck": over planted hands the shoulders glide and the pelvis follows
+ *   crop       nothing is drawn under this height; top: the tile reaches at least this high
+ *   gear       kit; partner: x of the mirror behind which a second person does the same
+ *   arrow      one or a list of {line: [x, y, x, y]}, {arc: [x, y, r, from, to]},
+ *              {ell: [x, y, rx, ry, from, to]}, {of: joint, off: [dx, dy], range: [0, 1]}; both: two heads
+ *   pause      [x, y] of the mark of a hold
+ *   keys       1 to 12 key poses
  */
 #include <glib/gi18n-lib.h>
 

@@ -10,7 +10,7 @@
  *   lap_figure_drawing_free (drawing)
  *
  * A figure never changes once it is read, and may be drawn from several threads; a set belongs to one
- * thread. No function here draws or measures text. The pose format is described in DEVELOPERS.md.
+ * thread. No function here draws or measures text. The pose format is told in figure-read.c.
  */
 #pragma once
 

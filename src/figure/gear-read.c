@@ -1,6 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Reads the kit of a figure.
+ * Reads the kit of a figure: a list of {kind, …}. Each may have a layer: back rear far mid0 mid near0 near
+ * top. h is the height of a surface that poses may stand "on".
+ *
+ *   mat, tape{x}, wall{x, dir, top}, panel{x: [a, b], top}: a wall seen face on
+ *   chair{x: front edge, dir, h} (front view: x is its middle), bench{x: [a, b], h}, step{x: [a, b], h}
+ *   bar{at: [x, y]}, roller{x, r}, ball{r, hands or ends, off}
+ *   dumbbell{hands, axis: degrees, across, fore or end, one, off}, kettlebell{hand}
+ *   band, strap{ends: joints, [x, y], [joint, dx, dy]; r}
+ *   loop{at: 0 … 2 from hip to ankle} round both legs, loop{on: [joint, joint], at} round one limb
+ *   rope{top, bottom}, or a swung one: rope{swung, length}
+ *   bike{x, h: saddle, ends: [crank, bar]}, rower{x: [a, b], h: seat, ends: [plate, reel]}
  */
 #include <glib/gi18n-lib.h>
 

@@ -1,6 +1,29 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Reads one key pose.
+ *
+ *   hip        [x, y] of the pelvis; or pin: [joint, x, gear], the planted joint that the chain hangs from
+ *   trunk      mean direction of the spine; bend: how far it curls forward (front view: to the viewer's
+ *              right); head: against the thorax; fst: foreshortening of trunk and neck
+ *   twist      of the thorax about the spine; roll: of the pelvis; face: yaw of the head
+ *   shrug      how far the shoulders are raised; slide: pushed forward
+ *   legs, legR, legL   [thigh, shank, foot, [f, f]]; or on a surface {flat: x}, {ball: x, foot},
+ *              {instep: x, foot}; or {ankle: [x, y], foot}
+ *   arms, armR, armL   [upper, fore, hand, [f, f]]; or on a surface {palm: x, hand}, {forearm: x, dir};
+ *              or {wall: y}, {grip: [x, y]}, {to: joint or [x, y], off: [dx, dy], hand}
+ *   of a limb  on: the gear it stands on; z: how far towards the viewer; fs: [f, f] foreshortening;
+ *              bend: 1 elbow out, -1 in (front view)
+ *   turn       (also turnR, turnL; front view) toes out; point: length of the foot; footdir: from the ankle
+ *              to the sole
+ *   kb         direction of a bell from the hand; rope: phase of a turned one, direction of a swung one;
+ *              ball: where a ball is
+ *   high       {arms, head}: seen from above, how far off the floor
+ *   front, rear, behind, order   as in the figure, from the middle between two keys on; deep: limbs whose
+ *              far half goes away from the viewer; glayer: layer of held weights
+ *   air        true: nothing touches the floor; moving: true: balance isn't asked for
+ *
+ * From the front directions and offsets are outward; points and contacts are not, unless "arms" or "legs"
+ * says them for both. Joints: hip neck head, and with R or L: hp kn an heel ball toe sh el wr fist.
  */
 #include <glib/gi18n-lib.h>
 

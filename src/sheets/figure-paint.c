@@ -95,6 +95,23 @@ lap_figure_paint (cairo_t *cr, const LapFigureDrawing *drawing, const LapFigureP
   cairo_restore (cr);
 }
 
+static gboolean
+is_moving (LapFigureRole role)
+{
+  return role == LAP_FIGURE_ROLE_MOVING || role == LAP_FIGURE_ROLE_FAR_MOVING;
+}
+
+/* A fifth of @ink on @paper. */
+static guint32
+tint (guint32 ink, guint32 paper)
+{
+  guint32 mixed = 0;
+
+  for (guint shift = 0; shift < 24; shift += 8)
+    mixed |= ((ink >> shift & 0xFF) + 4 * (paper >> shift & 0xFF)) / 5 << shift;
+  return mixed;
+}
+
 void
 lap_figure_paint_outline (cairo_t *cr, const LapFigureDrawing *drawing, guint32 ink, guint32 paper,
                           double width)
@@ -110,7 +127,8 @@ lap_figure_paint_outline (cairo_t *cr, const LapFigureDrawing *drawing, guint32 
       if (shape->role < LAP_FIGURE_ROLE_FLOOR || shape->role == LAP_FIGURE_ROLE_SHADOW ||
           shape->role == LAP_FIGURE_ROLE_GHOST)
         continue;
-      /* The line goes round every piece; filling them all at once leaves only its outer half. */
+      /* The line goes round every piece; filling them all at once leaves only its outer half. What moves
+       * is tinted. */
       set_colour (cr, ink);
       add_contours (cr, drawing, shape);
       if (solid)
@@ -119,7 +137,7 @@ lap_figure_paint_outline (cairo_t *cr, const LapFigureDrawing *drawing, guint32 
           continue;
         }
       cairo_stroke_preserve (cr);
-      set_colour (cr, paper);
+      set_colour (cr, is_moving (shape->role) ? tint (ink, paper) : paper);
       cairo_fill (cr);
     }
   cairo_restore (cr);

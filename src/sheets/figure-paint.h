@@ -30,8 +30,8 @@ const LapFigurePalette *lap_figure_palette (LapFigureColours colours);
 /* Paints @drawing with the corner of its rectangle at the origin of @cr. */
 void lap_figure_paint (cairo_t *cr, const LapFigureDrawing *drawing, const LapFigurePalette *palette);
 
-/* The same as lines of @width pixels in @ink with @paper between them, to save ink; mats and floors stay
- * pale. */
+/* The same as lines of @width pixels in @ink with @paper between them, to save ink; what moves is
+ * tinted. */
 void lap_figure_paint_outline (cairo_t *cr, const LapFigureDrawing *drawing, guint32 ink, guint32 paper,
                                double width);
 

@@ -12,6 +12,7 @@
 #pragma once
 
 #include "edit/edit.h"
+#include "talk/talk.h"
 #include "timeline/timeline.h"
 
 G_BEGIN_DECLS
@@ -76,6 +77,9 @@ void              lap_checkup_unref      (LapCheckup  *checkup);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapCheckup, lap_checkup_unref)
 
 LapTimeline      *lap_checkup_timeline   (const LapCheckup *checkup);
+/* What it was computed from, to be shown: NULL where the checkup needed less. Transfer none. */
+const LapEffort  *lap_checkup_effort     (const LapCheckup *checkup);
+const LapTalk    *lap_checkup_talk       (const LapCheckup *checkup);
 /* Sorted: not fine first, then by severity, time, check. */
 guint             lap_checkup_n          (const LapCheckup *checkup);
 const LapWarning *lap_checkup_nth        (const LapCheckup *checkup,

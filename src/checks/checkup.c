@@ -150,6 +150,18 @@ lap_checkup_timeline (const LapCheckup *cx)
   return cx->timeline;
 }
 
+const LapEffort *
+lap_checkup_effort (const LapCheckup *cx)
+{
+  return cx->effort;
+}
+
+const LapTalk *
+lap_checkup_talk (const LapCheckup *cx)
+{
+  return cx->talk;
+}
+
 guint
 lap_checkup_n (const LapCheckup *cx)
 {

@@ -41,6 +41,7 @@ PangoLayout       *lap_lane_layout      (LapLane         *lane,
 guint              lap_lanes_n          (void);
 const LapLaneKind *lap_lanes_nth        (guint            n);
 
-extern const LapLaneKind lap_lane_ruler, lap_lane_parts, lap_lane_blocks;
+extern const LapLaneKind lap_lane_ruler, lap_lane_parts, lap_lane_blocks, lap_lane_posture, lap_lane_effort,
+                         lap_lane_talk;
 
 G_END_DECLS

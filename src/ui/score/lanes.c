@@ -4,7 +4,9 @@
  */
 #include "ui/score/lane.h"
 
-static const LapLaneKind *const kinds[] = { &lap_lane_ruler, &lap_lane_parts, &lap_lane_blocks };
+static const LapLaneKind *const kinds[] = {
+  &lap_lane_ruler, &lap_lane_parts, &lap_lane_blocks, &lap_lane_posture, &lap_lane_effort, &lap_lane_talk,
+};
 
 guint
 lap_lanes_n (void)

@@ -1,0 +1,137 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The effort lane: the curve over the session, and over main parts the wanted band as dots between two lines. Where
+ * the curve stays below the band, upright lines fill what is missing. An estimate for the group, and it says so.
+ */
+#include "ui/palette.h"
+#include "ui/score/lane.h"
+
+#include <glib/gi18n-lib.h>
+
+#define LAP_TYPE_EFFORT_LANE (lap_effort_lane_get_type ())
+G_DECLARE_FINAL_TYPE (LapEffortLane, lap_effort_lane, LAP, EFFORT_LANE, LapLane)
+
+struct _LapEffortLane {
+  LapLane parent_instance;
+};
+
+G_DEFINE_FINAL_TYPE (LapEffortLane, lap_effort_lane, LAP_TYPE_LANE)
+
+#define PAD  4    /* px above and below */
+#define STEP 2.0  /* px from one point of the curve to the next */
+#define DOTS 6.0  /* px from dot to dot */
+#define MISS 4.0  /* px between the lines of what is missing */
+
+static int
+lap_effort_lane_height (LapLane *lane, int line)
+{
+  return 4 * line + 2 * PAD;
+}
+
+/* px from the top for a share of the reserve. */
+static double
+level (double x, int height)
+{
+  return PAD + (1 - x) * (height - 2 * PAD);
+}
+
+static void
+draw_band (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, const LapStretch *part, int height)
+{
+  GdkRGBA ink = lap_colour (LAP_COLOUR_EFFORT);
+  double a = lap_axis_x (axis, part->start), b = lap_axis_x (axis, part->end);
+  double from = MAX (MIN (a, b), 0), to = MIN (MAX (a, b), axis->view);
+  double top = level (effort->high, height), foot = level (effort->low, height);
+
+  if (to <= from)
+    return;
+  ink.alpha = 0.08;
+  gdk_cairo_set_source_rgba (cr, &ink);
+  cairo_rectangle (cr, from, top, to - from, foot - top);
+  cairo_fill (cr);
+  ink.alpha = 0.45;
+  gdk_cairo_set_source_rgba (cr, &ink);
+  /* Dots hang on whole steps of the content, so that they scroll with it. */
+  for (double y = top + DOTS / 2; y < foot; y += DOTS)
+    for (double x = from - (from - MIN (a, b)) + DOTS * (int) ((from - MIN (a, b)) / DOTS); x < to; x += DOTS)
+      if (x >= from)
+        cairo_rectangle (cr, x, y, 1, 1);
+  cairo_fill (cr);
+}
+
+static double
+effort_under (const LapAxis *axis, const LapEffort *effort, double x)
+{
+  return lap_effort_at (effort, CLAMP (lap_axis_second (axis, x), 0, effort->timeline->length));
+}
+
+/* Upright lines from the curve up to the band, wherever a main part stays below it. */
+static void
+draw_missing (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, const LapStretch *part, int height)
+{
+  GdkRGBA ink = lap_colour (LAP_COLOUR_EFFORT);
+  double a = lap_axis_x (axis, part->start), b = lap_axis_x (axis, part->end);
+  double from = MAX (MIN (a, b), 0), to = MIN (MAX (a, b), axis->view);
+
+  gdk_cairo_set_source_rgba (cr, &ink);
+  for (double x = from + MISS; x < to; x += MISS) {
+    double now = effort_under (axis, effort, x);
+
+    if (now < effort->low)
+      cairo_rectangle (cr, (int) x, level (effort->low, height), 1, level (now, height) - level (effort->low, height));
+  }
+  cairo_fill (cr);
+}
+
+static void
+draw_curve (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, int height)
+{
+  GdkRGBA ink = lap_colour (LAP_COLOUR_EFFORT);
+  double a = lap_axis_x (axis, 0), b = lap_axis_x (axis, axis->length);
+  double from = MAX (MIN (a, b), 0), to = MIN (MAX (a, b), axis->view);
+
+  for (double x = from; x <= to; x += STEP)
+    cairo_line_to (cr, x, level (effort_under (axis, effort, x), height));
+  gdk_cairo_set_source_rgba (cr, &ink);
+  cairo_set_line_width (cr, 2);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  cairo_stroke (cr);
+}
+
+static void
+lap_effort_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+{
+  LapScoreContext *context = lap_lane_context (lane);
+  const LapEffort *effort = lap_checkup_effort (lap_document_checkup (context->document));
+  const LapTimeline *timeline = context->score->timeline;
+  cairo_t *cr;
+
+  if (effort == NULL || timeline->length == 0)
+    return;
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+  for (guint i = 0; i < timeline->n_parts; i++)
+    if (timeline->parts[i].part->kind == LAP_PART_MAIN) {
+      draw_band (cr, context->axis, effort, &timeline->parts[i], height);
+      draw_missing (cr, context->axis, effort, &timeline->parts[i], height);
+    }
+  draw_curve (cr, context->axis, effort, height);
+  cairo_destroy (cr);
+}
+
+static void
+lap_effort_lane_class_init (LapEffortLaneClass *klass)
+{
+  LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
+
+  lane_class->height = lap_effort_lane_height;
+  lane_class->draw = lap_effort_lane_draw;
+}
+
+static void
+lap_effort_lane_init (LapEffortLane *self)
+{
+}
+
+const LapLaneKind lap_lane_effort = {
+  "effort", N_("Effort"), N_("an estimate, and the band that is wanted"), lap_effort_lane_get_type,
+};

@@ -49,10 +49,11 @@ change_value (GRand *rand, GString *text)
   if (colon == NULL)
     return;
   from = colon + 2 - text->str;
-  length = strcspn (text->str + from, ",\n");
+  length = strcspn (text->str + from, "\n");
+  length -= length > 0 && text->str[from + length - 1] == ',';
   do
     value = values[g_rand_int_range (rand, 0, G_N_ELEMENTS (values))];
-  while (!of_one_type (value, text->str + from) && g_rand_int_range (rand, 0, 100) > 0);
+  while (!of_one_type (value, text->str + from) && g_rand_int_range (rand, 0, 40) > 0);
   g_string_erase (text, from, length);
   g_string_insert (text, from, value);
 }

@@ -397,6 +397,80 @@ test_limits (void)
     }
 }
 
+/* Says of each round that it differs, in nothing: no round is copied from an earlier one then. */
+static void
+forbid_copies (LapSession *session)
+{
+  for (guint p = 0; p < lap_session_n (session); p++)
+    for (guint i = 0; i < lap_part_n (lap_session_nth (session, p)); i++)
+      {
+        LapBlock *block = lap_part_nth (lap_session_nth (session, p), i);
+
+        if (block->in_round == NULL)
+          block->in_round = lap_changes_new ();
+        for (int round = 2; round <= lap_session_nth (session, p)->rounds; round++)
+          lap_changes_ensure (block->in_round, round);
+      }
+}
+
+static void
+assert_alike (const LapTimeline *a, const LapTimeline *b)
+{
+  g_assert_cmpuint (a->n, ==, b->n);
+  g_assert_cmpuint (a->n_turns, ==, b->n_turns);
+  for (guint i = 0; i < a->n; i++)
+    {
+      const LapInterval *v = &a->intervals[i], *w = &b->intervals[i];
+
+      g_assert_true (v->start == w->start && v->seconds == w->seconds && v->part == w->part && v->block == w->block
+                     && v->round == w->round && v->kind == w->kind && v->side == w->side);
+    }
+  for (guint i = 0; i < a->n_turns; i++)
+    {
+      const LapTurn *t = &a->turns[i], *u = &b->turns[i];
+
+      g_assert_true (t->start == u->start && t->end == u->end && t->work == u->work && t->rest == u->rest);
+      g_assert_true (t->interval == u->interval && t->part == u->part && t->block == u->block && t->round == u->round);
+      g_assert_true (t->part_kind == u->part_kind && t->apart == u->apart && t->joined == u->joined);
+    }
+  for (guint p = 0; p < a->n_parts; p++)
+    g_assert_true (a->parts[p].work == b->parts[p].work && a->parts[p].rest == b->parts[p].rest
+                   && a->parts[p].end == b->parts[p].end && a->parts[p].n_turns == b->parts[p].n_turns);
+}
+
+/* A round copied from an earlier one is the round it would have been. */
+static void
+test_copied_rounds (void)
+{
+  static const char *const parts[] = {
+    PART ("\"rounds\": 9, \"round-rest\": 30,", BLOCK (40, 20, "") "," SPLIT (41, 10, ", \"switch\": 4")),
+    PART ("\"rounds\": 9," STEPS, BLOCK (40, 20, "") "," TALK (5) "," SPLIT (40, 10, "")),
+    PART ("\"rounds\": 8, \"keep-last-rest\": true,", TALK (5) "," BLOCK (40, 20, "")),
+    PART ("\"rounds\": 8,", BLOCK (40, 20, "") "," PAUSE (5)),
+    PART ("\"rounds\": 8,", TALK (5)),
+    PART ("\"rounds\": 12, \"sets\": 2, \"set-rest\": 3,",
+          BLOCK (40, 20, ", \"in-round\": {\"3\": {\"work\": 9}, \"8\": {\"rest\": 0}}") "," BLOCK (30, 0, "")),
+    PART ("\"rounds\": 6,", BLOCK (40, 20, ", \"sides\": \"left\"") "," BLOCK (40, 20, ", \"sides\": \"right\"")),
+    PART ("\"rounds\": 6,", BLOCK (40, 20, "")),
+    PART ("\"run\": \"on-the-minute\", \"rounds\": 6,", BLOCK (40, 20, "") "," SPLIT (30, 0, "")),
+    PART ("\"rounds\": 3,", BLOCK (40, 20, "")) "," PART ("\"rounds\": 7,", BLOCK (40, 20, "") "," BLOCK (20, 5, "")),
+  };
+  g_autoptr(LapCatalogue) builtin = lap_catalogue_builtin ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    {
+      g_autoptr(LapSession) session = session_of (parts[i]);
+      g_autoptr(LapSession) slow = session_of (parts[i]);
+      g_autoptr(LapTimeline) a = lap_timeline_new (session, builtin, NULL);
+      g_autoptr(LapTimeline) b = NULL;
+
+      forbid_copies (slow);
+      b = lap_timeline_new (slow, builtin, NULL);
+      g_assert_cmpuint (b->n_tasks, >=, a->n_tasks);
+      assert_alike (a, b);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -411,6 +485,7 @@ main (int argc, char **argv)
   g_test_add_func ("/timeline/on-the-minute", test_on_the_minute);
   g_test_add_func ("/timeline/estimate", test_estimate);
   g_test_add_func ("/timeline/members", test_members);
+  g_test_add_func ("/timeline/copied-rounds", test_copied_rounds);
   g_test_add_func ("/timeline/limits", test_limits);
   return g_test_run ();
 }

@@ -468,6 +468,28 @@ burden (const LapCheckup *cx)
   return count;
 }
 
+/* Whether the check says less in @then, and nothing new stops the plan. */
+static gboolean
+says_less (const LapCheckup *then, const LapCheckup *cx, const LapCheck *check)
+{
+  return count_of (then, check) < count_of (cx, check) &&
+         lap_checkup_count (then, LAP_SEVERITY_STOP) <= lap_checkup_count (cx, LAP_SEVERITY_STOP);
+}
+
+/* A checkup of the timeline alone turns most ideas down at a fraction of the cost. */
+static gboolean
+is_worth_a_checkup (const LapCheckup *cx, const LapCheck *check, LapTimeline *timeline)
+{
+  g_autoptr (LapCheckup) then = NULL;
+
+  if (timeline == NULL)
+    return FALSE;
+  if (check->needs != LAP_NEEDS_TIMELINE)
+    return TRUE;
+  then = lap_checkup_new_up_to (timeline, LAP_NEEDS_TIMELINE);
+  return says_less (then, cx, check);
+}
+
 /* Whether with @edits the check says less, nothing new stops the plan and nothing else gets worse on the whole. */
 static gboolean
 helps (const LapCheckup *cx, const LapCheck *check, LapEdits *edits)
@@ -478,15 +500,14 @@ helps (const LapCheckup *cx, const LapCheck *check, LapEdits *edits)
 
   lap_edits_swap (edits);
   timeline = lap_timeline_new (cx->session, builtin, NULL);
-  if (timeline != NULL)
+  if (is_worth_a_checkup (cx, check, timeline))
     then = lap_checkup_new (timeline);
   lap_edits_swap (edits);
-  return then != NULL && count_of (then, check) < count_of (cx, check) &&
-         lap_checkup_count (then, LAP_SEVERITY_STOP) <= lap_checkup_count (cx, LAP_SEVERITY_STOP) &&
-         burden (then) <= burden (cx);
+  return then != NULL && says_less (then, cx, check) && burden (then) <= burden (cx);
 }
 
 #define MOST_REMEDIES 3
+#define MOST_TRIES    24
 
 GPtrArray *
 lap_warning_ideas (const LapCheckup *cx, const LapWarning *warning)
@@ -502,12 +523,12 @@ GPtrArray *
 lap_warning_remedies (const LapCheckup *cx, const LapWarning *warning)
 {
   GPtrArray *remedies = lap_warning_ideas (cx, warning);
-  guint kept = 0;
+  guint kept = 0, tries = 0;
 
   while (kept < remedies->len) {
     const LapRemedy *remedy = g_ptr_array_index (remedies, kept);
 
-    if (kept < MOST_REMEDIES && helps (cx, warning->check, remedy->edits))
+    if (kept < MOST_REMEDIES && tries++ < MOST_TRIES && helps (cx, warning->check, remedy->edits))
       kept++;
     else
       g_ptr_array_remove_index (remedies, kept);

@@ -293,7 +293,8 @@ copy_turns (Build *b, const Round *from, int later, guint shift)
     to->interval += shift;
     to->round = round;
     if (source == t->turns + from->turn) {
-      to->apart = b->apart;
+      /* What a round has before its first turn are talks and pauses. */
+      to->apart = b->apart || source->interval > from->interval;
       to->joined = is_joined (t, to - 1, to);
     }
     matched = to->task == before->task && to->apart == before->apart ? matched + 1 : 0;

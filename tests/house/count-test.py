@@ -18,6 +18,8 @@ CASES = [
     ('one failed', GOOD + BAD, 1, '1 passed, 1 failed', 1),
     ('one skipped', GOOD + SKIPPED, 0, '1 passed, 1 failed', 1),
     ('ended badly with a clean log', GOOD, 1, '1 passed, 1 failed', 1),
+    ('two failed and one of them was killed', GOOD + BAD, 2, '1 passed, 2 failed', 1),
+    ('the whole was stopped', GOOD, 124, '1 passed, 1 failed', 1),
     ('nothing ran', '', 0, '0 passed, 1 failed', 1),
     ('no log, as without a display', None, 127, '0 passed, 1 failed', 1),
     ('a log cut short', GOOD + '<', 0, '0 passed, 1 failed', 1),

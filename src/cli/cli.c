@@ -66,7 +66,7 @@ lap_cli_options (int argc, char **argv, const LapCommand *command, const GOption
   guint n;
 
   for (int i = 0; i < argc; i++)
-    words[i] = g_strdup (argv[i]);
+    words[i] = i == 0 ? g_strconcat ("lapwing ", argv[0], NULL) : g_strdup (argv[i]);
   g_option_context_set_summary (context, synopsis);
   g_option_context_set_description (context, _(command->summary));
   g_option_context_set_translation_domain (context, GETTEXT_PACKAGE);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/running-order.h"
 
+#include "place/balance.h"
 #include "place/formula.h"
 #include "place/safety.h"
 #include "place/stations.h"
@@ -446,11 +447,20 @@ foot_height (Order *o)
   return lap_wrap_fit (wrap, &type, (o->width - 2 * o->margin) * 0.86).height + 2 * o->unit;
 }
 
+/* The chart of the balance stands at the bottom of the last page, or on one of its own where that is full. */
+static void
+put_balance (Order *o, LapPage *page, double y)
+{
+  lap_balance_put (o->timeline, o->measure, page, o->unit, o->margin, y, o->width - 2 * o->margin);
+}
+
 static void
 put_pages (Order *o, LapPages *pages)
 {
   double foot = o->height - o->margin - foot_height (o);
+  double chart = lap_balance_height (o->timeline, o->measure, o->unit);
   guint row = 0;
+  gboolean charted = chart == 0;
 
   do {
     LapPage *page = lap_pages_add (pages, o->width, o->height);
@@ -461,9 +471,19 @@ put_pages (Order *o, LapPages *pages)
       lap_pages_outline (pages, 0, _("Running order"), y);
       y = put_head (o, page);
     }
-    row = lap_table_put (o->table, row, page, o->margin, y, foot - 2 * o->unit);
+    if (!charted && row < lap_table_n (o->table) &&
+        lap_table_put (o->table, row, NULL, o->margin, y, foot - chart - 2 * o->unit) == lap_table_n (o->table)) {
+      row = lap_table_put (o->table, row, page, o->margin, y, foot - chart - 2 * o->unit);
+      put_balance (o, page, foot - chart);
+      charted = TRUE;
+    } else if (row < lap_table_n (o->table)) {
+      row = lap_table_put (o->table, row, page, o->margin, y, foot - 2 * o->unit);
+    } else {
+      put_balance (o, page, y);
+      charted = TRUE;
+    }
     lap_page_end (page);
-  } while (row < lap_table_n (o->table));
+  } while (row < lap_table_n (o->table) || !charted);
   for (guint i = 0; i < lap_pages_n (pages); i++) {
     LapPage *page = lap_pages_nth (pages, i);
 

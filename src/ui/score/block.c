@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * From the top: number, body and tail, the name in two lines. All but the strokes grows with the text.
+ * From the top: number, figure, body and tail, the name in two lines. All but the strokes grows with the text.
  */
 #include "ui/score/block.h"
 
+#include "ui/figures.h"
 #include "ui/palette.h"
 #include "ui/score/paint.h"
 #include "ui/score/words.h"
@@ -28,20 +29,22 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 #define RADIUS    2.5
 #define NAMED     40  /* px from which a name is shown */
 #define NUMBERED  14
+#define FIGURE    2  /* lines of text above the body; it may reach into the number's */
+#define FIGURED   44 /* px from which a figure is shown */
 /* The body is a line of text high, the tail 9 fifteenths of that. */
 #define TAIL      0.6
 
 static void
 ground (int line, int *top, int *height)
 {
-  *top = TOP + line + GAP;
+  *top = TOP + line + GAP + FIGURE * line;
   *height = line;
 }
 
 int
 lap_block_widget_height (int line)
 {
-  return 2 * TOP + 2 * GAP + 4 * line;
+  return 2 * TOP + 2 * GAP + (4 + FIGURE) * line;
 }
 
 void
@@ -106,6 +109,31 @@ draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
                    width - self->body, tail);
 }
 
+/* The figure stands on the body, in a later round as pale as that. It comes in steps of 8 px of width, so that
+ * zooming asks for few pictures. */
+static void
+draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, int top)
+{
+  const LapBox *box = the_box (self);
+  const LapTimeline *timeline = self->context->score->timeline;
+  const LapTask *task = box->task != LAP_NO_TASK ? &timeline->tasks[box->task] : NULL;
+  int height = (FIGURE + 1) * line, wide = MIN (width - 8, 2 * height) / 8 * 8, x;
+  GdkTexture *texture;
+
+  if (task == NULL || task->shown == NULL || width < FIGURED)
+    return;
+  texture = lap_figure_texture (timeline->catalogue, task->shown, wide, height,
+                                gtk_widget_get_scale_factor (GTK_WIDGET (self)));
+  if (texture == NULL)
+    return;
+  x = MAX (0, MIN (self->body, width) - wide) / 2;
+  if (self->context->axis->mirrored)
+    x = width - x - wide;
+  gtk_snapshot_push_opacity (snapshot, is_pale (box) ? 0.55 : 1);
+  gtk_snapshot_append_texture (snapshot, texture, &GRAPHENE_RECT_INIT (MAX (x, 2), top - height, wide, height));
+  gtk_snapshot_pop (snapshot);
+}
+
 static void
 draw_frame (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int height)
 {
@@ -149,6 +177,7 @@ lap_block_widget_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     return;
   line = line_height (self);
   ground (line, &top, &height);
+  draw_figure (self, snapshot, width, line, top);
   draw_ground (self, snapshot, top, height);
   draw_words (self, snapshot, width, line);
   draw_frame (self, snapshot, width, gtk_widget_get_height (widget));

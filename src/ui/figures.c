@@ -1,0 +1,94 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A shelf of pictures for the catalogue at hand, which it holds. What has no figure is kept too, so that it is
+ * looked for once.
+ */
+#include "ui/figures.h"
+
+#include "sheets/figure-paint.h"
+
+#include <adwaita.h>
+
+#define MOST 4000 /* pictures; more than any session shows, and then the shelf is cleared */
+
+typedef struct {
+  LapCatalogue *catalogue;
+  LapFigureSet *set;
+  GHashTable   *pictures; /* "squat 60 40 1 dark" -> GdkTexture, or NULL */
+} Shelf;
+
+static JsonObject *
+find_figure (const char *id, gpointer data)
+{
+  LapExercise *e = lap_catalogue_find (data, id);
+
+  return e != NULL && e->figure != NULL && JSON_NODE_HOLDS_OBJECT (e->figure) ? json_node_get_object (e->figure) : NULL;
+}
+
+static void
+picture_free (gpointer picture)
+{
+  if (picture != NULL)
+    g_object_unref (picture);
+}
+
+/* The shelf of the catalogue that was asked for last: a window looks at one at a time. */
+static Shelf *
+shelf_of (LapCatalogue *catalogue)
+{
+  static Shelf shelf;
+
+  if (shelf.catalogue == catalogue)
+    return &shelf;
+  if (shelf.catalogue != NULL) {
+    g_hash_table_unref (shelf.pictures);
+    lap_figure_set_free (shelf.set);
+    lap_catalogue_unref (shelf.catalogue);
+  }
+  shelf.catalogue = lap_catalogue_ref (catalogue);
+  shelf.set = lap_figure_set_new (find_figure, catalogue);
+  shelf.pictures = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, picture_free);
+  return &shelf;
+}
+
+static GdkTexture *
+paint (const LapFigure *figure, int width, int height, int scale, gboolean dark)
+{
+  g_autoptr (LapFigureDrawing) drawing =
+    lap_figure_draw (figure, LAP_FIGURE_ICON, LAP_FIGURE_NO_FLOOR,
+                     lap_figure_key_phase (figure, lap_figure_poster_key (figure)), width, height);
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width * scale, height * scale);
+  cairo_t *cr = cairo_create (surface);
+  g_autoptr (GBytes) bytes = NULL;
+  GdkTexture *texture;
+
+  cairo_scale (cr, scale, scale);
+  lap_figure_paint (cr, drawing, lap_figure_palette (dark ? LAP_FIGURE_DARK : LAP_FIGURE_LIGHT));
+  cairo_destroy (cr);
+  cairo_surface_flush (surface);
+  bytes = g_bytes_new (cairo_image_surface_get_data (surface),
+                       (gsize) cairo_image_surface_get_stride (surface) * height * scale);
+  texture = gdk_memory_texture_new (width * scale, height * scale, GDK_MEMORY_DEFAULT, bytes,
+                                    cairo_image_surface_get_stride (surface));
+  cairo_surface_destroy (surface);
+  return texture;
+}
+
+GdkTexture *
+lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, int height, int scale)
+{
+  Shelf *shelf = shelf_of (catalogue);
+  gboolean dark = adw_style_manager_get_dark (adw_style_manager_get_default ());
+  g_autofree char *key = g_strdup_printf ("%s %d %d %d %d", exercise->id, width, height, scale, dark);
+  const LapFigure *figure;
+  gpointer picture;
+
+  if (g_hash_table_lookup_extended (shelf->pictures, key, NULL, &picture))
+    return picture;
+  if (g_hash_table_size (shelf->pictures) >= MOST)
+    g_hash_table_remove_all (shelf->pictures);
+  figure = lap_figure_set_get (shelf->set, exercise->id, NULL);
+  picture = figure != NULL ? paint (figure, width, height, scale, dark) : NULL;
+  g_hash_table_insert (shelf->pictures, g_steal_pointer (&key), picture);
+  return picture;
+}

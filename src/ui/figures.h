@@ -1,0 +1,22 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Figures for widgets: pictures of exercises in the colours of the style that is on, each painted once a size and
+ * kept. Main thread only.
+ */
+#pragma once
+
+#include "catalogue/catalogue.h"
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+/* The pose that says most about @exercise, standing on the lower edge of @width × @height px, without a floor; NULL
+ * where it has no figure. Transfer none; take a reference to keep it. */
+GdkTexture *lap_figure_texture (LapCatalogue *catalogue,
+                                LapExercise  *exercise,
+                                int           width,
+                                int           height,
+                                int           scale);
+
+G_END_DECLS

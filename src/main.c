@@ -17,6 +17,11 @@ main (int argc, char **argv)
   textdomain (GETTEXT_PACKAGE);
   if (lap_cli_run (argc, argv, &status))
     return status;
+  if (!lap_application_has_display ()) {
+    g_printerr ("lapwing: %s\n", _("there is no display for the window; lapwing --help lists the commands that need "
+                                  "none"));
+    return LAP_ERROR_USAGE;
+  }
   application = lap_application_new ();
   return g_application_run (G_APPLICATION (application), argc, argv);
 }

@@ -176,6 +176,12 @@ lap_application_init (LapApplication *self)
 {
 }
 
+gboolean
+lap_application_has_display (void)
+{
+  return gtk_init_check ();
+}
+
 LapApplication *
 lap_application_new (void)
 {

@@ -13,6 +13,9 @@ G_BEGIN_DECLS
 #define LAP_TYPE_APPLICATION (lap_application_get_type ())
 G_DECLARE_FINAL_TYPE (LapApplication, lap_application, LAP, APPLICATION, AdwApplication)
 
+/* Whether there is a display to open windows on. */
+gboolean        lap_application_has_display (void);
+
 LapApplication *lap_application_new       (void);
 
 /* Opens the file at @path in a window, or raises the window that has it. NULL with @error. */

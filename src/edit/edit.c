@@ -73,11 +73,54 @@ swap_splice (LapEdit *edit)
   edit->in = g_steal_pointer (&out);
 }
 
+/* Texts and values that are kept by pointer change places as they are, without a copy: what is applied and taken back
+ * leaves the very same pointers, and a timeline from before still holds. */
+static void
+swap_pointers (LapEdit *edit, gpointer *slot)
+{
+  const gboolean is_text = G_VALUE_HOLDS_STRING (&edit->value);
+  GValue was = G_VALUE_INIT;
+  gpointer now = is_text ? (gpointer) g_value_get_string (&edit->value) : g_value_get_boxed (&edit->value);
+
+  if (*slot == now)
+    return;
+  g_value_init (&was, G_VALUE_TYPE (&edit->value));
+  if (is_text)
+    g_value_take_string (&was, *slot);
+  else
+    g_value_take_boxed (&was, *slot);
+  *slot = now;
+  edit->value = was; /* its pointer has moved: nothing to free */
+  g_object_notify (G_OBJECT (edit->object), edit->property);
+  lap_object_changed (edit->object);
+}
+
+static gpointer *
+pointer_slot (LapEdit *edit)
+{
+  const LapRecord *record = lap_object_record (edit->object);
+
+  if (!G_VALUE_HOLDS_STRING (&edit->value) && !G_VALUE_HOLDS_BOXED (&edit->value))
+    return NULL;
+  for (guint i = 0; i < record->n; i++) {
+    g_autofree char *property = lap_field_property (&record->fields[i]);
+
+    if (g_str_equal (property, edit->property))
+      return (gpointer *) ((char *) edit->object + record->fields[i].offset);
+  }
+  return NULL;
+}
+
 static void
 swap_set (LapEdit *edit)
 {
+  gpointer *slot = pointer_slot (edit);
   GValue was = G_VALUE_INIT;
 
+  if (slot != NULL) {
+    swap_pointers (edit, slot);
+    return;
+  }
   g_value_init (&was, G_VALUE_TYPE (&edit->value));
   g_object_get_property (G_OBJECT (edit->object), edit->property, &was);
   g_object_set_property (G_OBJECT (edit->object), edit->property, &edit->value);

@@ -177,7 +177,7 @@ adapt_task (Adapt *a, const LapTurn *turn, int round)
   }
 }
 
-/* People who are new work steadily and are shown the easier option. */
+/* People who are new are shown the easier option. */
 static void
 ease (Adapt *a, const LapTurn *turn)
 {
@@ -186,9 +186,6 @@ ease (Adapt *a, const LapTurn *turn)
                       ? lap_catalogue_find (a->timeline->catalogue, task->shown->easier) : NULL;
   LapWishes wishes = wishes_for (a->timeline->session, turn->part_kind, a->whom);
 
-  if (turn->part_kind != LAP_PART_MAIN)
-    return;
-  lap_edits_set_int (a->edits, task->block, "pace", LAP_PACE_STEADY);
   if (easier == NULL || task->option != LAP_OPTION_AS_SHOWN || !lap_wishes_allow (&wishes, easier))
     return;
   lap_edits_set_int (a->edits, task->block, "option", LAP_OPTION_EASIER);
@@ -213,9 +210,12 @@ adapt_part (Adapt *a, guint p)
     if (told[turn->task] || task->shown == NULL)
       continue;
     told[turn->task] = TRUE;
+    /* People who are new work steadily, also at what took the place of a jump. */
+    if (a->whom == LAP_FOR_NEW && turn->part_kind == LAP_PART_MAIN && !changed)
+      lap_edits_set_int (a->edits, task->block, "pace", LAP_PACE_STEADY);
     if (offends (task->shown, a->whom))
       adapt_task (a, turn, changed ? turn->round : 0);
-    else if (a->whom == LAP_FOR_NEW && !changed)
+    else if (a->whom == LAP_FOR_NEW && turn->part_kind == LAP_PART_MAIN && !changed)
       ease (a, turn);
   }
 }

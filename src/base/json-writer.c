@@ -351,3 +351,24 @@ lap_json_writer_finish (LapJsonWriter *writer)
   writer->line_start = 0;
   return bytes;
 }
+
+void
+lap_json_writer_member_string (LapJsonWriter *writer, const char *name, const char *text)
+{
+  lap_json_writer_member (writer, name);
+  lap_json_writer_string (writer, text);
+}
+
+void
+lap_json_writer_member_int (LapJsonWriter *writer, const char *name, gint64 value)
+{
+  lap_json_writer_member (writer, name);
+  lap_json_writer_int (writer, value);
+}
+
+void
+lap_json_writer_member_number (LapJsonWriter *writer, const char *name, double value)
+{
+  lap_json_writer_member (writer, name);
+  lap_json_writer_number (writer, value);
+}

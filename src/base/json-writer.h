@@ -47,6 +47,11 @@ void           lap_json_writer_number (LapJsonWriter *writer, double value);
 void           lap_json_writer_boolean (LapJsonWriter *writer, gboolean value);
 void           lap_json_writer_null (LapJsonWriter *writer);
 
+/* A member and its value in one call. */
+void           lap_json_writer_member_string (LapJsonWriter *writer, const char *name, const char *text);
+void           lap_json_writer_member_int (LapJsonWriter *writer, const char *name, gint64 value);
+void           lap_json_writer_member_number (LapJsonWriter *writer, const char *name, double value);
+
 /* A whole subtree, members in its own order. */
 void           lap_json_writer_node (LapJsonWriter *writer, JsonNode *node);
 

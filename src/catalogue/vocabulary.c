@@ -75,20 +75,6 @@ static const LapWord kit_words[] = {
   { "partner", N_("partner") },
 };
 
-static const LapWord care_words[] = {
-  { "wrists", N_("wrists") },
-  { "knees", N_("knees") },
-  { "lower-back", N_("lower back") },
-  { "shoulders", N_("shoulders") },
-  { "neck", N_("neck") },
-  { "hips", N_("hips") },
-  { "ankles", N_("ankles") },
-  { "grip", N_("grip") },
-  { "balance", N_("balance") },
-  { "pelvic-floor", N_("pelvic floor") },
-  { "pressure", N_("blood pressure") },
-};
-
 static const LapWord impacts[] = {
   { "none", N_("No impact") },
   { "low", N_("Low impact") },
@@ -182,6 +168,7 @@ static const LapWord patterns[] = {
   { "stretch", N_("Stretch") },
 };
 
+/* The care words, and after them one more. */
 static const LapWord also_for[] = {
   { "wrists", N_("wrists") },
   { "knees", N_("knees") },
@@ -201,7 +188,7 @@ const LapWords lap_muscles = { "a muscle", muscles, G_N_ELEMENTS (muscles) };
 const LapWords lap_regions = { "a region", regions, G_N_ELEMENTS (regions) };
 const LapWords lap_postures = { "a posture", postures, G_N_ELEMENTS (postures) };
 const LapWords lap_kit_words = { "a piece of kit", kit_words, G_N_ELEMENTS (kit_words) };
-const LapWords lap_care_words = { "a care word", care_words, G_N_ELEMENTS (care_words) };
+const LapWords lap_care_words = { "a care word", also_for, LAP_N_CARE };
 const LapWords lap_impacts = { "an impact", impacts, G_N_ELEMENTS (impacts) };
 const LapWords lap_noises = { "a noise", noises, G_N_ELEMENTS (noises) };
 const LapWords lap_sides = { "a word for sides", sides, G_N_ELEMENTS (sides) };

@@ -21,13 +21,6 @@ member_number (LapJsonWriter *out, const char *name, int number)
 }
 
 static void
-member_text (LapJsonWriter *out, const char *name, const char *text)
-{
-  lap_json_writer_member (out, name);
-  lap_json_writer_string (out, text);
-}
-
-static void
 write_remedies (LapJsonWriter *out, const LapCheckup *checkup, const LapWarning *w)
 {
   g_autoptr (GPtrArray) remedies = lap_warning_remedies (checkup, w);
@@ -36,7 +29,7 @@ write_remedies (LapJsonWriter *out, const LapCheckup *checkup, const LapWarning 
   lap_json_writer_begin_array (out);
   for (guint i = 0; i < remedies->len; i++) {
     lap_json_writer_begin_object (out);
-    member_text (out, "label", ((LapRemedy *) g_ptr_array_index (remedies, i))->label);
+    lap_json_writer_member_string (out, "label", ((LapRemedy *) g_ptr_array_index (remedies, i))->label);
     lap_json_writer_end_object (out);
   }
   lap_json_writer_end_array (out);
@@ -48,8 +41,8 @@ write_warning (LapJsonWriter *out, const LapCheckup *checkup, const LapWarning *
   g_autofree char *message = lap_warning_message (checkup, w), *why = lap_warning_why (checkup, w);
 
   lap_json_writer_begin_object (out);
-  member_text (out, "check", w->check->id);
-  member_text (out, "severity", lap_words_id (&lap_severities, w->severity));
+  lap_json_writer_member_string (out, "check", w->check->id);
+  lap_json_writer_member_string (out, "severity", lap_words_id (&lap_severities, w->severity));
   member_number (out, "start", w->start);
   member_number (out, "end", w->end);
   member_number (out, "part", w->part);
@@ -60,9 +53,9 @@ write_warning (LapJsonWriter *out, const LapCheckup *checkup, const LapWarning *
   lap_json_writer_end_array (out);
   lap_json_writer_member (out, "fine");
   lap_json_writer_boolean (out, w->fine);
-  member_text (out, "message", message);
-  member_text (out, "why", why);
-  member_text (out, "source", lap_warning_source (w));
+  lap_json_writer_member_string (out, "message", message);
+  lap_json_writer_member_string (out, "why", why);
+  lap_json_writer_member_string (out, "source", lap_warning_source (w));
   write_remedies (out, checkup, w);
   lap_json_writer_end_object (out);
 }

@@ -4,32 +4,20 @@
  */
 #include "cli/cli.h"
 
-#include "base/json-writer.h"
 #include "checks/checks.h"
 
 #include <glib/gi18n-lib.h>
 
-static int
-print_json (void)
+static const char *
+id_of (guint n)
 {
-  g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
-  g_autoptr (GBytes) bytes = NULL;
+  return lap_checks_nth (n)->id;
+}
 
-  lap_json_writer_begin_object (out);
-  lap_json_writer_member (out, "checks");
-  lap_json_writer_begin_array (out);
-  for (guint i = 0; i < lap_checks_n (); i++) {
-    lap_json_writer_begin_object (out);
-    lap_json_writer_member (out, "id");
-    lap_json_writer_string (out, lap_checks_nth (i)->id);
-    lap_json_writer_member (out, "title");
-    lap_json_writer_string (out, _(lap_checks_nth (i)->title));
-    lap_json_writer_end_object (out);
-  }
-  lap_json_writer_end_array (out);
-  lap_json_writer_end_object (out);
-  bytes = lap_json_writer_finish (out);
-  return lap_cli_print (bytes);
+static const char *
+title_of (guint n)
+{
+  return _(lap_checks_nth (n)->title);
 }
 
 static int
@@ -45,7 +33,7 @@ run (int argc, char **argv)
   if (!lap_cli_options (argc, argv, &lap_command_checks, entries, 0, 0, &rest))
     return LAP_ERROR_USAGE;
   if (json)
-    return print_json ();
+    return lap_cli_print_known ("checks", lap_checks_n (), id_of, title_of);
   for (guint i = 0; i < lap_checks_n (); i++) {
     const LapCheck *check = lap_checks_nth (i);
 

@@ -178,3 +178,24 @@ lap_cli_print_left (LapSession *session)
       g_print (_("Left: %s\n"), message);
   }
 }
+
+int
+lap_cli_print_known (const char *what, guint n, const char *(*id) (guint), const char *(*title) (guint))
+{
+  g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
+  g_autoptr (GBytes) bytes = NULL;
+
+  lap_json_writer_begin_object (out);
+  lap_json_writer_member (out, what);
+  lap_json_writer_begin_array (out);
+  for (guint i = 0; i < n; i++) {
+    lap_json_writer_begin_object (out);
+    lap_json_writer_member_string (out, "id", id (i));
+    lap_json_writer_member_string (out, "title", title (i));
+    lap_json_writer_end_object (out);
+  }
+  lap_json_writer_end_array (out);
+  lap_json_writer_end_object (out);
+  bytes = lap_json_writer_finish (out);
+  return lap_cli_print (bytes);
+}

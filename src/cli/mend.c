@@ -9,13 +9,6 @@
 
 #include <glib/gi18n-lib.h>
 
-static void
-member_text (LapJsonWriter *out, const char *name, const char *text)
-{
-  lap_json_writer_member (out, name);
-  lap_json_writer_string (out, text);
-}
-
 static int
 print_json (GPtrArray *done)
 {
@@ -29,9 +22,9 @@ print_json (GPtrArray *done)
     const LapMended *mended = g_ptr_array_index (done, i);
 
     lap_json_writer_begin_object (out);
-    member_text (out, "check", mended->check);
-    member_text (out, "message", mended->message);
-    member_text (out, "remedy", mended->remedy);
+    lap_json_writer_member_string (out, "check", mended->check);
+    lap_json_writer_member_string (out, "message", mended->message);
+    lap_json_writer_member_string (out, "remedy", mended->remedy);
     lap_json_writer_end_object (out);
   }
   lap_json_writer_end_array (out);

@@ -263,7 +263,7 @@ solve_foot_side (const LapFigure *figure, LapFigurePose *pose, guint side, doubl
   pose->p[LAP_JOINT_TOE + side] = rest_toes (figure, pose->p[LAP_JOINT_BALL + side], foot, ground);
 }
 
-/* From the front a foot is a stub under the ankle, toes turned out by turn. */
+/* From the front a foot is a short shape under the ankle, toes turned out by turn. */
 static void
 solve_foot_front (const LapFigure *figure, LapFigurePose *pose, guint side, const LapLimb *limb)
 {

@@ -6,45 +6,24 @@
 #include <math.h>
 
 static void
-member_int (LapJsonWriter *out, const char *name, int value)
-{
-  lap_json_writer_member (out, name);
-  lap_json_writer_int (out, value);
-}
-
-static void
-member_number (LapJsonWriter *out, const char *name, double value)
-{
-  lap_json_writer_member (out, name);
-  lap_json_writer_number (out, value);
-}
-
-static void
-member_text (LapJsonWriter *out, const char *name, const char *text)
-{
-  lap_json_writer_member (out, name);
-  lap_json_writer_string (out, text);
-}
-
-static void
 write_model (LapJsonWriter *out, const LapEffort *effort)
 {
   const LapSession *session = effort->timeline->session;
 
   lap_json_writer_member (out, "model");
   lap_json_writer_begin_object (out);
-  member_number (out, "fitness", effort->fitness);
-  member_int (out, "age", session->age);
-  member_number (out, "mass", session->mass);
-  member_number (out, "rest-pulse", effort->rest_pulse);
-  member_number (out, "maximum-pulse", effort->maximum);
-  member_number (out, "start", LAP_EFFORT_START);
-  member_number (out, "rising", lap_kinetics.rising);
-  member_number (out, "falling-still", lap_kinetics.still);
-  member_number (out, "falling-active", lap_kinetics.active);
-  member_number (out, "low", effort->low);
-  member_number (out, "high", effort->high);
-  member_int (out, "starts", lap_effort_starts (effort->timeline));
+  lap_json_writer_member_number (out, "fitness", effort->fitness);
+  lap_json_writer_member_int (out, "age", session->age);
+  lap_json_writer_member_number (out, "mass", session->mass);
+  lap_json_writer_member_number (out, "rest-pulse", effort->rest_pulse);
+  lap_json_writer_member_number (out, "maximum-pulse", effort->maximum);
+  lap_json_writer_member_number (out, "start", LAP_EFFORT_START);
+  lap_json_writer_member_number (out, "rising", lap_kinetics.rising);
+  lap_json_writer_member_number (out, "falling-still", lap_kinetics.still);
+  lap_json_writer_member_number (out, "falling-active", lap_kinetics.active);
+  lap_json_writer_member_number (out, "low", effort->low);
+  lap_json_writer_member_number (out, "high", effort->high);
+  lap_json_writer_member_int (out, "starts", lap_effort_starts (effort->timeline));
   lap_json_writer_end_object (out);
 }
 
@@ -52,14 +31,14 @@ static void
 write_segment (LapJsonWriter *out, const LapEffortSegment *segment)
 {
   lap_json_writer_begin_object (out);
-  member_int (out, "start", segment->start);
-  member_int (out, "seconds", segment->seconds);
-  member_text (out, "kind", lap_words_id (&lap_interval_kinds, segment->kind));
-  member_number (out, "met", segment->met);
-  member_number (out, "demand", segment->demand);
-  member_number (out, "target", segment->curve.target);
-  member_number (out, "from", segment->curve.from);
-  member_number (out, "to", segment->to);
+  lap_json_writer_member_int (out, "start", segment->start);
+  lap_json_writer_member_int (out, "seconds", segment->seconds);
+  lap_json_writer_member_string (out, "kind", lap_words_id (&lap_interval_kinds, segment->kind));
+  lap_json_writer_member_number (out, "met", segment->met);
+  lap_json_writer_member_number (out, "demand", segment->demand);
+  lap_json_writer_member_number (out, "target", segment->curve.target);
+  lap_json_writer_member_number (out, "from", segment->curve.from);
+  lap_json_writer_member_number (out, "to", segment->to);
   lap_json_writer_end_object (out);
 }
 
@@ -75,12 +54,12 @@ lap_publish_effort (const LapEffort *effort)
   for (guint i = 0; i < effort->n; i++)
     write_segment (out, &effort->segments[i]);
   lap_json_writer_end_array (out);
-  member_number (out, "mean", effort->mean);
-  member_number (out, "peak", effort->peak);
-  member_number (out, "time-in-band", effort->in_band);
-  member_int (out, "kcal-low", effort->kcal_low);
-  member_int (out, "kcal-high", effort->kcal_high);
-  member_number (out, "met-minutes", effort->met_minutes);
+  lap_json_writer_member_number (out, "mean", effort->mean);
+  lap_json_writer_member_number (out, "peak", effort->peak);
+  lap_json_writer_member_number (out, "time-in-band", effort->in_band);
+  lap_json_writer_member_int (out, "kcal-low", effort->kcal_low);
+  lap_json_writer_member_int (out, "kcal-high", effort->kcal_high);
+  lap_json_writer_member_number (out, "met-minutes", effort->met_minutes);
   lap_json_writer_end_object (out);
   return lap_json_writer_finish (out);
 }
@@ -89,13 +68,13 @@ static void
 write_line (LapJsonWriter *out, const LapLine *line)
 {
   lap_json_writer_begin_object (out);
-  member_int (out, "start", line->start);
-  member_number (out, "seconds", ceil (line->seconds * 10) / 10);
-  member_text (out, "kind", lap_words_id (&lap_line_kinds, line->kind));
-  member_int (out, "part", line->part);
-  member_int (out, "round", line->round);
-  member_int (out, "block", line->block);
-  member_text (out, "text", line->text);
+  lap_json_writer_member_int (out, "start", line->start);
+  lap_json_writer_member_number (out, "seconds", ceil (line->seconds * 10) / 10);
+  lap_json_writer_member_string (out, "kind", lap_words_id (&lap_line_kinds, line->kind));
+  lap_json_writer_member_int (out, "part", line->part);
+  lap_json_writer_member_int (out, "round", line->round);
+  lap_json_writer_member_int (out, "block", line->block);
+  lap_json_writer_member_string (out, "text", line->text);
   lap_json_writer_end_object (out);
 }
 

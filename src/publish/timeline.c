@@ -6,13 +6,6 @@
 static const char *const sides[] = { NULL, "left", "right" };
 
 static void
-member_text (LapJsonWriter *out, const char *name, const char *text)
-{
-  lap_json_writer_member (out, name);
-  lap_json_writer_string (out, text);
-}
-
-static void
 member_number (LapJsonWriter *out, const char *name, int number, gboolean there)
 {
   lap_json_writer_member (out, name);
@@ -34,15 +27,15 @@ write_interval (LapJsonWriter *out, const LapTimeline *timeline, const LapInterv
   const LapTask *task = lap_timeline_task (timeline, v);
 
   lap_json_writer_begin_object (out);
-  member_number (out, "start", v->start, TRUE);
-  member_number (out, "seconds", v->seconds, TRUE);
-  member_text (out, "kind", lap_words_id (&lap_interval_kinds, v->kind));
-  member_number (out, "part", v->part, TRUE);
+  lap_json_writer_member_int (out, "start", v->start);
+  lap_json_writer_member_int (out, "seconds", v->seconds);
+  lap_json_writer_member_string (out, "kind", lap_words_id (&lap_interval_kinds, v->kind));
+  lap_json_writer_member_int (out, "part", v->part);
   member_number (out, "round", v->round, v->round > 0);
   member_number (out, "block", v->block, v->block != LAP_NO_BLOCK);
-  member_text (out, "exercise", task != NULL ? task->wanted : NULL);
-  member_text (out, "shown", shown_id (task));
-  member_text (out, "side", sides[v->side]);
+  lap_json_writer_member_string (out, "exercise", task != NULL ? task->wanted : NULL);
+  lap_json_writer_member_string (out, "shown", shown_id (task));
+  lap_json_writer_member_string (out, "side", sides[v->side]);
   lap_json_writer_end_object (out);
 }
 
@@ -52,7 +45,7 @@ lap_publish_timeline (const LapTimeline *timeline)
   g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
 
   lap_json_writer_begin_object (out);
-  member_number (out, "length", timeline->length, TRUE);
+  lap_json_writer_member_int (out, "length", timeline->length);
   lap_json_writer_member (out, "intervals");
   lap_json_writer_begin_array (out);
   for (guint i = 0; i < timeline->n; i++)

@@ -204,11 +204,44 @@ test_regions (void)
   g_assert_cmpuint (LAP_N_MUSCLES, ==, 21);
 }
 
+/* The one reader and the one writer of an exercise: nothing of a file is lost, nothing is added. */
+static void
+test_files (void)
+{
+  g_autofree char *folder = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "exercises", NULL);
+  g_autoptr(GDir) dir = g_dir_open (folder, 0, NULL);
+  g_autoptr(LapCatalogue) catalogue = lap_catalogue_builtin ();
+  const char *name;
+  guint files = 0;
+
+  while ((name = g_dir_read_name (dir)) != NULL)
+    {
+      g_autofree char *path = g_build_filename (folder, name, NULL), *text = NULL;
+      g_autofree char *id = g_strndup (name, strcspn (name, "."));
+      g_autoptr(LapJsonWriter) writer = lap_json_writer_new ();
+      g_autoptr(GBytes) bytes = NULL;
+      g_autoptr(JsonNode) wanted = NULL;
+      g_autoptr(JsonNode) found = NULL;
+
+      g_assert_true (g_file_get_contents (path, &text, NULL, NULL));
+      g_assert_nonnull (lap_catalogue_find (catalogue, id));
+      lap_exercise_write (lap_catalogue_find (catalogue, id), writer);
+      bytes = lap_json_writer_finish (writer);
+      wanted = lap_json_parse (text, strlen (text), NULL);
+      found = lap_json_parse (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), NULL);
+      if (!json_node_equal (wanted, found))
+        g_error ("%s is written as %s", name, (const char *) g_bytes_get_data (bytes, NULL));
+      files++;
+    }
+  g_assert_cmpuint (files, ==, lap_catalogue_n (catalogue));
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/catalogue/builtin", test_builtin);
+  g_test_add_func ("/catalogue/files", test_files);
   g_test_add_func ("/catalogue/shown", test_shown);
   g_test_add_func ("/catalogue/over", test_over);
   g_test_add_func ("/catalogue/filter", test_filter);

@@ -119,6 +119,30 @@ test_round_trip (void)
   assert_bytes (copy, bytes);
 }
 
+/* What comes with the program looks as if it had been saved by it. */
+static void
+test_demo (void)
+{
+  g_autofree char *folder = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", NULL);
+  g_autoptr(GDir) dir = g_dir_open (folder, 0, NULL);
+  const char *name;
+  guint files = 0;
+
+  while ((name = g_dir_read_name (dir)) != NULL)
+    {
+      g_autofree char *path = g_build_filename (folder, name, NULL), *text = NULL;
+      g_autoptr(LapSession) session = NULL;
+
+      if (!g_str_has_suffix (name, ".lapwing"))
+        continue;
+      g_assert_true (g_file_get_contents (path, &text, NULL, NULL));
+      session = read_text (text);
+      assert_text (session, text);
+      files++;
+    }
+  g_assert_cmpuint (files, >=, 3);
+}
+
 /* Values that must not have foreign members: "figure" is kept whole as it is, "in-round" has round numbers. */
 static gboolean
 is_closed (const char *name)
@@ -350,6 +374,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/model-files/holds-everything", test_holds_everything);
   g_test_add_func ("/model-files/round-trip", test_round_trip);
+  g_test_add_func ("/model-files/demo", test_demo);
   g_test_add_func ("/model-files/strangers", test_strangers);
   g_test_add_func ("/model-files/other-order", test_other_order);
   g_test_add_func ("/model-files/stranger-outlives-member", test_stranger_outlives_member);

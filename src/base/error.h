@@ -39,8 +39,8 @@ void        lap_error_at        (GError    **error,
 /* The JSON Pointer that @error is about, or NULL. */
 const char *lap_error_pointer   (const GError *error);
 
-/* Appends @bytes to @out so that they stay on one line and can be seen: what can't be printed as \u or byte escapes,
- * cut with an ellipsis after @most characters. For messages about what a file holds. */
+/* Appends @bytes to @out so that they stay on one line and can be seen: what can't be printed as \u or byte
+ * escapes, cut with an ellipsis after @most characters. For messages about what a file holds. */
 void        lap_append_printable (GString    *out,
                                   const char *bytes,
                                   gsize       length,

@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * One loop over the bytes with a stack of open containers that has a fixed height. A frame knows the child the loop is
- * in, which is all a JSON Pointer needs. The names of all open objects lie in one array; those of the innermost
- * object are at its end, and are sorted when the object closes: equal neighbours are a name used twice. Sorting
- * rather than hashing keeps the time within n log n for names chosen to be awkward.
+ * One loop over the bytes with a stack of open containers that has a fixed height. A frame knows the child
+ * the loop is in, which is all a JSON Pointer needs. The names of all open objects lie in one array; those of
+ * the innermost object are at its end, and are sorted when the object closes: equal neighbours are a name
+ * used twice. Sorting rather than hashing keeps the time within n log n for names chosen to be awkward.
  *
  * lap_json_line_of() is the same loop with a target: the parts of a pointer, compared as children are met.
  */
@@ -285,7 +285,8 @@ enter_container (Scan *scan, gboolean *empty)
   return frame->is_object ? read_name (scan) : TRUE;
 }
 
-/* A value just ended: closes what ends with it, up to the comma before the next value or the end of the root. */
+/* A value just ended: closes what ends with it, up to the comma before the next value or the end of the
+ * root. */
 static gboolean
 leave_value (Scan *scan)
 {
@@ -307,7 +308,8 @@ leave_value (Scan *scan)
       if (cursor->at >= cursor->end || *cursor->at != closing)
         {
           found = lap_json_found (cursor);
-          return lap_json_fault (cursor, _("expected a comma or %c after the value, found %s"), closing, found);
+          return lap_json_fault (cursor, _("expected a comma or %c after the value, found %s"),
+                                 closing, found);
         }
       if (!close_container (scan))
         return FALSE;
@@ -378,7 +380,8 @@ lap_json_scan (const char *bytes, gsize length, GError **error)
       g_autoptr(GString) place = g_string_new (NULL);
 
       append_place (place, &scan);
-      g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID, place->len > 0 ? _("line %u, %s: %s") : _("line %u%s: %s"),
+      g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID,
+                   place->len > 0 ? _("line %u, %s: %s") : _("line %u%s: %s"),
                    line_at (scan.cursor.start, scan.cursor.at), place->str, scan.cursor.fault);
     }
   scan_clear (&scan);

@@ -1,15 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Reads JSON strictly (RFC 8259). The bytes are scanned once before json-glib sees them, because json-glib alone
- * takes comments, octal numbers, repeated names and an empty file for JSON, and falls over deep nesting.
+ * Reads JSON strictly (RFC 8259). The bytes are scanned once before json-glib sees them, because json-glib
+ * alone takes comments, octal numbers, repeated names and an empty file for JSON, and falls over deep
+ * nesting.
  *
- * What always holds: the scan uses no recursion and time that grows as n log n at worst, whatever the bytes are.
- * An error is LAP_ERROR_INVALID with one printable line, "line 12, /parts/0/blocks/3: expected …", where lines
- * count from 1 and the place is a JSON Pointer (RFC 6901); for the root the place is left out. A name of more
- * than 40 characters is cut with an ellipsis in that line.
+ * What always holds: the scan uses no recursion and time that grows as n log n at worst, whatever the bytes
+ * are. An error is LAP_ERROR_INVALID with one printable line, "line 12, /parts/0/blocks/3: expected …", where
+ * lines count from 1 and the place is a JSON Pointer (RFC 6901); for the root the place is left out. A name
+ * of more than 40 characters is cut with an ellipsis in that line.
  *
- * Calling order: lap_json_parse() for the tree; keep the bytes as long as an error may be found in the tree, and ask
- * lap_json_line_of() for its line. lap_json_scan() alone says whether bytes may be read.
+ * Calling order: lap_json_parse() for the tree; keep the bytes as long as an error may be found in the tree,
+ * and ask lap_json_line_of() for its line. lap_json_scan() alone says whether bytes may be read.
  */
 #pragma once
 
@@ -28,8 +29,8 @@ gboolean  lap_json_scan (const char *bytes, gsize length, GError **error);
 /* The scan, then the tree: immutable, transfer full. */
 JsonNode *lap_json_parse (const char *bytes, gsize length, GError **error);
 
-/* The line on which the value at @pointer starts. Where there is none, the line of the nearest container that would
- * hold it. 0 for a @pointer that isn't one ("" or "/…"), or bytes that don't hold a value. */
+/* The line on which the value at @pointer starts. Where there is none, the line of the nearest container that
+ * would hold it. 0 for a @pointer that isn't one ("" or "/…"), or bytes that don't hold a value. */
 guint     lap_json_line_of (const char *bytes, gsize length, const char *pointer);
 
 G_END_DECLS

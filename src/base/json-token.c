@@ -87,8 +87,8 @@ read_unicode_escape (LapJsonCursor *cursor)
   if (cursor->end - cursor->at >= 12 && cursor->at[6] == '\\' && cursor->at[7] == 'u')
     second = hex4 (cursor, cursor->at + 8);
   if (first >= 0xdc00 || second < 0xdc00 || second > 0xdfff)
-    return lap_json_fault (cursor, _("\\u%04x is half of a pair; expected \\ud800 to \\udbff, then \\udc00 to \\udfff"),
-                           first);
+    return lap_json_fault (cursor, _("\\u%04x is half of a pair; expected \\ud800 to \\udbff, then "
+                                     "\\udc00 to \\udfff"), first);
   cursor->at += 12;
   return TRUE;
 }
@@ -126,7 +126,7 @@ lap_json_read_string (LapJsonCursor *cursor, LapJsonText *text)
       if (c == '\n' || c == '\r')
         return lap_json_fault (cursor, _("expected a closing quote before the end of the line"));
       if (c < 0x20)
-        return lap_json_fault (cursor, _("a bare control character in a text; expected it written as \\u%04x"), c);
+        return lap_json_fault (cursor, _("a bare control character in a text; expected it as \\u%04x"), c);
       if (c == '\\')
         {
           text->escaped = TRUE;

@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The words of JSON: one string, number or literal is read at a cursor. Internal to base/json-scan.c, which owns the
- * grammar between the words.
+ * The words of JSON: one string, number or literal is read at a cursor. Internal to base/json-scan.c, which
+ * owns the grammar between the words.
  *
- * What always holds: a reader that returns TRUE has moved the cursor just behind its word; one that returns FALSE
- * has left in fault a sentence (what is wrong, what was expected) and in at the byte where it is wrong.
+ * What always holds: a reader that returns TRUE has moved the cursor just behind its word; one that returns
+ * FALSE has left in fault a sentence (what is wrong, what was expected) and in at the byte where it is wrong.
  * Nothing beyond end is looked at, and the bytes need no closing NUL.
  */
 #pragma once
@@ -30,7 +30,8 @@ typedef struct {
 /* Sets the fault, a printf sentence, unless there is one already. Returns FALSE, to be returned. */
 gboolean lap_json_fault (LapJsonCursor *cursor, const char *format, ...) G_GNUC_PRINTF (2, 3);
 
-/* What stands at the cursor, for a person: a few characters in quotes, or "the end of the text". Transfer full. */
+/* What stands at the cursor, for a person: a few characters in quotes, or "the end of the text". Transfer
+ * full. */
 char    *lap_json_found (const LapJsonCursor *cursor);
 
 void     lap_json_skip_space (LapJsonCursor *cursor);

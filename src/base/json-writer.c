@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Whether an array fits one line is known only at its end. So an array is held back, its scalars in a list, and
- * written when it ends or when a container begins inside it, which settles that it takes a line for each item.
+ * Whether an array fits one line is known only at its end. So an array is held back, its scalars in a list,
+ * and written when it ends or when a container begins inside it, which settles that it takes a line for each
+ * item.
  */
 #include "base/json-writer.h"
 

@@ -1,16 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Writes JSON the way all our files have it: two spaces of indent, members in the order they are called, numbers as
- * short as they can be and still read back the same, one newline at the end. json-glib's own generator has another
- * layout and writes 40.0 for 40.
+ * Writes JSON the way all our files have it: two spaces of indent, members in the order they are called,
+ * numbers as short as they can be and still read back the same, one newline at the end. json-glib's own
+ * generator has another layout and writes 40.0 for 40.
  *
- * What always holds: an object has one member a line; an array of scalars stands on one line when that line, with a
- * comma behind it, stays within 100 columns, and else has one item a line; other arrays have one item a line. Empty
- * ones are {} and []. The output doesn't depend on the locale.
+ * What always holds: an object has one member a line; an array of scalars stands on one line when that line,
+ * with a comma behind it, stays within 100 columns, and else has one item a line; other arrays have one item
+ * a line. Empty ones are {} and []. The output doesn't depend on the locale.
  *
- * Calling order: one value makes the text. Between begin_object and end_object each value follows a member; between
- * begin_array and end_array values follow each other. lap_json_writer_finish() when all that was begun is ended.
- * A wrong order is a mistake in the calling code and a critical warning.
+ * Calling order: one value makes the text. Between begin_object and end_object each value follows a member;
+ * between begin_array and end_array values follow each other. lap_json_writer_finish() when all that was
+ * begun is ended. A wrong order is a mistake in the calling code and a critical warning.
  *
  *   g_autoptr(LapJsonWriter) writer = lap_json_writer_new ();
  *   lap_json_writer_begin_object (writer);

@@ -3,8 +3,9 @@
 """Python's json module as a second opinion on what is JSON and what it says.
 
   rows FOLDER   every text of the corpus: does the module accept it, as its row says?
-  pairs FILE    lines of two texts in base64, what was read and what was written from it (or "refused"): with our limits
-                on top, does the module accept the same texts, and do both say the same, in the same order?
+  pairs FILE    lines of two texts in base64, what was read and what was written from it (or "refused"): with
+                our limits on top, does the module accept the same texts, and do both say the same, in the same
+                order?
 """
 import base64
 import json

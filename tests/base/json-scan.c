@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The strict scan against a corpus of texts, each with the section of RFC 8259 that settles it (tests/data/json), and
- * against Python's json module, a general-purpose reader, over that corpus and over texts with bytes changed at random.
- * What we refuse beyond the grammar (repeated names, \u0000, halves of pairs, numbers beyond 64 bits or a double) is
- * marked in the corpus and held by the same rules in json-reference.py.
+ * The strict scan against a corpus of texts, each with the section of RFC 8259 that settles it
+ * (tests/data/json), and against Python's json module, a general-purpose reader, over that corpus and over
+ * texts with bytes changed at random. What we refuse beyond the grammar (repeated names, \u0000, halves of
+ * pairs, numbers beyond 64 bits or a double) is marked in the corpus and held by the same rules in
+ * json-reference.py.
  */
 #include "base/error.h"
 #include "base/json-scan.h"
@@ -118,15 +119,16 @@ test_corpus (void)
       g_autofree char *head = NULL;
 
       if (right != is_good (row))
-        g_error ("%s (RFC 8259 section %s, %s): %s", row->cells[FILE_NAME], row->cells[SECTION], row->cells[WHAT],
-                 right ? "accepted" : error->message);
+        g_error ("%s (RFC 8259 section %s, %s): %s", row->cells[FILE_NAME], row->cells[SECTION],
+                 row->cells[WHAT], right ? "accepted" : error->message);
       if (right)
         continue;
       g_assert_error (error, LAP_ERROR, LAP_ERROR_INVALID);
       assert_one_line (error->message);
       head = g_strconcat (row->cells[PLACE], ": ", NULL);
       if (!g_str_has_prefix (error->message, head))
-        g_error ("%s: expected it %s, found \"%s\"", row->cells[FILE_NAME], row->cells[PLACE], error->message);
+        g_error ("%s: expected it %s, found \"%s\"", row->cells[FILE_NAME], row->cells[PLACE],
+                 error->message);
     }
 }
 
@@ -166,7 +168,8 @@ test_cut_short (void)
 static void
 ask_python (const char *what, const char *path)
 {
-  g_autofree char *script = g_build_filename (g_getenv ("LAP_SOURCE"), "tests", "base", "json-reference.py", NULL);
+  g_autofree char *script = g_build_filename (g_getenv ("LAP_SOURCE"), "tests", "base", "json-reference.py",
+                                              NULL);
   const char *const argv[] = { "python3", script, what, path, NULL };
   g_autoptr(GError) error = NULL;
   g_autoptr(GSubprocess) python = NULL;
@@ -372,7 +375,8 @@ test_message (void)
 static void
 test_line_of (void)
 {
-  static const char text[] = "{\n  \"a\": 1,\n  \"b/c\": [\n    10,\n    {\n      \"~\": true\n    }\n  ]\n}\n";
+  static const char text[] = "{\n  \"a\": 1,\n  \"b/c\": [\n    10,\n    {\n"
+                             "      \"~\": true\n    }\n  ]\n}\n";
   static const struct { const char *pointer; guint line; } rows[] = {
     { "", 1 }, { "/a", 2 }, { "/b~1c", 3 }, { "/b~1c/0", 4 }, { "/b~1c/1", 5 }, { "/b~1c/1/~0", 6 },
     /* The nearest container where there is no such value. */

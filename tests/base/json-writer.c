@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The layout of what we write, and the shortest numbers. Outside check: repr() of Python, the shortest text that reads
- * back as the same double, over 5,000 doubles of all sizes.
+ * The layout of what we write, and the shortest numbers. Outside check: repr() of Python, the shortest text
+ * that reads back as the same double, over 5,000 doubles of all sizes.
  */
 #include "base/json-scan.h"
 #include "base/json-writer.h"
@@ -176,7 +176,8 @@ test_layout (void)
                    "}\n");
 }
 
-/* An array of scalars is one line as long as that line, with the comma that may follow, has at most 100 columns. */
+/* An array of scalars is one line as long as that line, with the comma that may follow, has at most 100
+ * columns. */
 static void
 test_line_breaks (void)
 {

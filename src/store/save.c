@@ -1,72 +1,126 @@
-/* SPDX-License-Identifier: GPL-3.0-or-later
- *
- * GIO writes over a file in place when it has other hard links, or a group that the new file can't be given: a crash
- * would leave halves. So it is asked to replace the file as if there had been none, and mode and group are kept here.
- */
+/* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "store/save.h"
-
-#include "base/error.h"
-
-#include <gio/gfiledescriptorbased.h>
 
 #include <errno.h>
 #include <fcntl.h>
+#include <glib/gstdio.h>
 #include <stdlib.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
+#include <glib/gi18n-lib.h>
+
+#include "store/local-file.h"
+
 static gboolean
-fail (GError **error, int code, const char *path, const char *what)
+fail (GError **error, const char *path, const char *what)
 {
-  g_set_error (error, LAP_ERROR, code, "%s: %s", path, what);
-  return FALSE;
+  return lap_file_fail (error, LAP_ERROR_UNWRITABLE, path, what);
 }
 
-/* The file a chain of symbolic links leads to, which is what gets replaced. */
+/* The file a chain of symbolic links leads to, which is what gets replaced; NULL where the chain is
+ * broken. */
 static char *
-follow (const char *path)
+follow (const char *path, GError **error)
 {
+  struct stat state;
   char *real = realpath (path, NULL);
-  char *target = g_strdup (real != NULL ? real : path);
+  int problem = errno;
+  char *target;
 
+  if (real == NULL && problem == ENOENT && lstat (path, &state) != 0)
+    return g_strdup (path);
+  if (real == NULL)
+    {
+      fail (error, path,
+            problem == ENOENT ? _("is a link to a file that isn't there") : g_strerror (problem));
+      return NULL;
+    }
+  target = g_strdup (real);
   free (real);
   return target;
 }
 
+/* Whether the file may be replaced; what is there goes to @old, whose st_nlink is 0 when nothing is. */
 static gboolean
-is_writable_folder (const char *folder, GError **error)
+may_replace (const char *target, struct stat *old, GError **error)
 {
-  struct stat st;
-
-  if (stat (folder, &st) != 0)
-    return fail (error, LAP_ERROR_UNWRITABLE, folder, g_strerror (errno));
-  if (!S_ISDIR (st.st_mode))
-    return fail (error, LAP_ERROR_UNWRITABLE, folder, "isn't a folder");
-  if (access (folder, W_OK | X_OK) != 0)
-    return fail (error, LAP_ERROR_UNWRITABLE, folder, "the folder can't be written");
-  return TRUE;
-}
-
-/* Whether there is no file at @path yet, or one that may be replaced; then @old tells of it, and has a mode. */
-static gboolean
-is_replaceable (const char *path, struct stat *old, GError **error)
-{
-  if (lstat (path, old) != 0) {
-    old->st_mode = 0;
-    return errno == ENOENT || fail (error, LAP_ERROR_UNWRITABLE, path, g_strerror (errno));
-  }
-  if (S_ISLNK (old->st_mode))
-    return fail (error, LAP_ERROR_UNWRITABLE, path, "is a link that leads nowhere");
+  *old = (struct stat) { 0 };
+  if (stat (target, old) != 0)
+    return errno == ENOENT || fail (error, target, g_strerror (errno));
+  if (S_ISDIR (old->st_mode))
+    return fail (error, target, _("is a folder; expected a file"));
   if (!S_ISREG (old->st_mode))
-    return fail (error, LAP_ERROR_UNWRITABLE, path, "isn't a regular file");
+    return fail (error, target, _("is a pipe or a device; expected a file"));
   if (old->st_uid != geteuid ())
-    return fail (error, LAP_ERROR_UNWRITABLE, path, "belongs to somebody else; save a copy under another name");
-  if (access (path, W_OK) != 0)
-    return fail (error, LAP_ERROR_UNWRITABLE, path, "is read-only");
+    return fail (error, target, _("belongs to somebody else; save a copy under another name"));
+  if (access (target, W_OK) != 0)
+    return fail (error, target, _("is read-only; save a copy under another name"));
   return TRUE;
 }
 
-/* The rename itself is only safe on disk when its folder is. */
+static gboolean
+may_write_folder (const char *folder, GError **error)
+{
+  struct stat state;
+
+  if (stat (folder, &state) != 0)
+    return fail (error, folder, g_strerror (errno));
+  if (!S_ISDIR (state.st_mode))
+    return fail (error, folder, _("isn't a folder"));
+  if (access (folder, W_OK | X_OK) != 0)
+    return fail (error, folder, _("is a folder where you can't write"));
+  return TRUE;
+}
+
+static gboolean
+write_all (int fd, const char *data, gsize size)
+{
+  while (size > 0)
+    {
+      gssize n = write (fd, data, size);
+
+      if (n < 0 && errno != EINTR)
+        return FALSE;
+      data += MAX (n, 0);
+      size -= MAX (n, 0);
+    }
+  return TRUE;
+}
+
+/* Fills the file beside, gives it group and mode of the @old one and brings it to the disk. @now is its state
+ * then. */
+static gboolean
+fill (int fd, GBytes *bytes, const struct stat *old, struct stat *now, const char *path, GError **error)
+{
+  gsize size;
+  const char *data = g_bytes_get_data (bytes, &size);
+
+  if (old->st_nlink > 0 && fchown (fd, -1, old->st_gid) != 0)
+    return fail (error, path, _("belongs to a group you aren't in; save a copy under another name"));
+  if (!write_all (fd, data, size) || (old->st_nlink > 0 && fchmod (fd, old->st_mode & 07777) != 0)
+      || fsync (fd) != 0 || fstat (fd, now) != 0)
+    return fail (error, path, g_strerror (errno));
+  return TRUE;
+}
+
+/* Whether the file at @target is still the one of @etag. */
+static gboolean
+is_unchanged (const char *target, const char *etag, const char *path, GError **error)
+{
+  struct stat state;
+  g_autofree char *now = NULL;
+
+  if (etag == NULL || stat (target, &state) != 0)
+    return TRUE;
+  now = lap_file_etag (&state);
+  if (g_str_equal (now, etag))
+    return TRUE;
+  return lap_file_fail (error, LAP_ERROR_CHANGED, path,
+                        _("was changed by somebody else since it was opened"));
+}
+
+/* The rename is on the disk only when its folder is. The new file stands by now: where a file system can't
+ * sync a folder there is nothing to take back. */
 static void
 sync_folder (const char *folder)
 {
@@ -78,67 +132,37 @@ sync_folder (const char *folder)
   close (fd);
 }
 
-/* Gives the new file mode and group of the old one. */
-static gboolean
-keep_rights (GFileOutputStream *out, const struct stat *old, GError **error)
-{
-  struct stat now;
-  int fd;
-
-  if (old->st_mode == 0 || !G_IS_FILE_DESCRIPTOR_BASED (out))
-    return TRUE;
-  fd = g_file_descriptor_based_get_fd (G_FILE_DESCRIPTOR_BASED (out));
-  if (fstat (fd, &now) == 0 && (now.st_gid == old->st_gid || fchown (fd, -1, old->st_gid) == 0) &&
-      fchmod (fd, old->st_mode & 07777) == 0)
-    return TRUE;
-  g_set_error (error, G_IO_ERROR, g_io_error_from_errno (errno), "its group and mode can't be kept: %s",
-               g_strerror (errno));
-  return FALSE;
-}
-
-static gboolean
-write_out (GFile *file, GBytes *bytes, const char *etag, const struct stat *old, char **new_etag, GError **error)
-{
-  /* Private until it has the rights of the old one. */
-  GFileCreateFlags flags = old->st_mode != 0 ? G_FILE_CREATE_REPLACE_DESTINATION | G_FILE_CREATE_PRIVATE
-                                             : G_FILE_CREATE_NONE;
-  g_autoptr (GFileOutputStream) out = g_file_replace (file, etag, FALSE, flags, NULL, error);
-  g_autoptr (GCancellable) given_up = g_cancellable_new ();
-
-  if (out == NULL)
-    return FALSE;
-  if (!g_output_stream_write_all (G_OUTPUT_STREAM (out), g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes),
-                                  NULL, NULL, error) ||
-      !keep_rights (out, old, error)) {
-    /* Closing with a cancelled operation leaves the old file where it was. */
-    g_cancellable_cancel (given_up);
-    g_output_stream_close (G_OUTPUT_STREAM (out), given_up, NULL);
-    return FALSE;
-  }
-  if (!g_output_stream_close (G_OUTPUT_STREAM (out), NULL, error))
-    return FALSE;
-  if (new_etag != NULL)
-    *new_etag = g_file_output_stream_get_etag (out);
-  return TRUE;
-}
-
 gboolean
 lap_save_bytes (const char *path, GBytes *bytes, const char *etag, char **new_etag, GError **error)
 {
-  g_autofree char *target = follow (path);
-  g_autofree char *folder = g_path_get_dirname (target);
-  g_autoptr (GFile) file = g_file_new_for_path (target);
-  g_autoptr (GError) mistake = NULL;
-  struct stat old;
+  g_autofree char *target = follow (path, error);
+  g_autofree char *folder = target != NULL ? g_path_get_dirname (target) : NULL;
+  g_autofree char *beside = folder != NULL ? g_build_filename (folder, ".lapwing-XXXXXX", NULL) : NULL;
+  struct stat old, written;
+  gboolean good;
+  int fd;
 
-  if (!is_writable_folder (folder, error) || !is_replaceable (target, &old, error))
+  if (target == NULL || !may_replace (target, &old, error) || !may_write_folder (folder, error))
     return FALSE;
-  if (!write_out (file, bytes, etag, &old, new_etag, &mistake)) {
-    if (g_error_matches (mistake, G_IO_ERROR, G_IO_ERROR_WRONG_ETAG))
-      return fail (error, LAP_ERROR_CHANGED, path, "was changed by somebody else since it was opened");
-    return fail (error, LAP_ERROR_UNWRITABLE, path, mistake->message);
-  }
+  /* A new file has the mode that the umask leaves. One that takes the place of another is closed to all
+   * others until it has that one's mode. */
+  fd = g_mkstemp_full (beside, O_WRONLY | O_CLOEXEC, old.st_nlink > 0 ? 0600 : 0666);
+  if (fd < 0)
+    return fail (error, path, g_strerror (errno));
+  good = fill (fd, bytes, &old, &written, path, error);
+  if (close (fd) != 0 && good)
+    good = fail (error, path, g_strerror (errno));
+  good = good && is_unchanged (target, etag, path, error);
+  if (good && rename (beside, target) != 0)
+    good = fail (error, path, g_strerror (errno));
+  if (!good)
+    {
+      unlink (beside);
+      return FALSE;
+    }
   sync_folder (folder);
+  if (new_etag != NULL)
+    *new_etag = lap_file_etag (&written);
   return TRUE;
 }
 
@@ -173,9 +197,10 @@ work (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 }
 
 void
-lap_save_bytes_async (const char *path, GBytes *bytes, const char *etag, GAsyncReadyCallback callback, gpointer data)
+lap_save_bytes_async (const char *path, GBytes *bytes, const char *etag, GAsyncReadyCallback callback,
+                      gpointer data)
 {
-  g_autoptr (GTask) task = g_task_new (NULL, NULL, callback, data);
+  g_autoptr(GTask) task = g_task_new (NULL, NULL, callback, data);
   Job *job = g_new0 (Job, 1);
 
   job->path = g_strdup (path);
@@ -188,13 +213,14 @@ lap_save_bytes_async (const char *path, GBytes *bytes, const char *etag, GAsyncR
 gboolean
 lap_save_bytes_finish (GAsyncResult *result, char **new_etag, GError **error)
 {
-  g_autoptr (GError) mistake = NULL;
+  g_autoptr(GError) mistake = NULL;
   g_autofree char *etag = g_task_propagate_pointer (G_TASK (result), &mistake);
 
-  if (mistake != NULL) {
-    g_propagate_error (error, g_steal_pointer (&mistake));
-    return FALSE;
-  }
+  if (mistake != NULL)
+    {
+      g_propagate_error (error, g_steal_pointer (&mistake));
+      return FALSE;
+    }
   if (new_etag != NULL)
     *new_etag = g_steal_pointer (&etag);
   return TRUE;

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A child that saves is killed at its first, second, … system call, before and behind each, until it gets through. The
- * file is wholly the old one or wholly the new one every time. What a loss of power would do can't be tried; in its
- * place the order of calls is looked at: the data is synced before the rename, the folder after it.
+ * A save that is killed at any system call, before it or after it, leaves the old file or the new one, whole.
+ * The save runs in a child that is traced (ptrace(2)): it stops at the entry and at the exit of each system
+ * call, and at the k-th stop it is killed; for every k until a save comes to its end. A loss of power can't
+ * be had in a test: for that the order of the calls that bring things to the disk is held.
  */
 #include "store/save.h"
 
@@ -15,212 +16,252 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-/* More than a page, and not the same at any place. */
-#define LENGTH 20000
+#include "store/folder.h"
+#include "store/read-file.h"
+
+#define LENGTH 300000
+#define STOPS_MOST 2000
 
 typedef struct {
-  char *folder, *path, *link;
-  GBytes *old, *new;
-} Place;
-
-static GBytes *
-filled (char c)
-{
-  return g_bytes_new_take (g_strnfill (LENGTH, c), LENGTH);
-}
-
-static void
-place_init (Place *place)
-{
-  g_autoptr(GError) error = NULL;
-
-  place->folder = g_dir_make_tmp ("lapwing-XXXXXX", &error);
-  g_assert_no_error (error);
-  place->path = g_build_filename (place->folder, "plan.lapwing", NULL);
-  place->link = g_build_filename (place->folder, "link", NULL);
-  place->old = filled ('o');
-  place->new = filled ('n');
-  g_assert_true (g_file_set_contents (place->path, g_bytes_get_data (place->old, NULL), LENGTH, NULL));
-  g_assert_cmpint (g_chmod (place->path, 0640), ==, 0);
-  g_assert_cmpint (symlink ("plan.lapwing", place->link), ==, 0);
-}
-
-/* A killed child may leave what it was writing, under another name. */
-static void
-place_clear (Place *place)
-{
-  g_autoptr(GDir) dir = g_dir_open (place->folder, 0, NULL);
   const char *name;
+  gboolean exists;    /* there is an old file */
+  gboolean linked;    /* saved through a symbolic link */
+  gboolean hard;      /* the old file has a second name */
+  gboolean refused;   /* it was changed, so it stays the old one */
+} Case;
 
-  while ((name = g_dir_read_name (dir)) != NULL)
-    {
-      g_autofree char *path = g_build_filename (place->folder, name, NULL);
+static const Case cases[] = {
+  { "replace", TRUE, FALSE, FALSE, FALSE },
+  { "through-link", TRUE, TRUE, FALSE, FALSE },
+  { "second-name", TRUE, FALSE, TRUE, FALSE },
+  { "new", FALSE, FALSE, FALSE, FALSE },
+  { "changed", TRUE, FALSE, FALSE, TRUE },
+};
 
-      g_assert_cmpint (g_remove (path), ==, 0);
-    }
-  g_assert_cmpint (g_rmdir (place->folder), ==, 0);
-  g_free (place->folder);
-  g_free (place->path);
-  g_free (place->link);
-  g_bytes_unref (place->old);
-  g_bytes_unref (place->new);
+typedef enum { NOTHING, OLD, NEW, HALF } Found;
+
+typedef struct {
+  char *path;
+  char *asked;   /* what is handed to the save: the path, or a link to it */
+  char *old;
+  GBytes *bytes;
+} Texts;
+
+static Found
+look (const Texts *texts)
+{
+  g_autofree char *found = NULL;
+  gsize length;
+
+  if (!g_file_get_contents (texts->path, &found, &length, NULL))
+    return NOTHING;
+  if (length == LENGTH && memcmp (found, texts->old, LENGTH) == 0)
+    return OLD;
+  if (length == g_bytes_get_size (texts->bytes)
+      && memcmp (found, g_bytes_get_data (texts->bytes, NULL), length) == 0)
+    return NEW;
+  return HALF;
 }
 
-/* The child: stops, so that it can be watched from here on, and saves. */
-static void
-save_and_exit (const Place *place)
+/* The child stops before its first step, so that all that follows is traced. */
+static pid_t
+start_save (const Texts *texts, const char *etag)
 {
-  if (ptrace (PTRACE_TRACEME, 0, NULL, NULL) != 0 || raise (SIGSTOP) != 0)
-    _exit (2);
-  _exit (lap_save_bytes (place->link, place->new, NULL, NULL, NULL) ? 0 : 1);
-}
-
-/* The number of the system call that begins at a stop, or -1 at one where a call ends. */
-static long
-call_at_stop (pid_t child)
-{
-  struct __ptrace_syscall_info info = { 0 };
-
-  g_assert_cmpint (ptrace (PTRACE_GET_SYSCALL_INFO, child, sizeof info, &info), >, 0);
-  return info.op == PTRACE_SYSCALL_INFO_ENTRY ? (long) info.entry.nr : -1;
-}
-
-/* Lets a child save up to stop @last, then kills it; -1 lets it get through. TRUE when it got through. The system
- * calls are added to @calls, unless that is NULL. */
-static gboolean
-run_child (const Place *place, int last, GArray *calls)
-{
+  int status;
   pid_t child = fork ();
+
+  g_assert_cmpint (child, >=, 0);
+  if (child == 0)
+    {
+      if (ptrace (PTRACE_TRACEME, 0, NULL, NULL) != 0)
+        _exit (99);
+      raise (SIGSTOP);
+      _exit (lap_save_bytes (texts->asked, texts->bytes, etag, NULL, NULL) ? 0 : 1);
+    }
+  g_assert_cmpint (waitpid (child, &status, 0), ==, child);
+  g_assert_true (WIFSTOPPED (status));
+  g_assert_cmpint (ptrace (PTRACE_SETOPTIONS, child, NULL, PTRACE_O_TRACESYSGOOD | PTRACE_O_EXITKILL), ==, 0);
+  return child;
+}
+
+/* Lets the child run to its @stop-th stop and kills it there. FALSE when it ended before; then its exit
+ * status. */
+static gboolean
+kill_at (pid_t child, guint stop, int *exit_status)
+{
   int status;
 
-  if (child == 0)
-    save_and_exit (place);
-  g_assert_cmpint (waitpid (child, &status, 0), ==, child);
-  g_assert_true (WIFSTOPPED (status) && WSTOPSIG (status) == SIGSTOP);
-  g_assert_cmpint (ptrace (PTRACE_SETOPTIONS, child, NULL, PTRACE_O_TRACESYSGOOD | PTRACE_O_EXITKILL), ==, 0);
-  for (int stop = 0; last < 0 || stop <= last; stop++)
+  for (guint i = 0; i < stop; i++)
     {
-      long call;
-
       g_assert_cmpint (ptrace (PTRACE_SYSCALL, child, NULL, NULL), ==, 0);
       g_assert_cmpint (waitpid (child, &status, 0), ==, child);
       if (WIFEXITED (status))
         {
-          g_assert_cmpint (WEXITSTATUS (status), ==, 0);
-          return TRUE;
+          *exit_status = WEXITSTATUS (status);
+          return FALSE;
         }
-      g_assert_true (WIFSTOPPED (status));
-      g_assert_cmpint (WSTOPSIG (status), ==, SIGTRAP | 0x80);
-      call = call_at_stop (child);
-      if (calls != NULL && call >= 0)
-        g_array_append_val (calls, call);
+      g_assert_true (WIFSTOPPED (status) && WSTOPSIG (status) == (SIGTRAP | 0x80));
     }
   g_assert_cmpint (kill (child, SIGKILL), ==, 0);
   g_assert_cmpint (waitpid (child, &status, 0), ==, child);
-  g_assert_true (WIFSIGNALED (status));
-  return FALSE;
-}
-
-/* TRUE for the new one, FALSE for the old one; anything else fails. */
-static gboolean
-holds_new (const Place *place)
-{
-  g_autofree char *text = NULL;
-  gboolean is_new;
-  struct stat st;
-  gsize length;
-
-  g_assert_true (g_file_get_contents (place->path, &text, &length, NULL));
-  is_new = *text == 'n';
-  g_assert_cmpmem (text, length, g_bytes_get_data (is_new ? place->new : place->old, NULL), LENGTH);
-  g_assert_true (lstat (place->path, &st) == 0 && S_ISREG (st.st_mode));
-  g_assert_cmpint (st.st_mode & 07777, ==, 0640);
-  g_assert_true (lstat (place->link, &st) == 0 && S_ISLNK (st.st_mode));
-  return is_new;
-}
-
-/* GIO looks around on its first file; that is no part of saving. */
-static void
-warm_up (void)
-{
-  Place place;
-
-  place_init (&place);
-  g_assert_true (lap_save_bytes (place.link, place.new, NULL, NULL, NULL));
-  g_assert_true (holds_new (&place));
-  place_clear (&place);
+  return TRUE;
 }
 
 static void
-test_killed (void)
+assert_as_before (const Texts *texts, const char *link, const Case *c)
 {
-  gboolean through = FALSE;
-  int stops_old = 0, stops_new = 0;
+  struct stat state;
 
-  warm_up ();
-  for (int last = 0; !through; last++)
+  if (c->linked)
+    g_assert_true (g_file_test (link, G_FILE_TEST_IS_SYMLINK));
+  if (c->exists)
     {
-      gboolean is_new;
-      Place place;
-
-      place_init (&place);
-      through = run_child (&place, last, NULL);
-      is_new = holds_new (&place);
-      g_assert_true (is_new || !through);
-      /* Once it is the new one there is no way back. */
-      g_assert_true (is_new || stops_new == 0);
-      if (is_new)
-        stops_new++;
-      else
-        stops_old++;
-      place_clear (&place);
+      g_assert_cmpint (stat (texts->path, &state), ==, 0);
+      g_assert_cmpint (state.st_mode & 07777, ==, 0640);
     }
-  g_test_message ("%d stops with the old file, %d with the new one", stops_old, stops_new);
-  g_assert_cmpint (stops_old, >, 10);
-  g_assert_cmpint (stops_new, >, 3);
+  if (c->hard)
+    assert_text (link, texts->old);
 }
 
-static gboolean
-is_rename (long call)
+/* One save in a folder of its own, killed at its @stop-th stop. What it left, and whether it came to its
+ * end. */
+static Found
+save_and_kill (const Case *c, Texts *texts, guint stop, gboolean *ended)
 {
+  char *folder = folder_new ();
+  g_autofree char *link_path = g_build_filename (folder, "other.lapwing", NULL);
+  g_autofree char *etag = NULL;
+  int exit_status = 0;
+  Found found;
+
+  texts->path = g_build_filename (folder, "plan.lapwing", NULL);
+  texts->asked = g_strdup (c->linked ? link_path : texts->path);
+  if (c->exists)
+    {
+      g_autoptr(GBytes) read = NULL;
+
+      put_text (texts->path, texts->old);
+      g_assert_cmpint (g_chmod (texts->path, 0640), ==, 0);
+      read = lap_read_file (texts->path, &etag, NULL);
+      g_assert_nonnull (read);
+    }
+  if (c->linked)
+    g_assert_cmpint (symlink ("plan.lapwing", link_path), ==, 0);
+  if (c->hard)
+    g_assert_cmpint (link (texts->path, link_path), ==, 0);
+  *ended = !kill_at (start_save (texts, c->refused ? "another" : etag), stop, &exit_status);
+  g_assert_cmpint (exit_status, ==, *ended && c->refused ? 1 : 0);
+  found = look (texts);
+  assert_as_before (texts, link_path, c);
+  /* Only a kill may leave the file beside. */
+  if (*ended)
+    g_assert_cmpuint (folder_count (folder), ==, c->linked || c->hard ? 2 : 1);
+  g_clear_pointer (&texts->path, g_free);
+  g_clear_pointer (&texts->asked, g_free);
+  folder_remove (folder);
+  return found;
+}
+
+static void
+test_killed (gconstpointer data)
+{
+  const Case *c = data;
+  Found before = c->exists ? OLD : NOTHING;
+  Found after = c->refused ? OLD : NEW;
+  Found last = before;
+  Texts texts = { NULL };
+  gboolean ended = FALSE;
+  guint stop;
+
+  texts.old = g_strnfill (LENGTH, 'o');
+  texts.bytes = g_bytes_new_take (g_strnfill (LENGTH / 2, 'n'), LENGTH / 2);
+  for (stop = 1; !ended && stop < STOPS_MOST; stop++)
+    {
+      Found found = save_and_kill (c, &texts, stop, &ended);
+
+      if (found != before && found != after)
+        g_error ("%s, killed at stop %u: neither the old file nor the new one", c->name, stop);
+      /* Once the new one is there, no later kill brings the old one back. */
+      if (last == after)
+        g_assert_true (found == after);
+      last = found;
+    }
+  g_assert_true (ended);
+  g_assert_true (last == after);
+  /* At the least: open, write, sync, rename, each with its entry and its exit. */
+  g_assert_cmpuint (stop, >, 8);
+  g_test_message ("%s: %u stops", c->name, stop);
+  g_free (texts.old);
+  g_bytes_unref (texts.bytes);
+}
+
+/* The letter of a system call that matters for the order: a sync, or a rename by any of its calls; else 0. */
+static char
+call_letter (pid_t child)
+{
+  struct __ptrace_syscall_info info = { 0 };
+
+  g_assert_cmpint (ptrace (PTRACE_GET_SYSCALL_INFO, child, sizeof info, &info), >, 0);
+  if (info.op != PTRACE_SYSCALL_INFO_ENTRY)
+    return 0;
+  switch (info.entry.nr)
+    {
+    case SYS_fsync:
+      return 's';
 #ifdef SYS_rename
-  if (call == SYS_rename)
-    return TRUE;
+    case SYS_rename:
 #endif
-  return call == SYS_renameat || call == SYS_renameat2;
+#ifdef SYS_renameat
+    case SYS_renameat:
+#endif
+    case SYS_renameat2:
+      return 'r';
+    default:
+      return 0;
+    }
 }
 
+/* The bytes are on the disk before the name points to them, and the name is before the save says that it is
+ * done. */
 static void
-test_synced (void)
+test_order (void)
 {
-  g_autoptr(GArray) calls = g_array_new (FALSE, FALSE, sizeof (long));
-  int before = 0, after = 0, renames = 0;
-  Place place;
+  char *folder = folder_new ();
+  g_autofree char *path = g_build_filename (folder, "plan.lapwing", NULL);
+  g_autoptr(GBytes) bytes = g_bytes_new_static ("new", 3);
+  g_autoptr(GString) order = g_string_new (NULL);
+  Texts texts = { .path = path, .asked = path, .bytes = bytes };
+  pid_t child = start_save (&texts, NULL);
+  int status;
 
-  warm_up ();
-  place_init (&place);
-  g_assert_true (run_child (&place, -1, calls));
-  g_assert_true (holds_new (&place));
-  for (guint i = 0; i < calls->len; i++)
+  for (;;)
     {
-      long call = g_array_index (calls, long, i);
+      char letter;
 
-      if (is_rename (call))
-        renames++;
-      else if (call == SYS_fsync || call == SYS_fdatasync)
-        *(renames == 0 ? &before : &after) += 1;
+      g_assert_cmpint (ptrace (PTRACE_SYSCALL, child, NULL, NULL), ==, 0);
+      g_assert_cmpint (waitpid (child, &status, 0), ==, child);
+      if (!WIFSTOPPED (status))
+        break;
+      letter = call_letter (child);
+      if (letter != 0)
+        g_string_append_c (order, letter);
     }
-  g_assert_cmpint (renames, ==, 1);
-  g_assert_cmpint (before, ==, 1);
-  g_assert_cmpint (after, ==, 1);
-  place_clear (&place);
+  g_assert_true (WIFEXITED (status) && WEXITSTATUS (status) == 0);
+  g_assert_cmpstr (order->str, ==, "srs");
+  assert_text (path, "new");
+  folder_remove (folder);
 }
 
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/crash/killed", test_killed);
-  g_test_add_func ("/crash/synced", test_synced);
+  for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autofree char *name = g_strconcat ("/crash/", cases[i].name, NULL);
+
+      g_test_add_data_func (name, &cases[i], test_killed);
+    }
+  g_test_add_func ("/crash/order", test_order);
   return g_test_run ();
 }

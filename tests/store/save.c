@@ -9,7 +9,9 @@
 
 #include <glib/gstdio.h>
 #include <grp.h>
+#include <signal.h>
 #include <string.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -123,6 +125,42 @@ test_new_file (void)
   save (path, bytes);
   assert_old (place.path);
   place_clear (&place, both);
+}
+
+/* A new file has the mode that the umask leaves, not the narrow one of a file that is being written. */
+static void
+test_umask (void)
+{
+  static const char *const both[] = { "plan.lapwing", "new.lapwing", NULL };
+  g_autoptr(GBytes) bytes = new_bytes ();
+  g_autofree char *path = NULL;
+  mode_t mask;
+  struct stat st;
+  Place place;
+
+  place_init (&place);
+  path = g_build_filename (place.folder, "new.lapwing", NULL);
+  mask = umask (027);
+  save (path, bytes);
+  umask (mask);
+  g_assert_cmpint (stat (path, &st), ==, 0);
+  g_assert_cmpint (st.st_mode & 07777, ==, 0640);
+  place_clear (&place, both);
+}
+
+/* A name may have 255 bytes; the file beside needs no longer one. */
+static void
+test_long_name (void)
+{
+  g_autoptr(GBytes) bytes = new_bytes ();
+  g_autofree char *name = g_strnfill (255, 'n');
+  g_autofree char *path = NULL;
+  Place place;
+
+  place_init (&place);
+  path = g_build_filename (place.folder, name, NULL);
+  save (path, bytes);
+  place_clear (&place, (const char *const []) { "plan.lapwing", name, NULL });
 }
 
 static void
@@ -376,6 +414,30 @@ test_other_group (void)
   place_clear (&place, only_plan);
 }
 
+/* A process that may not write files of more than two bytes meets a disk that is full there. */
+static void
+test_full_disk (void)
+{
+  g_autoptr(GBytes) bytes = new_bytes ();
+  struct rlimit two = { 2, 2 };
+  Place place;
+  pid_t child;
+  int status;
+
+  place_init (&place);
+  child = fork ();
+  if (child == 0)
+    {
+      signal (SIGXFSZ, SIG_IGN);
+      _exit (setrlimit (RLIMIT_FSIZE, &two) != 0 || lap_save_bytes (place.path, bytes, NULL, NULL, NULL));
+    }
+  g_assert_cmpint (waitpid (child, &status, 0), ==, child);
+  g_assert_true (WIFEXITED (status));
+  g_assert_cmpint (WEXITSTATUS (status), ==, 0);
+  assert_old (place.path);
+  place_clear (&place, only_plan);
+}
+
 typedef struct {
   GMainLoop *loop;
   gboolean done;
@@ -430,8 +492,11 @@ main (int argc, char **argv)
   g_test_add_func ("/save/read-only", test_read_only);
   g_test_add_func ("/save/other-owner", test_other_owner);
   g_test_add_func ("/save/other-group", test_other_group);
+  g_test_add_func ("/save/full-disk", test_full_disk);
   g_test_add_func ("/save/bytes", test_bytes);
   g_test_add_func ("/save/new-file", test_new_file);
+  g_test_add_func ("/save/umask", test_umask);
+  g_test_add_func ("/save/long-name", test_long_name);
   g_test_add_func ("/save/mode", test_mode);
   g_test_add_func ("/save/links", test_links);
   g_test_add_func ("/save/hard-link", test_hard_link);

@@ -26,6 +26,7 @@ lap_meter_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   GdkRGBA ink2 = lap_colour (LAP_COLOUR_INK2), line = lap_colour (LAP_COLOUR_LINE), ink = lap_colour (LAP_COLOUR_INK);
   GdkRGBA over = lap_colour (LAP_COLOUR_NOTE);
   int most = MAX (self->length, self->target), mark, end;
+  cairo_t *cr;
 
   if (self->target == 0 || most == 0)
     return;
@@ -35,12 +36,14 @@ lap_meter_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   }
   mark = (width - 2) * self->target / most;
   end = width * self->length / most;
-  lap_paint_box (snapshot, &line, NULL, 0, BAR / 2, 0, y, width, BAR);
-  lap_paint_box (snapshot, &ink2, NULL, 0, BAR / 2, 0, y, MIN (end, mark), BAR);
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, y - 2, width, BAR + 4));
+  lap_paint_box (cr, &line, NULL, 0, BAR / 2, 0, y, width, BAR);
+  lap_paint_box (cr, &ink2, NULL, 0, BAR / 2, 0, y, MIN (end, mark), BAR);
   if (self->length > self->target) {
-    lap_paint_box (snapshot, &over, &ink, 1, 1, mark, y - 2, end - mark, BAR + 4);
-    lap_paint_hatch (snapshot, LAP_HATCH_REST, &ink, mark + 1, y - 1, end - mark - 2, BAR + 2);
+    lap_paint_box (cr, &over, &ink, 1, 1, mark, y - 2, end - mark, BAR + 4);
+    lap_paint_hatch (cr, LAP_HATCH_REST, &ink, mark + 1, y - 1, end - mark - 2, BAR + 2);
   }
+  cairo_destroy (cr);
   lap_paint_rect (snapshot, &ink, mark, y - 3, 2, BAR + 6);
 }
 

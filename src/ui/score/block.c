@@ -24,7 +24,7 @@ struct _LapBlockWidget {
 
 G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 
-#define TOP       4   /* px above the number and below the name */
+#define TOP       5   /* px above the number and below the name */
 #define GAP       3   /* px between rows */
 #define RADIUS    2.5
 #define NAMED     40  /* px from which a name is shown */
@@ -76,37 +76,35 @@ is_pale (const LapBox *box)
 }
 
 static void
-draw_exercise (LapBlockWidget *self, GtkSnapshot *snapshot, const LapBox *box, int x, int top, int height)
+draw_body (LapBlockWidget *self, cairo_t *cr, const LapBox *box, int x, int top, int height)
 {
   gboolean pale = is_pale (box);
   GdkRGBA work = lap_colour (LAP_COLOUR_WORK), fill = lap_colour (pale ? LAP_COLOUR_WORK2 : LAP_COLOUR_WORK);
-  GdkRGBA ink = lap_colour (pale ? LAP_COLOUR_INK : LAP_COLOUR_ON_WORK);
-  int width, text_height;
+  GdkRGBA line = lap_colour (LAP_COLOUR_LINE2), talk = lap_colour (LAP_COLOUR_TALK);
 
-  lap_paint_box (snapshot, &fill, pale ? &work : NULL, 1, RADIUS, x, top, self->body, height);
-  pango_layout_get_pixel_size (self->seconds, &width, &text_height);
-  if (width + 6 <= self->body)
-    lap_paint_text (snapshot, self->seconds, &ink, x + (self->body - width) / 2, top + (height - text_height) / 2);
+  if (box->kind == LAP_BOX_TALK) {
+    lap_paint_box (cr, NULL, &talk, 1.5, RADIUS, x + 1, top, self->body - 2, height);
+    lap_paint_hatch (cr, LAP_HATCH_WORDS, &talk, x + 3, top + 2, self->body - 6, height - 4);
+  } else if (box->kind == LAP_BOX_PAUSE)
+    lap_paint_box (cr, NULL, &line, 1.5, RADIUS, x + 1, top, self->body - 2, height);
+  else
+    lap_paint_box (cr, &fill, pale ? &work : NULL, 1, RADIUS, x, top, self->body, height);
 }
 
+/* Body and tail: the one signature of a block, and one node to draw. */
 static void
 draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
 {
   const LapBox *box = the_box (self);
   gboolean mirrored = self->context->axis->mirrored;
-  int width = gtk_widget_get_width (GTK_WIDGET (self)), x = mirrored ? width - self->body : 0;
-  int tail = height * TAIL, tail_x = mirrored ? 0 : self->body;
-  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), line = lap_colour (LAP_COLOUR_LINE2), talk = lap_colour (LAP_COLOUR_TALK);
+  int width = gtk_widget_get_width (GTK_WIDGET (self)), tail = height * TAIL;
+  GdkRGBA hatch = lap_colour (box->kind == LAP_BOX_GAP ? LAP_COLOUR_LINE2 : LAP_COLOUR_WORK);
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, top, width, height));
 
-  if (box->kind == LAP_BOX_TALK) {
-    lap_paint_box (snapshot, NULL, &talk, 1.5, RADIUS, x + 1, top, self->body - 2, height);
-    lap_paint_hatch (snapshot, LAP_HATCH_WORDS, &talk, x + 3, top + 2, self->body - 6, height - 4);
-  } else if (box->kind == LAP_BOX_PAUSE)
-    lap_paint_box (snapshot, NULL, &line, 1.5, RADIUS, x + 1, top, self->body - 2, height);
-  else if (box->kind != LAP_BOX_GAP)
-    draw_exercise (self, snapshot, box, x, top, height);
-  lap_paint_hatch (snapshot, LAP_HATCH_REST, box->kind == LAP_BOX_GAP ? &line : &work, tail_x, top + (height - tail) / 2,
-                   width - self->body, tail);
+  draw_body (self, cr, box, mirrored ? width - self->body : 0, top, height);
+  lap_paint_hatch (cr, LAP_HATCH_REST, &hatch, mirrored ? 0 : self->body, top + (height - tail) / 2, width - self->body,
+                   tail);
+  cairo_destroy (cr);
 }
 
 /* The figure stands on the body, in a later round as pale as that. It comes in steps of 8 px of width, so that
@@ -134,19 +132,31 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
   gtk_snapshot_pop (snapshot);
 }
 
+/* A frame in the accent for what is selected, a stronger one in ink for what has the focus. */
 static void
 draw_frame (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int height)
 {
-  GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
+  gboolean focused = gtk_widget_has_focus (GTK_WIDGET (self)) && gtk_widget_has_visible_focus (GTK_WIDGET (self));
+  GdkRGBA colour = lap_colour (focused ? LAP_COLOUR_INK : LAP_COLOUR_WORK);
+  cairo_t *cr;
 
-  if (self->selected)
-    lap_paint_box (snapshot, NULL, &work, 2, 4, 0, 1, width, height - 2);
-  if (gtk_widget_has_focus (GTK_WIDGET (self)) && gtk_widget_has_visible_focus (GTK_WIDGET (self))) {
-    GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
+  if (!focused && !self->selected)
+    return;
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+  lap_paint_box (cr, NULL, &colour, focused ? 3 : 2, 4, 0, 0, width, height);
+  cairo_destroy (cr);
+}
 
-    lap_paint_box (snapshot, NULL, &ink, 2, 2, self->selected ? 3 : 0, self->selected ? 4 : 1,
-                   width - (self->selected ? 6 : 0), height - (self->selected ? 8 : 2));
-  }
+static void
+draw_seconds (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int height)
+{
+  const LapBox *box = the_box (self);
+  GdkRGBA ink = lap_colour (is_pale (box) ? LAP_COLOUR_INK : LAP_COLOUR_ON_WORK);
+  int x = self->context->axis->mirrored ? width - self->body : 0, text, text_height;
+
+  pango_layout_get_pixel_size (self->seconds, &text, &text_height);
+  if (text + 6 <= self->body)
+    lap_paint_text (snapshot, self->seconds, &ink, x + (self->body - text) / 2, top + (height - text_height) / 2);
 }
 
 static void
@@ -158,13 +168,15 @@ draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
   int top, height, text;
 
   ground (line, &top, &height);
+  if (box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE)
+    draw_seconds (self, snapshot, width, top, height);
   pango_layout_get_pixel_size (self->number, &text, NULL);
   if (box->kind == LAP_BOX_EXERCISE && width >= MAX (NUMBERED, text + 4))
-    lap_paint_text (snapshot, self->number, &work, mirrored ? width - text - 4 : 4, TOP);
+    lap_paint_text (snapshot, self->number, &work, mirrored ? width - text - 5 : 5, TOP);
   if (width < NAMED || box->kind == LAP_BOX_GAP)
     return;
-  pango_layout_set_width (self->name, (width - 6) * PANGO_SCALE);
-  lap_paint_text (snapshot, self->name, &ink, 3, top + height + GAP);
+  pango_layout_set_width (self->name, (width - 8) * PANGO_SCALE);
+  lap_paint_text (snapshot, self->name, &ink, 4, top + height + GAP);
 }
 
 static void

@@ -31,14 +31,11 @@ word_lines (cairo_t *cr, double x, double y, double width, double height)
 }
 
 void
-lap_paint_hatch (GtkSnapshot *snapshot, LapHatch hatch, const GdkRGBA *colour, double x, double y, double width,
-                 double height)
+lap_paint_hatch (cairo_t *cr, LapHatch hatch, const GdkRGBA *colour, double x, double y, double width, double height)
 {
-  cairo_t *cr;
-
   if (width <= 0 || height <= 0)
     return;
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (x, y, width, height));
+  cairo_save (cr);
   cairo_rectangle (cr, x, y, width, height);
   cairo_clip (cr);
   gdk_cairo_set_source_rgba (cr, colour);
@@ -47,26 +44,39 @@ lap_paint_hatch (GtkSnapshot *snapshot, LapHatch hatch, const GdkRGBA *colour, d
   else
     word_lines (cr, x, y, width, height);
   cairo_stroke (cr);
-  cairo_destroy (cr);
+  cairo_restore (cr);
+}
+
+static void
+rounded (cairo_t *cr, double radius, double x, double y, double width, double height)
+{
+  double r = MIN (radius, MIN (width, height) / 2), right = x + width, bottom = y + height;
+
+  cairo_new_path (cr);
+  cairo_arc (cr, right - r, y + r, r, -G_PI_2, 0);
+  cairo_arc (cr, right - r, bottom - r, r, 0, G_PI_2);
+  cairo_arc (cr, x + r, bottom - r, r, G_PI_2, G_PI);
+  cairo_arc (cr, x + r, y + r, r, G_PI, 3 * G_PI_2);
+  cairo_close_path (cr);
 }
 
 void
-lap_paint_box (GtkSnapshot *snapshot, const GdkRGBA *fill, const GdkRGBA *stroke, double line, double radius, double x,
-               double y, double width, double height)
+lap_paint_box (cairo_t *cr, const GdkRGBA *fill, const GdkRGBA *stroke, double line, double radius, double x, double y,
+               double width, double height)
 {
-  GskRoundedRect shape;
-
   if (width <= 0 || height <= 0)
     return;
-  gsk_rounded_rect_init_from_rect (&shape, &GRAPHENE_RECT_INIT (x, y, width, height), MIN (radius, width / 2));
   if (fill != NULL) {
-    gtk_snapshot_push_rounded_clip (snapshot, &shape);
-    gtk_snapshot_append_color (snapshot, fill, &shape.bounds);
-    gtk_snapshot_pop (snapshot);
+    rounded (cr, radius, x, y, width, height);
+    gdk_cairo_set_source_rgba (cr, fill);
+    cairo_fill (cr);
   }
-  if (stroke != NULL)
-    gtk_snapshot_append_border (snapshot, &shape, (float[]) { line, line, line, line },
-                                (GdkRGBA[]) { *stroke, *stroke, *stroke, *stroke });
+  if (stroke != NULL && width > line) {
+    rounded (cr, radius, x + line / 2, y + line / 2, width - line, height - line);
+    gdk_cairo_set_source_rgba (cr, stroke);
+    cairo_set_line_width (cr, line);
+    cairo_stroke (cr);
+  }
 }
 
 void

@@ -13,8 +13,11 @@
 #define LAP_TYPE_RULER_LANE (lap_ruler_lane_get_type ())
 G_DECLARE_FINAL_TYPE (LapRulerLane, lap_ruler_lane, LAP, RULER_LANE, LapLane)
 
+/* Labels are shaped once and kept: shaping them anew is most of the work of a frame that scrolls. */
 struct _LapRulerLane {
-  LapLane parent_instance;
+  LapLane     parent_instance;
+  GHashTable *labels; /* second -> PangoLayout */
+  guint       serial; /* of the type they were shaped in */
 };
 
 G_DEFINE_FINAL_TYPE (LapRulerLane, lap_ruler_lane, LAP_TYPE_LANE)
@@ -22,8 +25,31 @@ G_DEFINE_FINAL_TYPE (LapRulerLane, lap_ruler_lane, LAP_TYPE_LANE)
 #define LONG_TICK  7
 #define SHORT_TICK 4
 /* The widest label, and the room between two. */
-#define WIDEST "0:00:00"
+#define WIDEST       (50 * 60)
+#define WIDEST_HOURS (10 * 3600)
 #define BETWEEN 14
+
+#define MOST_KEPT 400
+
+static PangoLayout *
+label_of (LapLane *lane, int second)
+{
+  LapRulerLane *self = LAP_RULER_LANE (lane);
+  guint serial = pango_context_get_serial (gtk_widget_get_pango_context (GTK_WIDGET (lane)));
+  PangoLayout *layout;
+  g_autofree char *text = NULL;
+
+  if (serial != self->serial || g_hash_table_size (self->labels) > MOST_KEPT)
+    g_hash_table_remove_all (self->labels);
+  self->serial = serial;
+  layout = g_hash_table_lookup (self->labels, GINT_TO_POINTER (second));
+  if (layout != NULL)
+    return layout;
+  text = lap_clock_text (second);
+  layout = lap_lane_layout (lane, text, -1);
+  g_hash_table_insert (self->labels, GINT_TO_POINTER (second), layout);
+  return layout;
+}
 
 static int
 lap_ruler_lane_height (LapLane *lane, int line)
@@ -34,8 +60,7 @@ lap_ruler_lane_height (LapLane *lane, int line)
 static double
 label_room (LapLane *lane)
 {
-  gboolean hours = lap_lane_context (lane)->axis->length >= 3600;
-  g_autoptr (PangoLayout) layout = lap_lane_layout (lane, hours ? WIDEST : "00:00", -1);
+  PangoLayout *layout = label_of (lane, lap_lane_context (lane)->axis->length >= 3600 ? WIDEST_HOURS : WIDEST);
   int width;
 
   pango_layout_get_pixel_size (layout, &width, NULL);
@@ -45,8 +70,7 @@ label_room (LapLane *lane)
 static void
 draw_label (LapLane *lane, GtkSnapshot *snapshot, const LapTick *tick, int lane_width)
 {
-  g_autofree char *text = lap_clock_text (tick->second);
-  g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
+  PangoLayout *layout = label_of (lane, tick->second);
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK2);
   int width;
   double x;
@@ -61,31 +85,59 @@ draw_label (LapLane *lane, GtkSnapshot *snapshot, const LapTick *tick, int lane_
   lap_paint_text (snapshot, layout, &ink, (int) x, 0);
 }
 
+/* All ticks of one kind in one stroke: as a node each they would be most of what the window has to draw. */
+static void
+draw_ticks (GtkSnapshot *snapshot, const GArray *ticks, gboolean labelled, int width, int height)
+{
+  GdkRGBA colour = lap_colour (labelled ? LAP_COLOUR_INK : LAP_COLOUR_LINE2);
+  int size = labelled ? LONG_TICK : SHORT_TICK;
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, height - LONG_TICK - 1, width, LONG_TICK));
+
+  gdk_cairo_set_source_rgba (cr, &colour);
+  cairo_set_line_width (cr, 1);
+  for (guint i = 0; i < ticks->len; i++) {
+    const LapTick *tick = &g_array_index (ticks, LapTick, i);
+
+    if (tick->labelled != labelled)
+      continue;
+    cairo_move_to (cr, (int) tick->x + 0.5, height - size - 1);
+    cairo_line_to (cr, (int) tick->x + 0.5, height - 1);
+  }
+  cairo_stroke (cr);
+  cairo_destroy (cr);
+}
+
 static void
 lap_ruler_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
 {
   const LapAxis *axis = lap_lane_context (lane)->axis;
   g_autoptr (GArray) ticks = lap_ticks (axis, label_room (lane));
-  GdkRGBA ink = lap_colour (LAP_COLOUR_INK), line = lap_colour (LAP_COLOUR_LINE2);
+  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length);
 
-  for (guint i = 0; i < ticks->len; i++) {
-    const LapTick *tick = &g_array_index (ticks, LapTick, i);
-    int size = tick->labelled ? LONG_TICK : SHORT_TICK;
-
-    lap_paint_rect (snapshot, tick->labelled ? &ink : &line, (int) tick->x, height - size - 1, 1, size);
-    if (tick->labelled)
-      draw_label (lane, snapshot, tick, width);
-  }
+  draw_ticks (snapshot, ticks, FALSE, width, height);
+  draw_ticks (snapshot, ticks, TRUE, width, height);
+  for (guint i = 0; i < ticks->len; i++)
+    if (g_array_index (ticks, LapTick, i).labelled)
+      draw_label (lane, snapshot, &g_array_index (ticks, LapTick, i), width);
   from = CLAMP (from, 0, width);
   to = CLAMP (to, 0, width);
   lap_paint_rect (snapshot, &ink, MIN (from, to), height - 1.5, ABS (to - from), 1.5);
 }
 
 static void
+lap_ruler_lane_finalize (GObject *object)
+{
+  g_hash_table_unref (LAP_RULER_LANE (object)->labels);
+  G_OBJECT_CLASS (lap_ruler_lane_parent_class)->finalize (object);
+}
+
+static void
 lap_ruler_lane_class_init (LapRulerLaneClass *klass)
 {
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->finalize = lap_ruler_lane_finalize;
 
   lane_class->height = lap_ruler_lane_height;
   lane_class->draw = lap_ruler_lane_draw;
@@ -94,6 +146,7 @@ lap_ruler_lane_class_init (LapRulerLaneClass *klass)
 static void
 lap_ruler_lane_init (LapRulerLane *self)
 {
+  self->labels = g_hash_table_new_full (NULL, NULL, NULL, g_object_unref);
 }
 
 const LapLaneKind lap_lane_ruler = { "ruler", N_("Session clock"), NULL, lap_ruler_lane_get_type };

@@ -29,7 +29,7 @@ lap_talk_lane_height (LapLane *lane, int line)
 }
 
 static void
-draw_room (GtkSnapshot *snapshot, const LapAxis *axis, const LapRoom *room, int height)
+draw_room (cairo_t *cr, const LapAxis *axis, const LapRoom *room, int height)
 {
   GdkRGBA talk = lap_colour (LAP_COLOUR_TALK), rim = lap_colour (LAP_COLOUR_LINE2);
   GdkRGBA note = lap_colour (LAP_COLOUR_NOTE), ink = lap_colour (LAP_COLOUR_ON_NOTE);
@@ -39,12 +39,14 @@ draw_room (GtkSnapshot *snapshot, const LapAxis *axis, const LapRoom *room, int 
   if (width < LEAST || room->seconds <= 0 || x > axis->view || x + width < 0)
     return;
   filled = whole * CLAMP (room->need / room->seconds, 0, 1);
-  lap_paint_hatch (snapshot, LAP_HATCH_WORDS, &talk, x + 1, top + whole - filled, width - 2, filled);
-  lap_paint_rect (snapshot, &rim, x, top, 1, whole);
-  lap_paint_rect (snapshot, &rim, x + width - 1, top, 1, whole);
-  lap_paint_rect (snapshot, &rim, x, top + whole, width, 1);
+  lap_paint_hatch (cr, LAP_HATCH_WORDS, &talk, x + 1, top + whole - filled, width - 2, filled);
+  gdk_cairo_set_source_rgba (cr, &rim);
+  cairo_rectangle (cr, x, top, 1, whole);
+  cairo_rectangle (cr, x + width - 1, top, 1, whole);
+  cairo_rectangle (cr, x, top + whole, width, 1);
+  cairo_fill (cr);
   if (room->need > room->seconds)
-    lap_paint_box (snapshot, &note, &ink, 1, 2, x, PAD, width, SPILL - 1);
+    lap_paint_box (cr, &note, &ink, 1, 2, x, PAD, width, SPILL - 1);
 }
 
 /* A talk before a block is part of that block's gap, which shows it with what else is to be said. */
@@ -62,14 +64,16 @@ lap_talk_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
 {
   LapScoreContext *context = lap_lane_context (lane);
   const LapTalk *talk = lap_checkup_talk (lap_document_checkup (context->document));
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
 
   for (guint i = 0; talk != NULL && i < talk->n; i++) {
-    draw_room (snapshot, context->axis, &talk->turns[i].gap, height);
-    draw_room (snapshot, context->axis, &talk->turns[i].work, height);
+    draw_room (cr, context->axis, &talk->turns[i].gap, height);
+    draw_room (cr, context->axis, &talk->turns[i].work, height);
   }
   for (guint i = 0; talk != NULL && i < talk->n_own; i++)
     if (!is_in_gap (talk, &talk->own[i]))
-      draw_room (snapshot, context->axis, &talk->own[i].room, height);
+      draw_room (cr, context->axis, &talk->own[i].room, height);
+  cairo_destroy (cr);
 }
 
 static void

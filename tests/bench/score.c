@@ -1,0 +1,245 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The benchmark of the score: processor time a frame while it scrolls and zooms, against a flat fill of the same
+ * place over the same scroll bar in the same run, with 400 and with 20,000 intervals; and how many widgets that takes.
+ * Needs a display; the bars are ratios and counts, never times.
+ */
+#include "ui/palette.h"
+#include "ui/score/view.h"
+
+#include <adwaita.h>
+#include <math.h>
+#include <time.h>
+
+#define WIDTH  1600
+#define HEIGHT 900
+#define FRAMES 120
+
+typedef enum { FLAT, SCROLL, ZOOM, N_MOVES } Move;
+static const char *const names[N_MOVES] = { "flat", "scroll", "zoom" };
+
+/* A fill of the place of the score that is another one in each frame. */
+#define BENCH_TYPE_FLAT (bench_flat_get_type ())
+G_DECLARE_FINAL_TYPE (BenchFlat, bench_flat, BENCH, FLAT, GtkWidget)
+struct _BenchFlat {
+  GtkWidget parent_instance;
+  int       n;
+};
+G_DEFINE_FINAL_TYPE (BenchFlat, bench_flat, GTK_TYPE_WIDGET)
+
+static void
+bench_flat_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  GdkRGBA colour = lap_colour (BENCH_FLAT (widget)->n++ % 2 == 0 ? LAP_COLOUR_WORK : LAP_COLOUR_WORK2);
+
+  gtk_snapshot_append_color (snapshot, &colour, &GRAPHENE_RECT_INIT (0, 0, gtk_widget_get_width (widget),
+                                                                     gtk_widget_get_height (widget)));
+}
+
+static void
+bench_flat_class_init (BenchFlatClass *klass)
+{
+  GTK_WIDGET_CLASS (klass)->snapshot = bench_flat_snapshot;
+}
+
+static void
+bench_flat_init (BenchFlat *self)
+{
+}
+
+typedef struct {
+  GtkWidget       *window, *widget; /* the score, or the fill */
+  GtkAdjustment   *adjustment;      /* of the fill's scroll bar */
+  LapScoreContext *context;         /* NULL for the fill */
+  double           began, cpu[FRAMES];
+  guint            n, most_live, most_seen;
+  gboolean         counting;
+} Run;
+
+static double
+cpu_now (void)
+{
+  struct timespec t;
+
+  clock_gettime (CLOCK_PROCESS_CPUTIME_ID, &t);
+  return t.tv_sec * 1e3 + t.tv_nsec / 1e6;
+}
+
+static void
+before_cb (Run *run)
+{
+  run->began = cpu_now ();
+}
+
+static void
+after_cb (Run *run)
+{
+  if (run->counting && run->n < FRAMES)
+    run->cpu[run->n++] = cpu_now () - run->began;
+}
+
+static LapSession *
+make (guint blocks, int rounds)
+{
+  static const char *const circle[] = { "squat", "push-up", "step-jack", "dead-bug", "reverse-lunge" };
+  LapSession *session = lap_session_new ("Benchmark");
+  g_autoptr (LapPart) part = lap_part_new (LAP_PART_MAIN);
+  g_autoptr (GPtrArray) parts = g_ptr_array_new (), items = g_ptr_array_new_with_free_func (g_object_unref);
+
+  for (guint i = 0; i < blocks; i++)
+    g_ptr_array_add (items, lap_block_new_exercise (circle[i % G_N_ELEMENTS (circle)], 1 + i % 3, 1));
+  g_object_set (part, "rounds", rounds, NULL);
+  lap_list_splice (part->blocks, 0, 0, items);
+  g_ptr_array_add (parts, part);
+  lap_list_splice (session->parts, 0, 0, parts);
+  return session;
+}
+
+static int
+by_size (gconstpointer a, gconstpointer b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+
+  return (x > y) - (x < y);
+}
+
+static void
+step (Run *run, Move move, guint i)
+{
+  LapAxis *axis = run->context != NULL ? run->context->axis : NULL;
+  double from, to = 14; /* blocks of 40 px on average */
+
+  if (move == FLAT) {
+    gtk_adjustment_set_value (run->adjustment, i * 11);
+    gtk_widget_queue_draw (run->widget);
+    return;
+  }
+  if (move == SCROLL)
+    lap_score_scroll_by (run->context, 11);
+  else {
+    from = lap_axis_fit (axis);
+    lap_score_zoom (run->context, from * pow (to / from, i / (double) FRAMES), WIDTH / 2);
+  }
+}
+
+static void
+count (Run *run)
+{
+  LapBlocksLane *blocks = lap_score_view_blocks (LAP_SCORE_VIEW (run->widget));
+  guint first, end;
+
+  lap_score_visible (run->context->score, run->context->axis, &first, &end);
+  run->most_seen = MAX (run->most_seen, end - first);
+  run->most_live = MAX (run->most_live, lap_blocks_lane_n_live (blocks));
+}
+
+/* The median of the processor time of a frame, ms. */
+static double
+measure (Run *run, Move move)
+{
+  if (move == SCROLL)
+    lap_score_zoom (run->context, 14, 0);
+  for (guint warm = 0; warm < 10; warm++) {
+    step (run, move, 0);
+    gtk_test_widget_wait_for_draw (run->window);
+  }
+  run->n = 0;
+  for (guint i = 0; run->n < FRAMES; i++) {
+    run->counting = TRUE;
+    step (run, move, i % FRAMES);
+    gtk_test_widget_wait_for_draw (run->window);
+    run->counting = FALSE;
+    if (move == SCROLL)
+      count (run);
+  }
+  qsort (run->cpu, FRAMES, sizeof (double), by_size);
+  return run->cpu[FRAMES / 2];
+}
+
+static void
+run_start (Run *run, LapSession *session, int height)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapDocument) document = session != NULL ? lap_document_new (session, &error) : NULL;
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GdkFrameClock *clock;
+
+  g_assert_no_error (error);
+  run->window = gtk_window_new ();
+  gtk_window_set_default_size (GTK_WINDOW (run->window), WIDTH, HEIGHT);
+  if (document != NULL) {
+    run->context = lap_score_context_new (document);
+    run->widget = g_object_new (LAP_TYPE_SCORE_VIEW, NULL);
+    lap_score_view_set_context (LAP_SCORE_VIEW (run->widget), run->context);
+  } else {
+    run->widget = g_object_new (BENCH_TYPE_FLAT, NULL);
+    gtk_widget_set_size_request (run->widget, -1, height);
+    run->adjustment = gtk_adjustment_new (0, 0, 8000, 11, WIDTH, WIDTH);
+  }
+  gtk_box_append (GTK_BOX (box), run->widget);
+  if (run->adjustment != NULL)
+    gtk_box_append (GTK_BOX (box), gtk_scrollbar_new (GTK_ORIENTATION_HORIZONTAL, run->adjustment));
+  gtk_window_set_child (GTK_WINDOW (run->window), box);
+  gtk_window_present (GTK_WINDOW (run->window));
+  gtk_test_widget_wait_for_draw (run->window);
+  clock = gtk_widget_get_frame_clock (run->window);
+  g_signal_connect_swapped (clock, "before-paint", G_CALLBACK (before_cb), run);
+  g_signal_connect_swapped (clock, "after-paint", G_CALLBACK (after_cb), run);
+}
+
+static void
+run_end (Run *run)
+{
+  GdkFrameClock *clock = gtk_widget_get_frame_clock (run->window);
+
+  g_signal_handlers_disconnect_by_data (clock, run);
+  gtk_window_destroy (GTK_WINDOW (run->window));
+  g_clear_object (&run->context);
+}
+
+static gboolean
+hold (const char *what, double is, double bar)
+{
+  g_print ("%-32s %6.2f  (at most %.2f)%s\n", what, is, bar, is <= bar ? "" : "  TOO MUCH");
+  return is <= bar;
+}
+
+int
+main (int argc, char **argv)
+{
+  static const struct { guint blocks; int rounds; } sizes[] = { { 20, 10 }, { 100, 100 } };
+  double ms[3][N_MOVES] = { 0 };
+  guint live[2];
+  gboolean good = TRUE;
+  int height = 0;
+  Run flat = { NULL };
+
+  gtk_init ();
+  adw_init ();
+  lap_palette_install (gdk_display_get_default ());
+  for (guint i = 0; i < G_N_ELEMENTS (sizes); i++) {
+    g_autoptr (LapSession) session = make (sizes[i].blocks, sizes[i].rounds);
+    Run run = { NULL };
+
+    run_start (&run, session, 0);
+    height = gtk_widget_get_height (run.widget);
+    for (Move move = SCROLL; move < N_MOVES; move++)
+      ms[i][move] = measure (&run, move);
+    live[i] = run.most_live;
+    g_print ("%u intervals: scroll %.2f ms, zoom %.2f ms, %u live widgets of %u seen\n",
+             lap_document_timeline (run.context->document)->n, ms[i][SCROLL], ms[i][ZOOM], run.most_live, run.most_seen);
+    good &= hold ("live widgets / seen", run.most_live / (double) run.most_seen, 1.25);
+    run_end (&run);
+  }
+  run_start (&flat, NULL, height);
+  ms[2][FLAT] = measure (&flat, FLAT);
+  run_end (&flat);
+  g_print ("flat fill of %d px: %.2f ms a frame\n", height, ms[2][FLAT]);
+  for (guint i = 0; i < G_N_ELEMENTS (sizes); i++)
+    for (Move move = SCROLL; move < N_MOVES; move++)
+      good &= hold (names[move], ms[i][move] / ms[2][FLAT], move == SCROLL ? 4 : 8);
+  good &= hold ("scroll, 20,000 / 400", ms[1][SCROLL] / ms[0][SCROLL], 1.5);
+  good &= hold ("zoom, 20,000 / 400", ms[1][ZOOM] / ms[0][ZOOM], 2.5);
+  good &= hold ("live widgets, 20,000 / 400", live[1] / (double) live[0], 1.05);
+  return good ? 0 : 1;
+}

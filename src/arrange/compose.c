@@ -2,8 +2,8 @@
  *
  * The time is shared out first: warm-up and cool-down by the rules of the checks, the rest to the main part, as many
  * blocks as fill it. Each part is chosen block by block, the main part put in order, and what the checks still say is
- * mended. A few seeds are tried; the first session without a stop or warning is it. When none is, what stood in the
- * way most often is the conflict.
+ * mended. A few seeds are tried; the first session without a stop or warning that fills its time is it, else the
+ * longest of those without. When there is none, what stood in the way of the best try is the conflict.
  */
 #include "arrange/compose.h"
 
@@ -15,6 +15,9 @@
 #include <glib/gi18n-lib.h>
 
 #define TRIES 12
+#define WARM_UPS 7    /* blocks of the warm-up */
+#define COOL_DOWNS 4  /* and of the cool-down, */
+#define COOL_REST 10  /* with seconds between them */
 #define GETTING_THERE 20 /* seconds from the warm-up to the main part, and after it */
 
 /* The lengths that a brief comes to. */
@@ -35,6 +38,12 @@ conflict (GError **error, const char *format, ...)
   return FALSE;
 }
 
+static int
+up_to_five (int seconds)
+{
+  return (seconds + 4) / 5 * 5;
+}
+
 static gboolean
 shape_of (const LapBrief *brief, Shape *s, GError **error)
 {
@@ -47,6 +56,9 @@ shape_of (const LapBrief *brief, Shape *s, GError **error)
   s->rest = brief->rest >= 0 ? brief->rest : usual[brief->level].rest;
   s->warm_up = CLAMP ((int) (0.15 * length), 180, 420) + (brief->level == LAP_LEVEL_NEW ? 120 : 0) + 10;
   s->cool_down = CLAMP ((int) (0.10 * length), 120, 300) + 10;
+  /* Their blocks last whole fives of seconds. */
+  s->warm_up = WARM_UPS * up_to_five (s->warm_up / WARM_UPS);
+  s->cool_down = COOL_DOWNS * (up_to_five (s->cool_down / COOL_DOWNS - COOL_REST) + COOL_REST);
   s->main = length - s->warm_up - s->cool_down - 2 * GETTING_THERE;
   each = s->work + s->rest;
   s->rounds = brief->rounds > 0 ? brief->rounds : s->main >= 6 * 2 * each ? 2 : 1;
@@ -80,7 +92,7 @@ new_session (const LapBrief *brief)
 
 /* A part of @n blocks of @work and @rest, chosen one after the other; NULL where the wishes leave too few. */
 static LapPart *
-choose_part (const LapBrief *brief, LapSession *session, LapCatalogue *catalogue, LapPartKind kind, guint n, int work,
+choose_part (LapSession *session, LapCatalogue *catalogue, LapPartKind kind, guint n, int work,
              int rest, guint32 seed)
 {
   g_autoptr (LapPart) part = lap_part_new (kind);
@@ -89,7 +101,6 @@ choose_part (const LapBrief *brief, LapSession *session, LapCatalogue *catalogue
   LapChoice choice;
 
   lap_choice_init (&choice, catalogue, session, kind, seed);
-  choice.wishes.barred = brief->barred;
   /* What the warm-up had needn't come again. */
   for (guint p = 0; p < lap_session_n (session); p++)
     for (guint i = 0; i < lap_part_n (lap_session_nth (session, p)); i++)
@@ -141,13 +152,12 @@ put_in_order (LapSession *session, LapCatalogue *catalogue, guint part)
 
 /* Wishes so narrow that a part can't be filled are named by what remains of the catalogue. */
 static gboolean
-too_few (LapSession *session, const LapBrief *brief, LapCatalogue *catalogue, LapPartKind kind, GError **error)
+too_few (LapSession *session, LapCatalogue *catalogue, LapPartKind kind, GError **error)
 {
   LapChoice choice;
   guint n = 0;
 
   lap_choice_init (&choice, catalogue, session, kind, 0);
-  choice.wishes.barred = brief->barred;
   for (guint i = 0; i < lap_catalogue_n (catalogue); i++)
     n += lap_wishes_allow (&choice.wishes, lap_catalogue_nth (catalogue, i));
   lap_choice_clear (&choice);
@@ -155,25 +165,20 @@ too_few (LapSession *session, const LapBrief *brief, LapCatalogue *catalogue, La
                             "the part “%2$s”"), n, lap_words_label (&lap_part_kinds, kind));
 }
 
-static int
-up_to_five (int seconds)
-{
-  return (seconds + 4) / 5 * 5;
-}
-
 static LapSession *
 try_once (const LapBrief *brief, const Shape *s, LapCatalogue *catalogue, guint32 seed, GError **error)
 {
   static const LapPartKind kinds[] = { LAP_PART_WARM_UP, LAP_PART_MAIN, LAP_PART_COOL_DOWN };
-  const guint n[] = { 7, s->blocks, 4 };
-  const int work[] = { up_to_five (s->warm_up / 7), s->work, up_to_five (s->cool_down / 4 - 10) }, rest[] = { 0, s->rest, 10 };
+  const guint n[] = { WARM_UPS, s->blocks, COOL_DOWNS };
+  const int work[] = { s->warm_up / WARM_UPS, s->work, s->cool_down / COOL_DOWNS - COOL_REST };
+  const int rest[] = { 0, s->rest, COOL_REST };
   g_autoptr (LapSession) session = new_session (brief);
 
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++) {
-    g_autoptr (LapPart) part = choose_part (brief, session, catalogue, kinds[i], n[i], work[i], rest[i], seed);
+    g_autoptr (LapPart) part = choose_part (session, catalogue, kinds[i], n[i], work[i], rest[i], seed);
 
     if (part == NULL) {
-      too_few (session, brief, catalogue, kinds[i], error);
+      too_few (session, catalogue, kinds[i], error);
       return NULL;
     }
     if (kinds[i] != LAP_PART_COOL_DOWN)
@@ -188,47 +193,75 @@ try_once (const LapBrief *brief, const Shape *s, LapCatalogue *catalogue, guint3
   return g_steal_pointer (&session);
 }
 
-/* The open warnings of a session; what the first one says in *@message. */
+/* The open warnings of a session; what the first one says in *@message, and how long it is. */
 static guint
-open_warnings (LapSession *session, LapCatalogue *catalogue, char **message)
+open_warnings (LapSession *session, LapCatalogue *catalogue, char **message, int *length)
 {
   g_autoptr (LapTimeline) timeline = lap_timeline_new (session, catalogue, NULL);
   g_autoptr (LapCheckup) checkup = timeline != NULL ? lap_checkup_new (timeline) : NULL;
 
   if (checkup == NULL)
     return G_MAXUINT;
+  *length = timeline->length;
   if (lap_checkup_n_open (checkup) > 0)
     *message = lap_warning_message (checkup, lap_checkup_nth (checkup, 0));
   return lap_checkup_n_open (checkup);
 }
 
+/* What is barred isn't there at all: mending must not bring it back. */
+static LapCatalogue *
+allowed (LapCatalogue *builtin, const LapBrief *brief)
+{
+  g_autoptr (GPtrArray) exercises = g_ptr_array_new ();
+
+  if (brief->barred == NULL)
+    return lap_catalogue_ref (builtin);
+  for (guint i = 0; i < lap_catalogue_n (builtin); i++) {
+    LapExercise *e = lap_catalogue_nth (builtin, i);
+
+    if (!g_strv_contains ((const char * const *) brief->barred, e->id))
+      g_ptr_array_add (exercises, e);
+  }
+  return lap_catalogue_new_over (NULL, exercises);
+}
+
 LapSession *
 lap_compose (const LapBrief *brief, LapCatalogue *builtin, GError **error)
 {
+  g_autoptr (LapCatalogue) catalogue = allowed (builtin, brief);
+  g_autoptr (LapSession) longest = NULL;
   g_autofree char *in_the_way = NULL;
   guint least = G_MAXUINT;
+  int most = 0;
   Shape shape;
 
   if (!shape_of (brief, &shape, error))
     return NULL;
   for (guint32 k = 0; k < TRIES; k++) {
-    g_autoptr (LapSession) session = try_once (brief, &shape, builtin, (guint32) brief->seed * 1000 + k, error);
+    g_autoptr (LapSession) session = try_once (brief, &shape, catalogue, (guint32) brief->seed * 1000 + k, error);
     g_autoptr (GPtrArray) mended = NULL;
     g_autofree char *message = NULL;
+    int length = 0;
     guint left;
 
     if (session == NULL)
       return NULL;
-    mended = lap_mend (session, builtin, FALSE, NULL);
-    left = open_warnings (session, builtin, &message);
-    if (left == 0)
+    mended = lap_mend (session, catalogue, FALSE, NULL);
+    left = open_warnings (session, catalogue, &message, &length);
+    if (left == 0 && length * 10 >= session->target * 9)
       return g_steal_pointer (&session);
+    if (left == 0 && length > most) {
+      g_set_object (&longest, session);
+      most = length;
+    }
     if (left < least) {
       g_free (in_the_way);
       in_the_way = g_steal_pointer (&message);
       least = left;
     }
   }
+  if (longest != NULL)
+    return g_steal_pointer (&longest);
   conflict (error, _("no session meets all these wishes; in the way is: %s"), in_the_way);
   return NULL;
 }

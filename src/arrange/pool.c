@@ -35,8 +35,7 @@ lap_wishes_allow (const LapWishes *w, const LapExercise *e)
   return (w->uses == 0 || (e->use_mask & w->uses)) && !(e->kit_mask & ~w->kit) &&
          (w->postures == 0 || (w->postures & LAP_BIT (e->posture))) && !(e->load_mask & w->without) &&
          !(w->quiet && e->noise == LAP_NOISE_LOUD) && !(w->no_jumps && e->impact == LAP_IMPACT_HIGH) &&
-         has_space (w, e) && (w->lens <= 0 || lap_camera_distance (e, w->lens, w->portrait) <= w->room) &&
-         (w->barred == NULL || !g_strv_contains ((const char * const *) w->barred, e->id));
+         has_space (w, e) && (w->lens <= 0 || lap_camera_distance (e, w->lens, w->portrait) <= w->room);
 }
 
 /* Chains are short and have no loops: walk each way from @from. */

@@ -19,7 +19,6 @@ typedef struct {
   double    width, length; /* metres, 0 = not said */
   double    lens, room;    /* what the camera can take in; lens 0 = no camera */
   gboolean  portrait;
-  char    **barred;    /* ids, not owned; NULL = none */
 } LapWishes;
 
 /* What @session and the use of a part of @kind ask for. */

@@ -73,8 +73,8 @@ swap_splice (LapEdit *edit)
   edit->in = g_steal_pointer (&out);
 }
 
-/* Texts and values that are kept by pointer change places as they are, without a copy: what is applied and taken back
- * leaves the very same pointers, and a timeline from before still holds. */
+/* Texts and values that are kept by pointer change places as they are, without a copy: what is applied and taken
+ * back leaves the very same pointers, and a timeline from before still holds. */
 static void
 swap_pointers (LapEdit *edit, gpointer *slot)
 {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Versions of the two good demos for each of whom a session can be adapted: the same clock, nothing left that doesn't
- * suit but what is said to be unsolved, and a reason for every swap.
+ * Versions of the two good demos for each of whom a session can be adapted: the same clock, nothing left that
+ * doesn't suit but what is said to be unsolved, and a reason for every swap.
  */
 #include "arrange/adapt.h"
 
@@ -179,8 +179,8 @@ test_everybody (void)
         const LapSwap *s = g_ptr_array_index (swaps, i);
 
         unsolved += !s->solved;
-        g_test_message ("%s, %s, %u.%u.%d: %s -> %s: %s", demos[d], wanted[row].word, s->part, s->block, s->round,
-                        s->was, s->now, s->reason);
+        g_test_message ("%s, %s, %u.%u.%d: %s -> %s: %s", demos[d], wanted[row].word, s->part, s->block,
+                        s->round, s->was, s->now, s->reason);
       }
       assert_adapted (before, after, swaps, row);
       /* The shelf is deep enough for the demos: nothing, or hardly anything, is left. */

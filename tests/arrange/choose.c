@@ -41,7 +41,7 @@ test_within_wishes (void)
       "'space': {'width': 2.2, 'length': 1.8},"
       "'parts': [{'kind': 'warm-up', 'blocks': [" NULLS "]}, {'kind': 'main', 'blocks': [" NULLS "]},"
       "          {'kind': 'cool-down', 'blocks': [" NULLS "]}]");
-    static const guint32 uses[] = { LAP_BIT (LAP_USE_WARM_UP), LAP_BIT (LAP_USE_WORK), LAP_BIT (LAP_USE_COOL_DOWN) };
+    static const LapUseWord uses[] = { LAP_USE_WARM_UP, LAP_USE_WORK, LAP_USE_COOL_DOWN };
 
     choose (t, seed, 0);
     for (guint p = 0; p < 3; p++)
@@ -49,7 +49,7 @@ test_within_wishes (void)
         const LapExercise *e = chosen (t, p, b);
 
         g_assert_nonnull (e);
-        g_assert_cmphex (e->use_mask & uses[p], !=, 0);
+        g_assert_cmphex (e->use_mask & LAP_BIT (uses[p]), !=, 0);
         g_assert_cmphex (e->kit_mask & ~kit, ==, 0);
         g_assert_cmphex (e->load_mask & care, ==, 0);
         g_assert_cmpint (e->noise, !=, LAP_NOISE_LOUD);
@@ -76,7 +76,8 @@ test_leaves_others (void)
   g_auto (GStrv) around = g_strsplit (before, "\"exercise\": null", 2);
 
   choose (t, 0, 0);
-  member = g_strdup_printf ("\"exercise\": \"%s\"", lap_part_nth (lap_session_nth (t->session, 0), 1)->exercise);
+  member = g_strdup_printf ("\"exercise\": \"%s\"",
+                            lap_part_nth (lap_session_nth (t->session, 0), 1)->exercise);
   wanted = g_strjoinv (member, around);
   after = plan_text (t->session);
   g_assert_cmpstr (after, ==, wanted);
@@ -106,8 +107,8 @@ test_neighbours (void)
 {
   for (guint32 seed = 0; seed < 10; seed++) {
     g_autoptr (LapTimeline) t = test_timeline (
-      "'kit': ['mat'], 'parts': [{'kind': 'main', 'blocks': [{'exercise': 'squat', 'work': 40, 'rest': 20}, " NULLS
-      ", {'exercise': 'push-up', 'work': 40, 'rest': 20}]}]");
+      "'kit': ['mat'],"
+      "'parts': [{'kind': 'main', 'blocks': [{'exercise': 'squat', 'work': 40, 'rest': 20}, " NULLS ", {'exercise': 'push-up', 'work': 40, 'rest': 20}]}]");
     g_autoptr (LapCheckup) checkup = NULL;
 
     choose (t, seed, 0);
@@ -120,7 +121,8 @@ test_neighbours (void)
 static char *
 text_with_seed (guint32 seed)
 {
-  g_autoptr (LapTimeline) t = test_timeline ("'kit': ['mat'], 'parts': [{'kind': 'main', 'blocks': [" NULLS "]}]");
+  g_autoptr (LapTimeline) t = test_timeline (
+    "'kit': ['mat'], 'parts': [{'kind': 'main', 'blocks': [" NULLS "]}]");
 
   choose (t, seed, 0);
   return plan_text (t->session);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What mending promises, on the demo that is full of mistakes and on sessions by chance: it ends, makes nothing worse,
- * has nothing left to do a second time, and can be taken back to the byte.
+ * What mending promises, on the demo that is full of mistakes and on sessions by chance: it ends, makes nothing
+ * worse, has nothing left to do a second time, and can be taken back to the byte.
  */
 #include "arrange/mend.h"
 

@@ -9,8 +9,8 @@
 /* The session of data/demo/@name.lapwing. Fails the test when it can't be read. */
 LapSession  *plan_demo   (const char *name);
 
-/* A session of one or two parts with exercises from all the catalogue in it: the checks have much to say of most. The
- * same again from the same state of @rand. */
+/* A session of one or two parts with exercises from all the catalogue in it: the checks have much to say of most.
+ * The same again from the same state of @rand. */
 LapSession  *plan_random (GRand *rand);
 
 /* Its timeline or checkup. Fails the test when it can't be laid out. */

@@ -6,6 +6,7 @@
 #include "ui/pane.h"
 
 #include "edit/verbs.h"
+#include "ui/balance.h"
 #include "ui/chooser.h"
 #include "ui/score/words.h"
 
@@ -18,7 +19,7 @@ struct _LapPane {
   LapBlock        *shown;
   gboolean         showing;
   GtkWidget       *stack, *name, *where, *exercise_row, *choose, *popover, *chooser, *work_row, *work, *rest_row, *rest;
-  GtkWidget       *what, *seconds_row, *seconds, *talk_box, *talk, *fields;
+  GtkWidget       *what, *seconds_row, *seconds, *talk_box, *talk, *fields, *balance_box, *balance;
 };
 
 G_DEFINE_FINAL_TYPE (LapPane, lap_pane, GTK_TYPE_WIDGET)
@@ -176,6 +177,15 @@ show_fields (LapPane *self, LapBlock *block)
 }
 
 static void
+show_balance (LapPane *self)
+{
+  LapBalanceChart *chart = LAP_BALANCE_CHART (self->balance);
+
+  lap_balance_chart_show (chart, lap_document_timeline (self->context->document));
+  gtk_widget_set_visible (self->balance_box, *lap_balance_chart_words (chart) != '\0');
+}
+
+static void
 show_block (LapPane *self)
 {
   guint box = lap_score_selected (self->context);
@@ -191,7 +201,8 @@ show_block (LapPane *self)
     show_fields (self, self->shown);
     gtk_widget_set_sensitive (self->fields, lap_document_is_editable (self->context->document));
     gtk_widget_set_sensitive (self->talk_box, lap_document_is_editable (self->context->document));
-  }
+  } else
+    show_balance (self);
   self->showing = FALSE;
 }
 
@@ -224,6 +235,7 @@ lap_pane_class_init (LapPaneClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_pane_dispose;
+  g_type_ensure (LAP_TYPE_BALANCE_CHART);
   g_type_ensure (LAP_TYPE_CHOOSER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPane, name)
@@ -244,6 +256,8 @@ lap_pane_class_init (LapPaneClass *klass)
   BIND (seconds);
   BIND (talk_box);
   BIND (talk);
+  BIND (balance_box);
+  BIND (balance);
 #undef BIND
   gtk_widget_class_bind_template_callback (widget_class, choose_cb);
   gtk_widget_class_bind_template_callback (widget_class, chosen_cb);

@@ -2,6 +2,7 @@
 #include "ui/window.h"
 
 #include "base/error.h"
+#include "ui/arrange.h"
 #include "ui/export.h"
 #include "ui/files.h"
 #include "ui/heading.h"
@@ -351,6 +352,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
   gtk_widget_class_install_action (klass, "win.shortcuts", NULL, shortcuts_action);
+  lap_arrange_install (klass);
 }
 
 static void

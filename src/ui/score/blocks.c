@@ -138,8 +138,11 @@ lap_blocks_lane_update (LapLane *lane, LapScoreChange change)
 {
   LapBlocksLane *self = LAP_BLOCKS_LANE (lane);
 
-  if (change & LAP_SCORE_PLAN)
+  /* A widget that was a block and is a gap now stops taking the focus, which asks for a new size of all above it. */
+  if (change & LAP_SCORE_PLAN) {
     follow_plan (self);
+    gtk_widget_queue_resize (GTK_WIDGET (lane));
+  }
   gtk_widget_queue_allocate (GTK_WIDGET (lane));
   gtk_widget_queue_draw (GTK_WIDGET (lane));
 }

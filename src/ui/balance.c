@@ -14,7 +14,7 @@
 /* The bar of hard work is so much of the height of a row, the one of help so much. */
 #define BAR 0.55
 #define HELP 0.35
-/* A name may take so much of the width before it is cut. */
+/* A name may take so much of the width before it goes on in a second line. */
 #define NAME_SHARE 0.45
 
 #define N_PAIRS 4
@@ -61,7 +61,17 @@ new_layout (LapBalanceChart *self, const char *text)
   return gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
 }
 
-/* px that a row is high and that names and numbers are wide. */
+static PangoLayout *
+new_name (LapBalanceChart *self, const Row *row, int width)
+{
+  PangoLayout *layout = new_layout (self, row->name);
+
+  pango_layout_set_width (layout, width * PANGO_SCALE);
+  pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
+  return layout;
+}
+
+/* px that one line is high and that names and numbers are wide. */
 typedef struct {
   int height, name, number;
 } Sizes;
@@ -99,6 +109,22 @@ most_seconds (LapBalanceChart *self)
   return most;
 }
 
+static int
+name_width (const Sizes *sizes, int width)
+{
+  return MIN (sizes->name, (int) (width * NAME_SHARE));
+}
+
+static int
+row_height (LapBalanceChart *self, const Row *row, int name)
+{
+  g_autoptr (PangoLayout) layout = new_name (self, row, name);
+  int height;
+
+  pango_layout_get_pixel_size (layout, NULL, &height);
+  return height + 2;
+}
+
 /* Where something @size wide goes that would stand at @x if text ran from the left. */
 static double
 place (LapBalanceChart *self, double x, double size)
@@ -111,11 +137,9 @@ place (LapBalanceChart *self, double x, double size)
 static void
 draw_name (LapBalanceChart *self, GtkSnapshot *snapshot, const Row *row, int width, double y)
 {
-  g_autoptr (PangoLayout) layout = new_layout (self, row->name);
+  g_autoptr (PangoLayout) layout = new_name (self, row, width);
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
 
-  pango_layout_set_width (layout, width * PANGO_SCALE);
-  pango_layout_set_ellipsize (layout, PANGO_ELLIPSIZE_END);
   lap_paint_text (snapshot, layout, &ink, place (self, 0, width), y);
 }
 
@@ -146,7 +170,7 @@ lap_balance_chart_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   LapBalanceChart *self = LAP_BALANCE_CHART (widget);
   Sizes sizes = measure_rows (self);
-  int width = gtk_widget_get_width (widget), name = MIN (sizes.name, (int) (width * NAME_SHARE));
+  int width = gtk_widget_get_width (widget), name = name_width (&sizes, width);
   double x = name + GAP, room = width - x - GAP - sizes.number, y = 0;
   double scale = MAX (0, room) / most_seconds (self);
 
@@ -158,7 +182,7 @@ lap_balance_chart_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     draw_name (self, snapshot, &row, name, y);
     draw_bars (self, snapshot, &row, x, scale, y, sizes.height);
     draw_number (self, snapshot, &row, y);
-    y += sizes.height;
+    y += row_height (self, &row, name);
   }
 }
 
@@ -166,14 +190,28 @@ static void
 lap_balance_chart_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *least, int *natural,
                            int *least_baseline, int *natural_baseline)
 {
-  Sizes sizes = measure_rows (LAP_BALANCE_CHART (widget));
+  LapBalanceChart *self = LAP_BALANCE_CHART (widget);
+  Sizes sizes = measure_rows (self);
+  int name = for_size >= 0 ? name_width (&sizes, for_size) : sizes.name;
 
-  if (orientation == GTK_ORIENTATION_VERTICAL) {
-    *least = *natural = N_ROWS * sizes.height + N_PAIRS / 2 * SPACE;
-  } else {
-    *least = 2 * GAP + 3 * sizes.number;
+  if (orientation == GTK_ORIENTATION_HORIZONTAL) {
+    *least = 2 * GAP + 4 * sizes.number;
     *natural = sizes.name + 2 * GAP + 4 * sizes.number;
+    return;
   }
+  *natural = N_PAIRS / 2 * SPACE;
+  for (guint i = 0; i < N_ROWS; i++) {
+    Row row = row_at (self, i);
+
+    *natural += row_height (self, &row, name);
+  }
+  *least = *natural;
+}
+
+static GtkSizeRequestMode
+lap_balance_chart_get_request_mode (GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
 }
 
 /* Text that got another size or face needs another room. */
@@ -199,6 +237,7 @@ lap_balance_chart_class_init (LapBalanceChartClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_balance_chart_finalize;
   widget_class->snapshot = lap_balance_chart_snapshot;
   widget_class->measure = lap_balance_chart_measure;
+  widget_class->get_request_mode = lap_balance_chart_get_request_mode;
   widget_class->css_changed = lap_balance_chart_css_changed;
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_IMG);
   gtk_widget_class_set_css_name (widget_class, "balance");

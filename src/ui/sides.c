@@ -56,8 +56,10 @@ add_part (LapPlanSide *side, LapPart *part)
   row->object = g_object_ref (LAP_OBJECT (part));
   row->bytes = g_bytes_new_static ("", 0);
   row->heading = TRUE;
+  row->chosen = TRUE;
   row->name = g_strdup (lap_part_title (part));
-  row->time = g_strdup_printf (ngettext ("%d round", "%d rounds", part->rounds), part->rounds);
+  if (part->rounds > 1)
+    row->time = g_strdup_printf (ngettext ("%d round", "%d rounds", part->rounds), part->rounds);
   g_ptr_array_add (side->rows, row);
 }
 
@@ -69,6 +71,7 @@ add_block (LapPlanSide *side, LapBlock *block, guint number, LapCatalogue *catal
   row->object = g_object_ref (LAP_OBJECT (block));
   row->bytes = lap_object_bytes (block);
   row->number = number;
+  row->chosen = block->kind != LAP_BLOCK_EXERCISE || block->exercise != NULL;
   row->name = shown_name (block, catalogue);
   row->time = block->kind == LAP_BLOCK_EXERCISE ? g_strdup_printf ("%d/%d", block->work, block->rest)
                                                 : lap_duration_text (block->seconds);
@@ -172,9 +175,9 @@ static char *
 difference (const LapPlanRow *is, const LapPlanRow *was)
 {
   if (g_strcmp0 (is->name, was->name) != 0)
-    return g_strdup_printf (_("was %s"), was->name);
+    return was->chosen ? g_strdup_printf (_("was %s"), was->name) : g_strdup (_("wasn’t chosen yet"));
   if (g_strcmp0 (is->time, was->time) != 0)
-    return g_strdup_printf (_("was %s"), was->time);
+    return was->time != NULL ? g_strdup_printf (_("was %s"), was->time) : g_strdup (_("was one round"));
   return is->heading || g_bytes_equal (is->bytes, was->bytes) ? NULL : g_strdup (_("changed in its details"));
 }
 
@@ -286,6 +289,8 @@ lap_plan_pairs (const LapPlanSide *before, const LapPlanSide *after, GHashTable 
 char *
 lap_plan_row_text (const LapPlanRow *row)
 {
+  if (row->heading && row->time == NULL)
+    return g_strdup (row->name);
   if (row->heading)
     return g_strdup_printf (_("%1$s, %2$s"), row->name, row->time);
   /* Translators: number of a block, its name, its seconds of work and rest: "3. Squat, 40/20". */

@@ -15,8 +15,9 @@ typedef struct {
   LapObject *object;  /* a LapPart or a LapBlock */
   GBytes    *bytes;   /* of a block: all that it was */
   gboolean   heading; /* it is a part */
+  gboolean   chosen;  /* not a block without an exercise */
   guint      number;  /* of a block in its part, from 1 */
-  char      *name, *time; /* "Squat", "40/20"; of a part its title, "2 rounds" */
+  char      *name, *time; /* "Squat", "40/20"; of a part its title, "2 rounds" or NULL */
 } LapPlanRow;
 
 typedef struct {

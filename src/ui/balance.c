@@ -156,13 +156,13 @@ draw_number (LapBalanceChart *self, GtkSnapshot *snapshot, const Row *row, doubl
 }
 
 static void
-draw_bars (LapBalanceChart *self, GtkSnapshot *snapshot, const Row *row, double x, double scale, double y, int height)
+draw_bars (LapBalanceChart *self, cairo_t *cr, const Row *row, double x, double scale, double y, int height)
 {
   GdkRGBA work = lap_colour (LAP_COLOUR_WORK), work2 = lap_colour (LAP_COLOUR_WORK2);
   double hard = row->hard * scale, help = row->help * scale, bar = height * BAR, thin = height * HELP;
 
-  lap_paint_box (snapshot, &work, NULL, 0, 2, place (self, x, hard), y + (height - bar) / 2, hard, bar);
-  lap_paint_box (snapshot, &work2, &work, 1, 2, place (self, x + hard, help), y + (height - thin) / 2, help, thin);
+  lap_paint_box (cr, &work, NULL, 0, 2, place (self, x, hard), y + (height - bar) / 2, hard, bar);
+  lap_paint_box (cr, &work2, &work, 1, 2, place (self, x + hard, help), y + (height - thin) / 2, help, thin);
 }
 
 static void
@@ -173,6 +173,7 @@ lap_balance_chart_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   int width = gtk_widget_get_width (widget), name = name_width (&sizes, width);
   double x = name + GAP, room = width - x - GAP - sizes.number, y = 0;
   double scale = MAX (0, room) / most_seconds (self);
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, gtk_widget_get_height (widget)));
 
   for (guint i = 0; i < N_ROWS; i++) {
     Row row = row_at (self, i);
@@ -180,10 +181,11 @@ lap_balance_chart_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     if (i >= LAP_N_REGIONS && (i - LAP_N_REGIONS) % 2 == 0)
       y += SPACE;
     draw_name (self, snapshot, &row, name, y);
-    draw_bars (self, snapshot, &row, x, scale, y, sizes.height);
+    draw_bars (self, cr, &row, x, scale, y, sizes.height);
     draw_number (self, snapshot, &row, y);
     y += row_height (self, &row, name);
   }
+  cairo_destroy (cr);
 }
 
 static void

@@ -358,6 +358,25 @@ test_bombs (void)
     }
 }
 
+/* 200,000 names in one object, in no order. To compare each with each would not end within the time of a test. */
+static void
+test_many_names (void)
+{
+  g_autoptr(GString) text = g_string_new ("{");
+  g_autoptr(GError) error = NULL;
+
+  /* The steps meet each number below the prime once. */
+  for (guint i = 1; i <= 200000; i++)
+    g_string_append_printf (text, "\"%u\": 1,\n", i * 7919 % 1000003);
+  g_string_append (text, "\"last\": 1}");
+  g_assert_true (lap_json_scan (text->str, text->len, &error));
+  g_assert_no_error (error);
+  g_string_truncate (text, text->len - 1);
+  g_string_append (text, ",\n\"7919\": 1}");
+  g_assert_false (lap_json_scan (text->str, text->len, &error));
+  g_assert_true (g_str_has_prefix (error->message, "line 200002, /7919: "));
+}
+
 /* A name longer than a line is cut in the message, and what can't be printed is shown by its number. */
 static void
 test_message (void)
@@ -399,6 +418,7 @@ main (int argc, char **argv)
   g_test_add_func ("/json-scan/mutations", test_mutations);
   g_test_add_func ("/json-scan/depth", test_depth);
   g_test_add_func ("/json-scan/bombs", test_bombs);
+  g_test_add_func ("/json-scan/many-names", test_many_names);
   g_test_add_func ("/json-scan/message", test_message);
   g_test_add_func ("/json-scan/line-of", test_line_of);
   return g_test_run ();

@@ -32,4 +32,10 @@ LapEdits *lap_adapt      (const LapTimeline *timeline,
                           GPtrArray        **swaps);
 void      lap_swap_free  (LapSwap           *swap);
 
+/* The exercises of @builtin that suit @whom, and those that @session has anyway: what may be mended with, once it is
+ * adapted. Transfer full. */
+LapCatalogue *lap_adapt_catalogue (LapCatalogue     *builtin,
+                                   const LapSession *session,
+                                   LapFor            whom);
+
 G_END_DECLS

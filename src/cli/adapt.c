@@ -42,6 +42,7 @@ run (int argc, char **argv)
   g_auto (GStrv) files = NULL;
   g_autoptr (LapTimeline) timeline = NULL;
   g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  g_autoptr (LapCatalogue) suitable = NULL;
   g_autoptr (GPtrArray) swaps = NULL, mended = NULL;
   g_autoptr (LapEdits) edits = NULL;
   int whom, status;
@@ -57,7 +58,8 @@ run (int argc, char **argv)
   edits = lap_adapt (timeline, whom, &swaps);
   lap_edits_swap (edits);
   /* New neighbours may not suit each other: what can be mended without touching the clock is. */
-  mended = lap_mend (timeline->session, builtin, TRUE, NULL);
+  suitable = lap_adapt_catalogue (builtin, timeline->session, whom);
+  mended = lap_mend (timeline->session, suitable, TRUE, NULL);
   status = lap_cli_write_session (out, timeline->session);
   if (status != 0 || g_str_equal (out, "-"))
     return status;

@@ -26,10 +26,10 @@ G_DEFINE_FINAL_TYPE (LapArrange, lap_arrange, ADW_TYPE_WINDOW)
 static const struct {
   const char *action, *title;
 } arrangers[LAP_N_ARRANGERS] = {
-  [LAP_ARRANGE_ORDER] = { "win.order", N_("A better order") },
-  [LAP_ARRANGE_MEND] = { "win.mend", N_("Mend the plan") },
-  [LAP_ARRANGE_ADAPT] = { "win.adapt", N_("Adapt for others") },
-  [LAP_ARRANGE_CHOOSE] = { "win.choose", N_("Choose exercises") },
+  [LAP_ARRANGE_ORDER] = { "win.order", N_("Order") },
+  [LAP_ARRANGE_MEND] = { "win.mend", N_("Mend") },
+  [LAP_ARRANGE_ADAPT] = { "win.adapt", N_("Adapt") },
+  [LAP_ARRANGE_CHOOSE] = { "win.choose", N_("Choose") },
 };
 
 /* What the worker has: costs hold nothing of the model. */

@@ -148,6 +148,7 @@ adapt (const LapRequest *request, Job *job)
 {
   g_autoptr (GPtrArray) swaps = NULL, mended = NULL;
   LapEdits *edits = lap_adapt (job->timeline, request->whom, &swaps), *more = NULL;
+  g_autoptr (LapCatalogue) suitable = NULL;
   guint done;
 
   for (guint i = 0; i < swaps->len; i++)
@@ -155,7 +156,8 @@ adapt (const LapRequest *request, Job *job)
   done = job->done->len;
   lap_edits_swap (edits);
   /* New neighbours may not suit each other: what can be mended without touching the clock is. */
-  mended = lap_mend (job->timeline->session, job->builtin, TRUE, &more);
+  suitable = lap_adapt_catalogue (job->builtin, job->timeline->session, request->whom);
+  mended = lap_mend (job->timeline->session, suitable, TRUE, &more);
   lap_edits_append (edits, more);
   tell_mended (job, mended);
   if (swaps->len == 0)

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * lapwing print FILE --sheet SHEET --paper PAPER [--landscape] [--ink INK] -o OUT.pdf
+ * lapwing print FILE --sheet SHEET --paper PAPER [--landscape] [--tile PAPER] [--ink INK] -o OUT.pdf
  */
 #include "cli/cli.h"
 
@@ -9,7 +9,7 @@
 #include <glib/gi18n-lib.h>
 
 typedef struct {
-  char *sheet, *paper, *ink, *out;
+  char *sheet, *paper, *tile, *ink, *out;
 } Words;
 
 static char *
@@ -36,9 +36,16 @@ choose (const LapWords *words, const char *option, const char *word)
   return index;
 }
 
-/* What was asked for; FALSE after a line about what is wrong. */
+/* What was asked for. */
+typedef struct {
+  const LapSheet *sheet;
+  LapSheetOptions options;
+  int             tile; /* LapPaper; -1 = in one piece */
+} Wish;
+
+/* FALSE after a line about what is wrong. */
 static gboolean
-understand (const Words *words, const LapSheet **sheet, LapSheetOptions *options)
+understand (const Words *words, Wish *wish)
 {
   g_autofree char *ids = sheet_ids ();
   int paper, ink;
@@ -47,28 +54,32 @@ understand (const Words *words, const LapSheet **sheet, LapSheetOptions *options
     g_printerr ("lapwing print: expected: lapwing print %s\n", lap_command_print.synopsis);
     return FALSE;
   }
-  *sheet = lap_sheets_find (words->sheet);
-  if (*sheet == NULL) {
+  wish->sheet = lap_sheets_find (words->sheet);
+  if (wish->sheet == NULL) {
     g_printerr ("lapwing print: --sheet %s: expected one of %s\n", words->sheet, ids);
     return FALSE;
   }
   paper = words->paper != NULL ? choose (&lap_papers, "--paper", words->paper) : LAP_PAPER_A4;
   ink = words->ink != NULL ? choose (&lap_inks, "--ink", words->ink) : LAP_INK_COLOUR;
-  options->paper = paper;
-  options->ink = ink;
-  return paper >= 0 && ink >= 0;
+  wish->tile = words->tile != NULL ? choose (&lap_papers, "--tile", words->tile) : -1;
+  wish->options.paper = paper;
+  wish->options.ink = ink;
+  return paper >= 0 && ink >= 0 && (words->tile == NULL || wish->tile >= 0);
 }
 
 static int
-print_sheet (const char *file, const LapSheet *sheet, const LapSheetOptions *options, const char *out)
+print_sheet (const char *file, const Wish *wish, const char *out)
 {
   g_autoptr (LapTimeline) timeline = lap_cli_timeline (file);
+  g_autoptr (LapPages) pages = NULL;
   g_autoptr (GBytes) bytes = NULL;
   GError *error = NULL;
 
   if (timeline == NULL)
     return LAP_ERROR_INVALID;
-  bytes = lap_sheet_print (sheet, timeline, options, &error);
+  pages = lap_sheet_build (wish->sheet, timeline, &wish->options);
+  bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
+                          : lap_pages_print (pages, wish->options.ink, &error);
   return bytes != NULL ? lap_cli_write (out, bytes) : lap_cli_fail (error);
 }
 
@@ -76,12 +87,12 @@ static int
 run (int argc, char **argv)
 {
   Words words = { NULL };
-  LapSheetOptions options = { 0 };
-  const LapSheet *sheet = NULL;
+  Wish wish = { NULL };
   const GOptionEntry entries[] = {
     { "sheet", 0, 0, G_OPTION_ARG_STRING, &words.sheet, N_("The sheet: see lapwing sheets"), N_("SHEET") },
     { "paper", 0, 0, G_OPTION_ARG_STRING, &words.paper, N_("A4, A3, A2, A5, Letter or Tabloid"), N_("PAPER") },
-    { "landscape", 0, 0, G_OPTION_ARG_NONE, &options.landscape, N_("On its side"), NULL },
+    { "landscape", 0, 0, G_OPTION_ARG_NONE, &wish.options.landscape, N_("On its side"), NULL },
+    { "tile", 0, 0, G_OPTION_ARG_STRING, &words.tile, N_("In pieces on this paper"), N_("PAPER") },
     { "ink", 0, 0, G_OPTION_ARG_STRING, &words.ink, N_("colour, one or outline"), N_("INK") },
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &words.out, N_("The file to write, - for standard output"), N_("OUT") },
     { NULL },
@@ -90,16 +101,17 @@ run (int argc, char **argv)
   int status = LAP_ERROR_USAGE;
 
   if (lap_cli_options (argc, argv, &lap_command_print, entries, 1, 1, &files) &&
-      understand (&words, &sheet, &options))
-    status = print_sheet (files[0], sheet, &options, words.out);
+      understand (&words, &wish))
+    status = print_sheet (files[0], &wish, words.out);
   g_free (words.sheet);
   g_free (words.paper);
+  g_free (words.tile);
   g_free (words.ink);
   g_free (words.out);
   return status;
 }
 
 const LapCommand lap_command_print = {
-  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--ink INK] -o OUT.pdf",
+  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--tile PAPER] [--ink INK] -o OUT.pdf",
   N_("Prints a sheet as PDF."), run,
 };

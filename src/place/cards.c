@@ -81,7 +81,10 @@ next_text (const Deck *deck, guint i)
 {
   const LapStation *next = g_ptr_array_index (deck->stations, (i + 1) % deck->stations->len);
 
-  return deck->stations->len > 1 ? g_strdup_printf ("→ %u %s", next->number, next->name) : NULL;
+  const LapMeasure *measure = deck->poster.measure;
+  const char *arrow = measure->rtl (measure->data, next->name) ? "←" : "→";
+
+  return deck->stations->len > 1 ? g_strdup_printf ("%s %u %s", arrow, next->number, next->name) : NULL;
 }
 
 static double

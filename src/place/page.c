@@ -132,10 +132,25 @@ lap_page_figure (LapPage *page, LapExercise *exercise, double x, double y, doubl
                                  .height = height });
 }
 
+LapMark *
+lap_page_code (LapPage *page, const char *address, double x, double y, double side)
+{
+  return add (page, &(LapMark) { .kind = LAP_MARK_CODE, .x = x, .y = y, .width = side, .height = side,
+                                 .fill = LAP_ROLE_INK,
+                                 .text = g_string_chunk_insert (page->pages->strings, address) });
+}
+
 void
 lap_page_begin (LapPage *page, const char *tag)
 {
   add (page, &(LapMark) { .kind = LAP_MARK_BEGIN, .tag = tag });
+}
+
+void
+lap_page_link (LapPage *page, const char *address)
+{
+  add (page, &(LapMark) { .kind = LAP_MARK_BEGIN, .tag = "Link",
+                          .text = g_string_chunk_insert (page->pages->strings, address) });
 }
 
 void

@@ -32,6 +32,7 @@ typedef enum {
   LAP_MARK_RULE,   /* a line along the longer side of its box */
   LAP_MARK_SIGN,   /* a small drawing: `sign` */
   LAP_MARK_FIGURE, /* an exercise standing on the bottom of its box */
+  LAP_MARK_CODE,   /* a square code (ISO/IEC 18004) that leads to the address `text` */
 } LapMarkKind;
 
 typedef enum {
@@ -141,8 +142,16 @@ LapMark  *lap_page_figure   (LapPage     *page,
                              double       y,
                              double       width,
                              double       height);
+LapMark  *lap_page_code     (LapPage     *page,
+                             const char  *address,
+                             double       x,
+                             double       y,
+                             double       side);
 void      lap_page_begin    (LapPage     *page,
                              const char  *tag);
+/* A link to @address round what follows, to be ended like any other. */
+void      lap_page_link     (LapPage     *page,
+                             const char  *address);
 void      lap_page_end      (LapPage     *page);
 
 /* Left becomes right: for a sheet that is read from right to left. */

@@ -24,6 +24,7 @@ typedef enum {
   LAP_HIDE_OPTIONS = 1 << 1, /* easier and harder */
   LAP_HIDE_DETAILS = 1 << 2, /* weight, kit, repetitions, sides */
   LAP_HIDE_SAFETY  = 1 << 3,
+  LAP_HIDE_CODE    = 1 << 4, /* the square that leads to the session's link */
 } LapHide;
 
 typedef struct {

@@ -19,6 +19,8 @@
 #define COUNT_PAD     14.0
 #define GAP            6.0
 #define TAIL           8.0 /* least width of the hatch */
+#define CODE_WORDS    17.0
+#define CODE_SIDE     22.0 /* scanned from an arm's length: a tenth of the distance (common practice) */
 #define LATER_TITLE   11.0
 #define LATER_LINE     7.0
 
@@ -340,6 +342,23 @@ static const struct {
   { LAP_SIGN_ROUND, N_("in that round"), LAP_ROLE_WORK },
 };
 
+/* The address of the square code, or NULL where there is none. */
+static const char *
+code_address (const LapPosterFrame *frame)
+{
+  const char *link = frame->poster->timeline->session->link;
+
+  return link != NULL && *link != '\0' && (frame->poster->options->hide & LAP_HIDE_CODE) == 0 ? link : NULL;
+}
+
+/* The width that words have in the foot, beside the code. */
+static double
+foot_width (const LapPosterFrame *frame)
+{
+  return frame->poster->width - 2 * frame->poster->margin -
+         (code_address (frame) != NULL ? units (frame, CODE_SIDE + 8 + CODE_WORDS) : 0);
+}
+
 /* What the signs of this poster mean, in as many lines as it takes, and at the end which page it is. Returns the
  * height. */
 static double
@@ -347,7 +366,7 @@ lay_legend (LapPosterFrame *frame, LapPage *page, double y, const char *where)
 {
   const LapPoster *poster = frame->poster;
   double u = poster->unit, cap = MORE_CAP * u, size = cap * 1.5, left = poster->margin, x = left, top = y;
-  double right = poster->width - poster->margin - 22 * u; /* room for the page's number */
+  double right = poster->margin + foot_width (frame) - 22 * u; /* room for the page's number */
   LapType words = type (cap, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER);
 
   for (guint i = 0; i < G_N_ELEMENTS (legend); i++) {
@@ -383,7 +402,7 @@ foot_types (const LapPosterFrame *frame, LapType *first, LapType *more)
 static void
 fit_foot (LapPosterFrame *frame)
 {
-  double inner = frame->poster->width - 2 * frame->poster->margin, u = frame->poster->unit;
+  double inner = foot_width (frame), u = frame->poster->unit;
   LapType first, more;
 
   foot_types (frame, &first, &more);
@@ -391,19 +410,38 @@ fit_foot (LapPosterFrame *frame)
   if ((frame->poster->options->hide & LAP_HIDE_SAFETY) == 0)
     frame->foot += lap_wrap_fit (frame->safety, &first, inner).height +
                    lap_wrap_fit (frame->more, &more, inner).height + 4 * u;
+  if (code_address (frame) != NULL)
+    frame->foot = MAX (frame->foot, (CODE_SIDE + 5) * u);
+}
+
+/* At the end of the foot, with a word beside it. */
+static void
+put_code (LapPosterFrame *frame, LapPage *page, double y)
+{
+  const LapPoster *poster = frame->poster;
+  double u = poster->unit, side = CODE_SIDE * u, x = poster->width - poster->margin - side;
+  LapType words = type (MORE_CAP * u, 1.2, LAP_ROLE_INK, LAP_READ_OTHER);
+
+  lap_page_link (page, code_address (frame));
+  lap_text_put (poster->measure, LAP_WEIGHT_STRONG, _("See it move"), &words, page, x - (CODE_WORDS + 4) * u, y,
+                CODE_WORDS * u, 1);
+  lap_page_code (page, code_address (frame), x, y + 2 * u, side);
+  lap_page_end (page);
 }
 
 void
 lap_poster_frame_foot (LapPosterFrame *frame, LapPage *page, const char *where)
 {
   const LapPoster *poster = frame->poster;
-  double u = poster->unit, inner = poster->width - 2 * poster->margin;
+  double u = poster->unit, inner = foot_width (frame);
   double y = poster->height - poster->margin - frame->foot;
   LapType first, more;
 
   foot_types (frame, &first, &more);
-  lap_page_rule (page, poster->margin, y, inner, 0.8 * u, LAP_ROLE_INK);
+  lap_page_rule (page, poster->margin, y, poster->width - 2 * poster->margin, 0.8 * u, LAP_ROLE_INK);
   y += 3 * u;
+  if (code_address (frame) != NULL)
+    put_code (frame, page, y);
   if ((poster->options->hide & LAP_HIDE_SAFETY) == 0) {
     lap_page_begin (page, "P");
     y += lap_wrap_put (frame->safety, &first, page, poster->margin, y, inner, 0) + 1.5 * u;
@@ -536,13 +574,13 @@ lap_poster_frame_free (LapPosterFrame *frame)
 double
 lap_poster_frame_top (const LapPosterFrame *frame, gboolean first)
 {
-  return frame->poster->margin + (first ? frame->head : frame->later) + units (frame, 7);
+  return frame->poster->margin + (first ? frame->head : frame->later) + units (frame, 5.5);
 }
 
 double
 lap_poster_frame_bottom (const LapPosterFrame *frame)
 {
-  return frame->poster->height - frame->poster->margin - frame->foot - units (frame, 4);
+  return frame->poster->height - frame->poster->margin - frame->foot - units (frame, 3.5);
 }
 
 void

@@ -14,7 +14,7 @@
 #define MOST_COLUMNS 5
 #define SIZES_TRIED  4
 #define GUTTER       8.0 /* units between columns, half of it on each side of the line */
-#define ROW_GAP      7.0
+#define ROW_GAP      6.0
 
 typedef struct {
   const LapPoster *poster;

@@ -1,11 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A page list as PDF. One Document tag stands round all pages: one opened for each page is refused by readers.
+ * A page list as PDF. One Document tag stands round all pages, opened after the size of the first is known: readers
+ * refuse one for each page.
  */
 #include "sheets/sheets.h"
 
 #include "base/error.h"
 #include "sheets/paint.h"
+#include "sheets/pdf.h"
 
 #include <cairo-pdf.h>
 #include <glib/gi18n-lib.h>
@@ -65,45 +67,58 @@ append (void *closure, const unsigned char *data, unsigned int length)
   return CAIRO_STATUS_SUCCESS;
 }
 
-static void
-paint_pages (cairo_surface_t *surface, cairo_t *cr, const LapPages *pages, LapInk ink)
+void
+lap_pdf_begin (LapPdf *pdf, const LapPages *pages)
 {
-  g_autoptr (LapPainter) painter = lap_painter_new (cr, ink, TRUE);
+  pdf->bytes = g_byte_array_new ();
+  pdf->surface = cairo_pdf_surface_create_for_stream (append, pdf->bytes, 595, 842);
+  pdf->cr = cairo_create (pdf->surface);
+  set_metadata (pdf->surface, pages);
+  cairo_scale (pdf->cr, POINTS_PER_MM, POINTS_PER_MM);
+}
 
-  cairo_scale (cr, POINTS_PER_MM, POINTS_PER_MM);
-  for (guint i = 0; i < lap_pages_n (pages); i++) {
-    const LapPage *page = lap_pages_nth (pages, i);
+void
+lap_pdf_size (LapPdf *pdf, double width, double height)
+{
+  cairo_pdf_surface_set_size (pdf->surface, width * POINTS_PER_MM, height * POINTS_PER_MM);
+}
 
-    cairo_pdf_surface_set_size (surface, page->width * POINTS_PER_MM, page->height * POINTS_PER_MM);
-    if (i == 0)
-      cairo_tag_begin (cr, "Document", "");
-    if (page->label != NULL)
-      cairo_pdf_surface_set_page_label (surface, page->label);
-    lap_painter_page (painter, page);
-    cairo_show_page (cr);
-  }
-  cairo_tag_end (cr, "Document");
+GBytes *
+lap_pdf_finish (LapPdf *pdf, GError **error)
+{
+  cairo_status_t status = cairo_status (pdf->cr);
+
+  cairo_destroy (pdf->cr);
+  cairo_surface_finish (pdf->surface);
+  status = status != CAIRO_STATUS_SUCCESS ? status : cairo_surface_status (pdf->surface);
+  cairo_surface_destroy (pdf->surface);
+  if (status == CAIRO_STATUS_SUCCESS)
+    return g_byte_array_free_to_bytes (pdf->bytes);
+  g_byte_array_unref (pdf->bytes);
+  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("The PDF can't be made: %s"), cairo_status_to_string (status));
+  return NULL;
 }
 
 GBytes *
 lap_pages_print (const LapPages *pages, LapInk ink, GError **error)
 {
-  g_autoptr (GByteArray) bytes = g_byte_array_new ();
-  cairo_surface_t *surface = cairo_pdf_surface_create_for_stream (append, bytes, 595, 842);
-  cairo_t *cr = cairo_create (surface);
-  cairo_status_t status;
+  g_autoptr (LapPainter) painter = NULL;
+  LapPdf pdf;
 
-  set_metadata (surface, pages);
-  paint_pages (surface, cr, pages, ink);
-  add_outline (surface, pages);
-  status = cairo_status (cr);
-  cairo_destroy (cr);
-  cairo_surface_finish (surface);
-  status = status != CAIRO_STATUS_SUCCESS ? status : cairo_surface_status (surface);
-  cairo_surface_destroy (surface);
-  if (status != CAIRO_STATUS_SUCCESS) {
-    g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("The PDF can't be made: %s"), cairo_status_to_string (status));
-    return NULL;
+  lap_pdf_begin (&pdf, pages);
+  painter = lap_painter_new (pdf.cr, ink, TRUE);
+  for (guint i = 0; i < lap_pages_n (pages); i++) {
+    const LapPage *page = lap_pages_nth (pages, i);
+
+    lap_pdf_size (&pdf, page->width, page->height);
+    if (i == 0)
+      cairo_tag_begin (pdf.cr, "Document", "");
+    if (page->label != NULL)
+      cairo_pdf_surface_set_page_label (pdf.surface, page->label);
+    lap_painter_page (painter, page);
+    cairo_show_page (pdf.cr);
   }
-  return g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
+  cairo_tag_end (pdf.cr, "Document");
+  add_outline (pdf.surface, pages);
+  return lap_pdf_finish (&pdf, error);
 }

@@ -37,9 +37,14 @@ GBytes         *lap_sheet_print  (const LapSheet        *sheet,
                                   const LapSheetOptions *options,
                                   GError               **error);
 
-/* What is painted, as PDF. @ink says how. */
+/* A page list as PDF. */
 GBytes         *lap_pages_print  (const LapPages        *pages,
                                   LapInk                 ink,
+                                  GError               **error);
+/* The same in pieces of @paper that overlap, with cut marks and the name of each piece. */
+GBytes         *lap_pages_tile   (const LapPages        *pages,
+                                  LapInk                 ink,
+                                  LapPaper               paper,
                                   GError               **error);
 
 G_END_DECLS

@@ -244,6 +244,51 @@ test_date (void)
   g_assert_true (g_str_has_prefix (date, "2001-09-09T"));
 }
 
+/* zbar reads the code from the paper as a telephone would, at 300 dots an inch. */
+static void
+test_code (void)
+{
+  static const char json[] =
+    "{\"format\": \"lapwing-session\", \"version\": 1, \"id\": \"s\", \"title\": \"Stairs\", \"link\": "
+    "\"https://example.org/it's?a=1&b=\\\\\", \"parts\": [{\"kind\": \"main\", \"blocks\": [{\"exercise\": "
+    "\"squat\", \"work\": 40, \"rest\": 20}]}]}";
+  g_autoptr (LapTimeline) timeline = face_from_json (json);
+  g_autofree char *path = print_file (timeline, "poster", (LapSheetOptions) { 0 });
+  g_autofree char *picture = g_strconcat (path, "-picture", NULL), *png = g_strconcat (picture, ".png", NULL);
+  g_autofree char *drawn = ask ("pdftoppm", "-r", "300", "-singlefile", "-png", path, picture, NULL);
+  g_autofree char *read = ask ("zbarimg", "--quiet", "--raw", png, NULL);
+  g_autofree char *content = ask ("qpdf", "--qdf", "--object-streams=disable", path, "-", NULL);
+
+  g_assert_nonnull (strstr (read, "https://example.org/it's?a=1&b=\\"));
+  g_assert_nonnull (strstr (content, "/URI (https://example.org/it%27s?a=1&b=%5C)"));
+}
+
+/* An A3 poster on A4: each piece says where it belongs, and together they show every name. */
+static void
+test_tiles (void)
+{
+  g_autoptr (LapTimeline) timeline = face_timeline (4, "", "");
+  LapSheetOptions options = { .paper = LAP_PAPER_A3 };
+  g_autoptr (LapPages) pages = lap_sheet_build (lap_sheets_find ("poster"), timeline, &options);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) bytes = lap_pages_tile (pages, LAP_INK_COLOUR, LAP_PAPER_A4, &error);
+  g_autofree char *path = file_of (bytes), *info = ask ("pdfinfo", path, NULL), *size = value_of (info, "Page size");
+  g_autofree char *count = value_of (info, "Pages"), *raw = ask ("pdftotext", "-raw", path, "-", NULL);
+  g_autofree char *text = flat (raw), *checked = ask ("qpdf", "--check", path, NULL);
+
+  g_assert_no_error (error);
+  g_assert_true (g_str_has_suffix (size, "(A4)"));
+  g_assert_cmpint (atoi (count), ==, 2 * (int) lap_pages_n (pages));
+  g_assert_nonnull (strstr (text, "row 2 of 2, column 1 of 1"));
+  for (guint i = 0; i < timeline->n_tasks; i++) {
+    g_auto (GStrv) words = g_strsplit_set (lap_task_name (&timeline->tasks[i]), "- ", -1);
+
+    for (guint w = 0; words[w] != NULL; w++)
+      g_assert_nonnull (strstr (text, words[w]));
+  }
+  g_assert_nonnull (strstr (checked, "No syntax"));
+}
+
 static void
 test_inks (void)
 {
@@ -289,6 +334,8 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/print/heights", test_heights);
   g_test_add_func ("/sheets/print/same-bytes", test_same_bytes);
   g_test_add_func ("/sheets/print/inks", test_inks);
+  g_test_add_func ("/sheets/print/code", test_code);
+  g_test_add_func ("/sheets/print/tiles", test_tiles);
   status = g_test_run ();
   clear_folder ();
   return status;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * How far a camera must stand back. Outside check: pinhole geometry, as tabled below for a margin of 10 % all round. The
- * table is to the middle of the movement; the distance we give has half of the depth of its footprint on top, because
- * the nearest part must stay in the frame as well.
+ * How far a camera must stand back. Outside check: pinhole geometry, as tabled below for a margin of 10 % all
+ * round. The table is to the middle of the movement; the distance we give has half of the depth of its
+ * footprint on top, because the nearest part must stay in the frame as well.
  */
 #include "catalogue/camera.h"
 
@@ -33,7 +33,8 @@ static const Row rows[] = {
 static LapExercise
 seen_from_front (const Row *row)
 {
-  return (LapExercise) { .view = LAP_VIEW_FRONT, .width = row->across, .length = DEEP, .height = row->height };
+  return (LapExercise) { .view = LAP_VIEW_FRONT, .width = row->across, .length = DEEP,
+                         .height = row->height };
 }
 
 static void
@@ -45,19 +46,21 @@ test_table (void)
 
       g_test_message ("%s", rows[i].what);
       for (guint k = 0; k < G_N_ELEMENTS (lenses); k++)
-        assert_near (lap_camera_distance (&e, lenses[k], FALSE) - DEEP / 2, MAX (rows[i].wide[k], rows[i].high[k]));
+        assert_near (lap_camera_distance (&e, lenses[k], FALSE) - DEEP / 2,
+                     MAX (rows[i].wide[k], rows[i].high[k]));
       assert_near (lap_camera_distance (&e, 26, FALSE) - DEEP / 2, rows[i].landscape);
       assert_near (lap_camera_distance (&e, 26, TRUE) - DEEP / 2, rows[i].portrait);
     }
 }
 
-/* From the angles of view of the sensor, another way to the same numbers: at a distance d a lens sees 2 d tan(a / 2)
- * across. */
+/* From the angles of view of the sensor, another way to the same numbers: at a distance d a lens sees 2 d
+ * tan(a / 2) across. */
 static void
 test_angles (void)
 {
   static const struct { double lens, horizontal, vertical; } angles[] = {
-    { 24, 73.74, 45.75 }, { 26, 69.39, 42.55 }, { 28, 65.47, 39.76 }, { 35, 54.43, 32.27 }, { 50, 39.60, 22.90 },
+    { 24, 73.74, 45.75 }, { 26, 69.39, 42.55 }, { 28, 65.47, 39.76 }, { 35, 54.43, 32.27 },
+    { 50, 39.60, 22.90 },
     { 18, 90.00, 58.72 },
   };
 
@@ -110,7 +113,8 @@ test_heights (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (heights); i++)
     {
-      const LapExercise e = { .posture = heights[i].posture, .impact = heights[i].impact, .height = heights[i].own };
+      const LapExercise e = { .posture = heights[i].posture, .impact = heights[i].impact,
+                              .height = heights[i].own };
 
       g_assert_cmpfloat_with_epsilon (lap_exercise_height (&e), heights[i].height, 1e-9);
     }

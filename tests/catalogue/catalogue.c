@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The index of exercises: ids of today and of before, a session's own over the built-in ones, the chains of options,
- * the filter.
+ * The index of exercises: ids of today and of before, a session's own over the built-in ones, the chains of
+ * options, the filter.
  */
 #include "base/json-scan.h"
 #include "catalogue/catalogue.h"
@@ -12,9 +12,11 @@ static LapExercise *
 exercise (const char *id, const char *noise, const char *more)
 {
   g_autofree char *text = g_strdup_printf (
-    "{\"id\": \"%s\", \"name\": \"The %s\", \"for\": [\"work\"], \"pattern\": \"squat\", \"move\": \"own\", \"posture\": \"standing\","
+    "{\"id\": \"%s\", \"name\": \"The %s\", \"for\": [\"work\"], \"pattern\": \"squat\", \"move\": \"own\", "
+    "\"posture\": \"standing\","
     "\"primary\": [\"quads\"], \"sides\": \"both\", \"impact\": \"none\", \"noise\": \"%s\","
-    "\"met\": {\"steady\": {\"value\": 3, \"code\": \"a\"}, \"hard\": {\"value\": 4, \"code\": \"b\"}}, \"width\": 1,"
+    "\"met\": {\"steady\": {\"value\": 3, \"code\": \"a\"}, \"hard\": {\"value\": 4, \"code\": \"b\"}}, "
+    "\"width\": 1,"
     "\"length\": 1, \"view\": \"side\", \"seconds-per-rep\": 2, \"say\": {}%s}", id, id, noise, more);
   g_autoptr(GError) error = NULL;
   g_autoptr(JsonNode) node = lap_json_parse (text, strlen (text), &error);
@@ -46,7 +48,8 @@ test_builtin (void)
   g_assert_null (lap_catalogue_find (catalogue, "no-such-exercise"));
 }
 
-/* The option is one step along the chain; where that ends, the exercise itself with another MET (common practice). */
+/* The option is one step along the chain; where that ends, the exercise itself with another MET (common
+ * practice). */
 static void
 test_shown (void)
 {
@@ -84,7 +87,8 @@ test_over (void)
   guint squats = 0;
 
   g_ptr_array_add (own, exercise ("squat", "silent", ", \"harder\": \"own-deep\""));
-  g_ptr_array_add (own, exercise ("own-deep", "silent", ", \"formerly\": [\"own-low\", \"lunge\", \"push-up\"], \"easier\": \"gone\""));
+  g_ptr_array_add (own, exercise ("own-deep", "silent", ", \"formerly\": [\"own-low\", \"lunge\", "
+                                                        "\"push-up\"], \"easier\": \"gone\""));
   catalogue = lap_catalogue_new_over (builtin, own);
   g_assert_cmpuint (lap_catalogue_n (catalogue), ==, lap_catalogue_n (builtin) + 1);
   /* An own id hides a built-in one, which is listed once then. */
@@ -98,9 +102,11 @@ test_over (void)
   g_assert_cmpstr (lap_catalogue_find (catalogue, "own-low")->id, ==, "own-deep");
   g_assert_cmpstr (lap_catalogue_find (catalogue, "push-up")->id, ==, "push-up");
   /* The chain of an own exercise; one that leads nowhere ends. */
-  g_assert_cmpstr (lap_catalogue_shown (catalogue, lap_catalogue_find (catalogue, "squat"), LAP_OPTION_HARDER, &factor)->id,
+  g_assert_cmpstr (lap_catalogue_shown (catalogue, lap_catalogue_find (catalogue, "squat"),
+                                        LAP_OPTION_HARDER, &factor)->id,
                    ==, "own-deep");
-  g_assert_cmpstr (lap_catalogue_shown (catalogue, lap_catalogue_find (catalogue, "own-deep"), LAP_OPTION_EASIER, &factor)->id,
+  g_assert_cmpstr (lap_catalogue_shown (catalogue, lap_catalogue_find (catalogue, "own-deep"),
+                                        LAP_OPTION_EASIER, &factor)->id,
                    ==, "own-deep");
   g_assert_cmpfloat (factor, ==, 0.85);
 }
@@ -123,7 +129,8 @@ test_filter (void)
     { { .impact = -1, .uses = LAP_BIT (LAP_USE_WORK) }, TRUE },
     { { .impact = -1, .uses = LAP_BIT (LAP_USE_WARM_UP) }, FALSE },
     /* Kit: what is there must be enough; more does no harm. Nothing at all is a wish too. */
-    { { .impact = -1, .has_kit = TRUE, .kit = LAP_BIT (LAP_KIT_MAT) | LAP_BIT (LAP_KIT_BAND) | LAP_BIT (LAP_KIT_BAR) }, TRUE },
+    { { .impact = -1, .has_kit = TRUE,
+        .kit = LAP_BIT (LAP_KIT_MAT) | LAP_BIT (LAP_KIT_BAND) | LAP_BIT (LAP_KIT_BAR) }, TRUE },
     { { .impact = -1, .has_kit = TRUE, .kit = LAP_BIT (LAP_KIT_MAT) }, FALSE },
     { { .impact = -1, .has_kit = TRUE }, FALSE },
     { { .impact = LAP_IMPACT_NONE }, TRUE },
@@ -180,8 +187,10 @@ static void
 test_regions (void)
 {
   static const struct { const char *region, *muscles; } rows[] = {
-    { "thighs", "quads inner-thigh outer-hip" }, { "glutes", "glutes hamstrings" }, { "calves", "calves shins" },
-    { "front-core", "abs hip-flexors" }, { "side-core", "obliques" }, { "lower-back", "lower-back" }, { "chest", "chest" },
+    { "thighs", "quads inner-thigh outer-hip" }, { "glutes", "glutes hamstrings" },
+    { "calves", "calves shins" },
+    { "front-core", "abs hip-flexors" }, { "side-core", "obliques" }, { "lower-back", "lower-back" },
+    { "chest", "chest" },
     { "upper-back", "upper-back lats" }, { "shoulders", "front-shoulder side-shoulder rear-shoulder neck" },
     { "arms", "biceps triceps forearms" },
   };

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Seconds to change from one exercise to the next, against the rows of design §4.3; common practice, no source.
+ * Seconds to change from one exercise to the next, against the rows of design §4.3; common practice, no
+ * source.
  */
 #include "catalogue/change.h"
 
@@ -29,8 +30,10 @@ static void
 test_heights (void)
 {
   static const int heights[LAP_N_POSTURES] = {
-    [LAP_POSTURE_STANDING] = 3, [LAP_POSTURE_ON_CHAIR] = 3, [LAP_POSTURE_KNEELING] = 2, [LAP_POSTURE_SEATED] = 1,
-    [LAP_POSTURE_ALL_FOURS] = 1, [LAP_POSTURE_HANDS_AND_FEET] = 1, [LAP_POSTURE_PRONE] = 0, [LAP_POSTURE_SUPINE] = 0,
+    [LAP_POSTURE_STANDING] = 3, [LAP_POSTURE_ON_CHAIR] = 3, [LAP_POSTURE_KNEELING] = 2,
+    [LAP_POSTURE_SEATED] = 1,
+    [LAP_POSTURE_ALL_FOURS] = 1, [LAP_POSTURE_HANDS_AND_FEET] = 1, [LAP_POSTURE_PRONE] = 0,
+    [LAP_POSTURE_SUPINE] = 0,
     [LAP_POSTURE_SIDE_LYING] = 0,
   };
 
@@ -61,9 +64,12 @@ test_kit (void)
 {
   static const struct { LapKitWord word; int seconds; } rows[] = {
     { LAP_KIT_DUMBBELLS, 3 }, { LAP_KIT_DUMBBELL, 3 }, { LAP_KIT_KETTLEBELL, 3 }, { LAP_KIT_BALL, 3 },
-    { LAP_KIT_MEDICINE_BALL, 3 }, { LAP_KIT_ROPE, 4 }, { LAP_KIT_STRAP, 4 }, { LAP_KIT_STEP, 5 }, { LAP_KIT_BENCH, 5 },
-    { LAP_KIT_CHAIR, 5 }, { LAP_KIT_BAR, 5 }, { LAP_KIT_BIKE, 5 }, { LAP_KIT_ROWER, 5 }, { LAP_KIT_PARTNER, 5 },
-    { LAP_KIT_BAND, 8 }, { LAP_KIT_LOOP_BAND, 8 }, { LAP_KIT_ANCHOR, 8 }, { LAP_KIT_MAT, 0 }, { LAP_KIT_WALL, 0 },
+    { LAP_KIT_MEDICINE_BALL, 3 }, { LAP_KIT_ROPE, 4 }, { LAP_KIT_STRAP, 4 }, { LAP_KIT_STEP, 5 },
+    { LAP_KIT_BENCH, 5 },
+    { LAP_KIT_CHAIR, 5 }, { LAP_KIT_BAR, 5 }, { LAP_KIT_BIKE, 5 }, { LAP_KIT_ROWER, 5 },
+    { LAP_KIT_PARTNER, 5 },
+    { LAP_KIT_BAND, 8 }, { LAP_KIT_LOOP_BAND, 8 }, { LAP_KIT_ANCHOR, 8 }, { LAP_KIT_MAT, 0 },
+    { LAP_KIT_WALL, 0 },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -150,7 +156,8 @@ test_tire (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      const LapExercise a = { .move = rows[i].a, .primary_mask = LAP_BIT (rows[i].muscle) | LAP_BIT (LAP_MUSCLE_ABS) };
+      const LapExercise a = { .move = rows[i].a,
+                              .primary_mask = LAP_BIT (rows[i].muscle) | LAP_BIT (LAP_MUSCLE_ABS) };
       const LapExercise b = { .move = rows[i].b, .primary_mask = LAP_BIT (rows[i].muscle) };
       const LapExercise other = { .move = rows[i].b, .primary_mask = LAP_BIT (LAP_MUSCLE_NECK) };
       guint32 shared;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A random walk of 10,000 edits, undos and redos over the demo. On the way the file is compared with the one of the
- * same revision; at the end all is undone, to the bytes of the demo, and redone, to the bytes before. The verbs keep
- * their promises on the way: a file that is written can be read.
+ * A random walk of 10,000 edits, undos and redos over the demo. On the way the file is compared with the one
+ * of the same revision; at the end all is undone, to the bytes of the demo, and redone, to the bytes before.
+ * The verbs keep their promises on the way: a file that is written can be read.
  */
 #include "edit/history.h"
 #include "edit/verbs.h"
@@ -84,7 +84,8 @@ edit_blocks (Walk *walk, LapPart *part)
     case 2:
       return lap_verb_swap (part, below (walk, n), below (walk, n), walk->catalogue);
     case 3:
-      return lap_verb_move (part, below (walk, n), target, below (walk, lap_part_n (target) + 1), walk->catalogue);
+      return lap_verb_move (part, below (walk, n), target, below (walk, lap_part_n (target) + 1),
+                            walk->catalogue);
     default:
       return lap_verb_duplicate (part, below (walk, n), walk->catalogue);
     }
@@ -111,7 +112,8 @@ edit_block (Walk *walk, LapPart *part)
     case 3:
       return lap_verb_set_option (block, below (walk, 3), walk->catalogue);
     default:
-      return lap_verb_fine (LAP_OBJECT (block), one_in (walk, 2) ? "repeat" : "same-muscle", one_in (walk, 2));
+      return lap_verb_fine (LAP_OBJECT (block), one_in (walk, 2) ? "repeat" : "same-muscle",
+                            one_in (walk, 2));
     }
 }
 
@@ -138,7 +140,8 @@ static LapEdits *
 edit_property (Walk *walk, LapPart *part)
 {
   LapBlock *block = lap_part_n (part) > 0 ? lap_part_nth (part, below (walk, lap_part_n (part))) : NULL;
-  gpointer object = one_in (walk, 4) ? (gpointer) walk->session : block == NULL || one_in (walk, 2) ? (gpointer) part : block;
+  gpointer holder = block == NULL || one_in (walk, 2) ? (gpointer) part : block;
+  gpointer object = one_in (walk, 4) ? (gpointer) walk->session : holder;
   const LapRecord *record = lap_object_record (object);
   LapEdits *edits = lap_edits_new ("Property");
 
@@ -149,10 +152,12 @@ edit_property (Walk *walk, LapPart *part)
       g_autofree char *text = NULL;
       g_auto(GValue) value = G_VALUE_INIT;
       g_auto(GValue) preset = G_VALUE_INIT;
-      gboolean may_go = (field->flags & (LAP_FIELD_REQUIRED | LAP_FIELD_KEEP)) == 0 && field->low <= field->preset;
+      gboolean must_stay = (field->flags & (LAP_FIELD_REQUIRED | LAP_FIELD_KEEP)) != 0
+                           || field->low > field->preset;
 
       /* Rounds and their changes depend on each other; there is a verb for them. */
-      if ((field->flags & LAP_FIELD_FIXED) != 0 || g_str_equal (property, "rounds") || g_str_equal (property, "in-round")
+      if ((field->flags & LAP_FIELD_FIXED) != 0 || g_str_equal (property, "rounds")
+          || g_str_equal (property, "in-round")
           || (record->leaves_out != NULL && record->leaves_out (object, field)))
         continue;
       text = sample_value (field, &value);
@@ -163,7 +168,7 @@ edit_property (Walk *walk, LapPart *part)
         g_value_set_double (&preset, field->preset);
       else if (G_VALUE_HOLDS_BOOLEAN (&preset))
         g_value_set_boolean (&preset, field->preset != 0);
-      lap_edits_set (edits, object, property, may_go && one_in (walk, 2) ? &preset : &value);
+      lap_edits_set (edits, object, property, must_stay || one_in (walk, 2) ? &value : &preset);
       return edits;
     }
 }
@@ -282,7 +287,8 @@ step (Walk *walk)
 static LapSession *
 read_demo (void)
 {
-  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "thirty-on-the-mat.lapwing", NULL);
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo",
+                                            "thirty-on-the-mat.lapwing", NULL);
   g_autoptr(GError) error = NULL;
   g_autoptr(GBytes) bytes = lap_read_file (path, NULL, &error);
   LapSession *session;

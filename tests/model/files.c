@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A session file that holds every member there is, with unknown ones put in everywhere, comes back byte for byte.
- * Outside check: the order of design §4.1 as it stands in tests/data/sessions/everything.lapwing.
+ * A session file that holds every member there is, with unknown ones put in everywhere, comes back byte for
+ * byte. Outside check: the order of design §4.1 as it stands in tests/data/sessions/everything.lapwing.
  */
 #include "base/json-scan.h"
 #include "store/documents.h"
@@ -11,7 +11,8 @@
 static GBytes *
 everything (void)
 {
-  g_autofree char *path = g_build_filename (g_getenv ("LAP_TEST_DATA"), "sessions", "everything.lapwing", NULL);
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_TEST_DATA"), "sessions", "everything.lapwing",
+                                            NULL);
   g_autoptr(GError) error = NULL;
   char *text;
   gsize length;
@@ -143,7 +144,8 @@ test_demo (void)
   g_assert_cmpuint (files, >=, 3);
 }
 
-/* Values that must not have foreign members: "figure" is kept whole as it is, "in-round" has round numbers. */
+/* Values that must not have foreign members: "figure" is kept whole as it is, "in-round" has round
+ * numbers. */
 static gboolean
 is_closed (const char *name)
 {
@@ -264,17 +266,21 @@ test_strangers (void)
 
 #define HEAD "\"format\": \"lapwing-session\", \"version\": 1, \"id\": \"i\", \"title\": \"t\""
 
-/* Written in the order of the page, whatever order it was read in; strangers stay with the member they followed. */
+/* Written in the order of the page, whatever order it was read in; strangers stay with the member they
+ * followed. */
 static void
 test_other_order (void)
 {
   g_autoptr(LapSession) session = read_text (
-    "{\"x-0\": 0, \"parts\": [], \"x-1\": 1, \"title\": \"t\", \"x-2\": 2, \"film\": {\"sound\": \"live\", \"x-3\": 3, \"lens\": 50},"
+    "{\"x-0\": 0, \"parts\": [], \"x-1\": 1, \"title\": \"t\", \"x-2\": 2, \"film\": {\"sound\": \"live\", "
+    "\"x-3\": 3, \"lens\": 50},"
     "\"x-4\": 4, \"id\": \"i\", \"version\": 1, \"format\": \"lapwing-session\"}");
 
   assert_text (session,
-               "{\n  \"x-0\": 0,\n  \"format\": \"lapwing-session\",\n  \"version\": 1,\n  \"id\": \"i\",\n  \"title\": \"t\",\n"
-               "  \"x-2\": 2,\n  \"film\": {\n    \"lens\": 50,\n    \"sound\": \"live\",\n    \"x-3\": 3\n  },\n"
+               "{\n  \"x-0\": 0,\n  \"format\": \"lapwing-session\",\n  \"version\": 1,\n  \"id\": \"i\",\n  "
+               "\"title\": \"t\",\n"
+               "  \"x-2\": 2,\n  \"film\": {\n    \"lens\": 50,\n    \"sound\": \"live\",\n    \"x-3\": 3\n  "
+               "},\n"
                "  \"x-4\": 4,\n  \"parts\": [],\n  \"x-1\": 1\n}\n");
 }
 
@@ -282,11 +288,13 @@ test_other_order (void)
 static void
 test_stranger_outlives_member (void)
 {
-  g_autoptr(LapSession) session = read_text ("{" HEAD ", \"target\": 60, \"x\": 1, \"group\": {\"age\": 50, \"y\": 2}, \"parts\": []}");
+  g_autoptr(LapSession) session = read_text ("{" HEAD ", \"target\": 60, \"x\": 1, \"group\": {\"age\": 50, "
+                                                      "\"y\": 2}, \"parts\": []}");
 
   g_object_set (session, "target", 0, "group-age", 40, NULL);
   assert_text (session,
-               "{\n  \"format\": \"lapwing-session\",\n  \"version\": 1,\n  \"id\": \"i\",\n  \"title\": \"t\",\n  \"x\": 1,\n"
+               "{\n  \"format\": \"lapwing-session\",\n  \"version\": 1,\n  \"id\": \"i\",\n  \"title\": "
+               "\"t\",\n  \"x\": 1,\n"
                "  \"group\": {\n    \"y\": 2\n  },\n  \"parts\": []\n}\n");
 }
 
@@ -294,21 +302,29 @@ static void
 test_defaults_left_out (void)
 {
   g_autoptr(LapSession) session = read_text (
-    "{" HEAD ", \"coach\": \"\", \"notes\": \"\", \"music\": \"\", \"link\": \"\", \"target\": 0, \"focus\": [], \"kit\": [],"
+    "{" HEAD ", \"coach\": \"\", \"notes\": \"\", \"music\": \"\", \"link\": \"\", \"target\": 0, \"focus\": "
+             "[], \"kit\": [],"
     "\"space\": {}, \"quiet\": false, \"also-for\": [],"
     "\"group\": {\"level\": \"mixed\", \"count\": 1, \"age\": 40, \"mass\": 70, \"rest-pulse\": 65},"
     "\"talk\": {\"voice\": 2.5, \"rest\": 2.0, \"moderate\": 1.7, \"vigorous\": 1.2}, \"change\": 1.0,"
-    "\"film\": {\"lead\": 0, \"lens\": 26, \"frame\": \"landscape\", \"room\": 4.0, \"camera-height\": 1.2, \"fps\": 25,"
+    "\"film\": {\"lead\": 0, \"lens\": 26, \"frame\": \"landscape\", \"room\": 4.0, \"camera-height\": 1.2, "
+    "\"fps\": 25,"
     "\"sound\": \"after\"}, \"fine\": [], \"exercises\": [], \"takes\": [],"
-    "\"parts\": [{\"kind\": \"main\", \"title\": \"\", \"run\": \"together\", \"rounds\": 1, \"sets\": 1, \"set-rest\": 0,"
-    "\"round-rest\": 0, \"keep-last-rest\": false, \"rest-after\": 0, \"rest-as\": null, \"steps\": [], \"cap\": 0, \"every\": 60,"
-    "\"per-station\": 1, \"aim\": \"\", \"fine\": [], \"blocks\": [{\"exercise\": null, \"work\": 40, \"rest\": 0, \"reps\": 0,"
-    "\"tempo\": \"\", \"load\": \"\", \"switch\": 0, \"option\": \"as-shown\", \"fixed\": false, \"with\": \"\", \"note\": \"\","
+    "\"parts\": [{\"kind\": \"main\", \"title\": \"\", \"run\": \"together\", \"rounds\": 1, \"sets\": 1, "
+    "\"set-rest\": 0,"
+    "\"round-rest\": 0, \"keep-last-rest\": false, \"rest-after\": 0, \"rest-as\": null, \"steps\": [], "
+    "\"cap\": 0, \"every\": 60,"
+    "\"per-station\": 1, \"aim\": \"\", \"fine\": [], \"blocks\": [{\"exercise\": null, \"work\": 40, "
+    "\"rest\": 0, \"reps\": 0,"
+    "\"tempo\": \"\", \"load\": \"\", \"switch\": 0, \"option\": \"as-shown\", \"fixed\": false, \"with\": "
+    "\"\", \"note\": \"\","
     "\"fine\": [], \"in-round\": {}}]}]}");
 
   assert_text (session,
-               "{\n  \"format\": \"lapwing-session\",\n  \"version\": 1,\n  \"id\": \"i\",\n  \"title\": \"t\",\n  \"parts\": [\n"
-               "    {\n      \"kind\": \"main\",\n      \"blocks\": [\n        {\n          \"exercise\": null,\n"
+               "{\n  \"format\": \"lapwing-session\",\n  \"version\": 1,\n  \"id\": \"i\",\n  \"title\": "
+               "\"t\",\n  \"parts\": [\n"
+               "    {\n      \"kind\": \"main\",\n      \"blocks\": [\n        {\n          \"exercise\": "
+               "null,\n"
                "          \"work\": 40\n        }\n      ]\n    }\n  ]\n}\n");
 }
 
@@ -345,7 +361,8 @@ test_fitness (void)
     {
       g_object_set (session, "group-level", rows[i].level, "group-age", rows[i].age, NULL);
       g_assert_cmpfloat (lap_session_fitness (session), ==, rows[i].mets);
-      g_assert_true (lap_session_is_tender (session) == (rows[i].level == LAP_LEVEL_NEW || rows[i].age >= 60));
+      g_assert_true (lap_session_is_tender (session) == (rows[i].level == LAP_LEVEL_NEW
+                                                         || rows[i].age >= 60));
     }
   g_object_set (session, "group-fitness", 8.5, NULL);
   g_assert_cmpfloat (lap_session_fitness (session), ==, 8.5);

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The one list type, as GTK's own list models are tested: a view that hears only items-changed must come to the same
- * contents as the list, and each change is told once, when it has happened.
+ * The one list type, as GTK's own list models are tested: a view that hears only items-changed must come to
+ * the same contents as the list, and each change is told once, when it has happened.
  */
 #include "model/part.h"
 

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Walks the tables of session, part and block: each property that may be written survives a save and a load, and is
- * taken back by undo. A row added to a table is asked for here without a line of test.
+ * Walks the tables of session, part and block: each property that may be written survives a save and a load,
+ * and is taken back by undo. A row added to a table is asked for here without a line of test.
  */
 #include "base/json-scan.h"
 #include "edit/history.h"
@@ -17,7 +17,8 @@ plain_session (void)
   g_autoptr(LapSession) session = lap_session_new ("t");
   LapPart *part = lap_part_new (LAP_PART_MAIN);
   LapBlock *blocks[] = {
-    lap_block_new_exercise ("squat", 40, 20), lap_block_new_talk ("Hello", 30), lap_block_new_pause ("water", 45),
+    lap_block_new_exercise ("squat", 40, 20), lap_block_new_talk ("Hello", 30),
+    lap_block_new_pause ("water", 45),
   };
   g_autoptr(GPtrArray) parts = g_ptr_array_new_with_free_func (g_object_unref);
   g_autoptr(GPtrArray) items = g_ptr_array_new_with_free_func (g_object_unref);
@@ -186,20 +187,23 @@ test_limits (void)
   g_assert_cmpuint (tried, >, 25);
 }
 
-/* Design §4.1: rounds, sets 1–100; work, talk, pause 1–10,800 s; rests 0–10,800 s; a session up to 43,200 s. */
+/* Design §4.1: rounds, sets 1–100; work, talk, pause 1–10,800 s; rests 0–10,800 s; a session up to 43,200
+ * s. */
 static void
 test_stated_limits (void)
 {
   static const struct { int which; const char *property; double low, high; } rows[] = {
     { 1, "rounds", 1, 100 }, { 1, "sets", 1, 100 }, { 2, "work", 1, 10800 }, { 3, "seconds", 1, 10800 },
-    { 2, "rest", 0, 10800 }, { 1, "set-rest", 0, 10800 }, { 1, "round-rest", 0, 10800 }, { 1, "rest-after", 0, 10800 },
+    { 2, "rest", 0, 10800 }, { 1, "set-rest", 0, 10800 }, { 1, "round-rest", 0, 10800 },
+    { 1, "rest-after", 0, 10800 },
     { 0, "target", 0, 43200 },
   };
   g_autoptr(LapSession) session = plain_session ();
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      const LapField *field = lap_record_field (lap_object_record (object_at (session, rows[i].which)), rows[i].property);
+      const LapField *field = lap_record_field (lap_object_record (object_at (session, rows[i].which)),
+                                                rows[i].property);
 
       g_assert_cmpfloat (field->low, ==, rows[i].low);
       g_assert_cmpfloat (field->high, ==, rows[i].high);
@@ -226,7 +230,8 @@ test_same_value (void)
 static void
 test_life (void)
 {
-  GType (*const types[]) (void) = { lap_session_get_type, lap_part_get_type, lap_block_get_type, lap_history_get_type };
+  GType (*const types[]) (void) = { lap_session_get_type, lap_part_get_type, lap_block_get_type,
+                                    lap_history_get_type };
 
   for (guint i = 0; i < G_N_ELEMENTS (types); i++)
     {

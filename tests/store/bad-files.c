@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What can't be read, through the program: exit 3, nothing on standard output, and one line on standard error that
- * names the file and, for what is in it, the line and the JSON Pointer.
+ * What can't be read, through the program: exit 3, nothing on standard output, and one line on standard error
+ * that names the file and, for what is in it, the line and the JSON Pointer.
  */
 #include "base/error.h"
 #include "store/documents.h"
@@ -59,7 +59,8 @@ assert_refused (const char *path, const char *place, const char *what)
   int status = run_check (path, &out, &err);
   g_autofree char *head = g_strdup_printf ("lapwing: %s: %s%s", path, place, *place != '\0' ? ": " : "");
 
-  if (status != 3 || *out != '\0' || !g_str_has_prefix (err, head) || strchr (err, '\n') != err + strlen (err) - 1
+  if (status != 3 || *out != '\0' || !g_str_has_prefix (err, head)
+      || strchr (err, '\n') != err + strlen (err) - 1
       || strlen (err) < strlen (head) + 8)
     g_error ("%.200s\nexpected it refused: %s\nexit %d\n%s%s", what, place, status, out, err);
 }
@@ -123,12 +124,16 @@ test_whole (void)
     { "{'format': 'lapwing-session', 'version': 1, 'title': 't', 'parts': []}", "line 1" },
     { "{'format': 'lapwing-session', 'version': 1, 'id': 'i', 'parts': []}", "line 1" },
     { "{\n'format': 'lapwing-week', 'version': 1, 'id': 'i', 'title': 't', 'parts': []}", "line 2, /format" },
-    { "{\n'format': 'lapwing-session', 'version': 0, 'id': 'i', 'title': 't', 'parts': []}", "line 2, /version" },
-    { "{\n'format': 'lapwing-session', 'version': 1.5, 'id': 'i', 'title': 't', 'parts': []}", "line 2, /version" },
-    { "{\n'format': 'lapwing-session', 'version': '1', 'id': 'i', 'title': 't', 'parts': []}", "line 2, /version" },
+    { "{\n'format': 'lapwing-session', 'version': 0, 'id': 'i', 'title': 't', 'parts': []}",
+      "line 2, /version" },
+    { "{\n'format': 'lapwing-session', 'version': 1.5, 'id': 'i', 'title': 't', 'parts': []}",
+      "line 2, /version" },
+    { "{\n'format': 'lapwing-session', 'version': '1', 'id': 'i', 'title': 't', 'parts': []}",
+      "line 2, /version" },
     { "{\n'format': 'lapwing-session', 'version': 1, 'id': '', 'title': 't', 'parts': []}", "line 2, /id" },
     { "{\n'format': 'lapwing-session', 'version': 1, 'id': 7, 'title': 't', 'parts': []}", "line 2, /id" },
-    { "{\n'format': 'lapwing-session', 'version': 1, 'id': 'i', 'title': null, 'parts': []}", "line 2, /title" },
+    { "{\n'format': 'lapwing-session', 'version': 1, 'id': 'i', 'title': null, 'parts': []}",
+      "line 2, /title" },
     /* Cut short, comments, octal, a name used twice, two roots. */
     { "{" HEAD ", 'parts': [", "line 1, /parts/0" },
     { "{\n// a plan\n" HEAD ", 'parts': []}", "line 2" },
@@ -148,32 +153,40 @@ test_session (void)
 {
 #define AT(pointer) "line 3, /" pointer
   static const Row rows[] = {
-    { "'target': -1", AT ("target") }, { "'target': 43201", AT ("target") }, { "'target': 1.5", AT ("target") },
-    { "'target': '60'", AT ("target") }, { "'target': null", AT ("target") }, { "'target': true", AT ("target") },
+    { "'target': -1", AT ("target") }, { "'target': 43201", AT ("target") },
+    { "'target': 1.5", AT ("target") },
+    { "'target': '60'", AT ("target") }, { "'target': null", AT ("target") },
+    { "'target': true", AT ("target") },
     { "'target': [60]", AT ("target") }, { "'target': 9223372036854775807", AT ("target") },
     { "'target': 9223372036854775808", AT ("target") }, { "'target': 1e308", AT ("target") },
     { "'target': 1e999", AT ("target") }, { "'coach': 5", AT ("coach") }, { "'coach': null", AT ("coach") },
     { "'focus': ['knees']", AT ("focus/0") }, { "'focus': ['thighs', 'thighs']", AT ("focus/1") },
     { "'focus': 'thighs'", AT ("focus") }, { "'focus': [5]", AT ("focus/0") },
-    { "'kit': ['sofa']", AT ("kit/0") }, { "'kit': ['mat', 'mat']", AT ("kit/1") }, { "'kit': 'mat'", AT ("kit") },
+    { "'kit': ['sofa']", AT ("kit/0") }, { "'kit': ['mat', 'mat']", AT ("kit/1") },
+    { "'kit': 'mat'", AT ("kit") },
     { "'kit': {'mat': -1}", AT ("kit/mat") }, { "'kit': {'mat': 1.5}", AT ("kit/mat") },
     { "'kit': {'mat': 10001}", AT ("kit/mat") }, { "'kit': {'mat': true}", AT ("kit/mat") },
     { "'space': []", AT ("space") }, { "'space': {'width': -1}", AT ("space/width") },
     { "'space': {'length': '2'}", AT ("space/length") }, { "'space': {'length': 1e9}", AT ("space/length") },
-    { "'quiet': 'yes'", AT ("quiet") }, { "'quiet': 1", AT ("quiet") }, { "'also-for': ['ears']", AT ("also-for/0") },
+    { "'quiet': 'yes'", AT ("quiet") }, { "'quiet': 1", AT ("quiet") },
+    { "'also-for': ['ears']", AT ("also-for/0") },
     { "'group': 5", AT ("group") }, { "'group': {'level': 'good'}", AT ("group/level") },
     { "'group': {'count': 0}", AT ("group/count") }, { "'group': {'count': 2.5}", AT ("group/count") },
     { "'group': {'age': 4}", AT ("group/age") }, { "'group': {'age': -40}", AT ("group/age") },
-    { "'group': {'mass': 0}", AT ("group/mass") }, { "'group': {'rest-pulse': 300}", AT ("group/rest-pulse") },
+    { "'group': {'mass': 0}", AT ("group/mass") },
+    { "'group': {'rest-pulse': 300}", AT ("group/rest-pulse") },
     { "'group': {'fitness': 1}", AT ("group/fitness") }, { "'band': {'low': -0.1}", AT ("band/low") },
     { "'band': {'high': 1.1}", AT ("band/high") }, { "'band': {'low': 0.9, 'high': 0.4}", AT ("band") },
     { "'talk': {'voice': 0}", AT ("talk/voice") }, { "'talk': {'rest': 11}", AT ("talk/rest") },
-    { "'change': -1", AT ("change") }, { "'change': 11", AT ("change") }, { "'film': {'lens': 0}", AT ("film/lens") },
+    { "'change': -1", AT ("change") }, { "'change': 11", AT ("change") },
+    { "'film': {'lens': 0}", AT ("film/lens") },
     { "'film': {'frame': 'square'}", AT ("film/frame") }, { "'film': {'fps': 0}", AT ("film/fps") },
     { "'film': {'sound': 'loud'}", AT ("film/sound") }, { "'film': {'lead': -1}", AT ("film/lead") },
-    { "'fine': 'all'", AT ("fine") }, { "'fine': [5]", AT ("fine/0") }, { "'exercises': {}", AT ("exercises") },
+    { "'fine': 'all'", AT ("fine") }, { "'fine': [5]", AT ("fine/0") },
+    { "'exercises': {}", AT ("exercises") },
     { "'exercises': [5]", AT ("exercises/0") }, { "'exercises': [{'id': 'x'}]", AT ("exercises/0") },
-    { "'takes': [{}]", AT ("takes/0") }, { "'takes': [{'at': 'x', 'clock': -1, 'mark': 'good'}]", AT ("takes/0/clock") },
+    { "'takes': [{}]", AT ("takes/0") },
+    { "'takes': [{'at': 'x', 'clock': -1, 'mark': 'good'}]", AT ("takes/0/clock") },
   };
 
   refuse_rows ("{\n" HEAD ",\n%s,\n'parts': []}", rows, G_N_ELEMENTS (rows));
@@ -185,17 +198,22 @@ test_part (void)
 {
 #define AT(pointer) "line 4, /parts/0" pointer
   static const Row rows[] = {
-    { "'rounds': 0", AT ("/rounds") }, { "'rounds': 101", AT ("/rounds") }, { "'rounds': -1", AT ("/rounds") },
+    { "'rounds': 0", AT ("/rounds") }, { "'rounds': 101", AT ("/rounds") },
+    { "'rounds': -1", AT ("/rounds") },
     { "'rounds': 1.5", AT ("/rounds") }, { "'rounds': 'two'", AT ("/rounds") }, { "'sets': 0", AT ("/sets") },
-    { "'sets': 101", AT ("/sets") }, { "'set-rest': -1", AT ("/set-rest") }, { "'set-rest': 10801", AT ("/set-rest") },
+    { "'sets': 101", AT ("/sets") }, { "'set-rest': -1", AT ("/set-rest") },
+    { "'set-rest': 10801", AT ("/set-rest") },
     { "'round-rest': -1", AT ("/round-rest") }, { "'round-rest': 10801", AT ("/round-rest") },
     { "'rest-after': -1", AT ("/rest-after") }, { "'rest-after': 10801", AT ("/rest-after") },
     { "'keep-last-rest': 1", AT ("/keep-last-rest") }, { "'rest-as': 5", AT ("/rest-as") },
-    { "'rest-as': ''", AT ("/rest-as") }, { "'steps': {}", AT ("/steps") }, { "'steps': [5]", AT ("/steps/0") },
-    { "'steps': [{'work': 5}]", AT ("/steps/0") }, { "'steps': [{'work': 0, 'rest': 5}]", AT ("/steps/0/work") },
+    { "'rest-as': ''", AT ("/rest-as") }, { "'steps': {}", AT ("/steps") },
+    { "'steps': [5]", AT ("/steps/0") },
+    { "'steps': [{'work': 5}]", AT ("/steps/0") },
+    { "'steps': [{'work': 0, 'rest': 5}]", AT ("/steps/0/work") },
     { "'steps': [{'work': 5, 'rest': 0}, {'work': 5, 'rest': -5}]", AT ("/steps/1/rest") },
     { "'cap': -1", AT ("/cap") }, { "'cap': 10801", AT ("/cap") }, { "'every': 0", AT ("/every") },
-    { "'per-station': 0", AT ("/per-station") }, { "'aim': 'win'", AT ("/aim") }, { "'run': 'fast'", AT ("/run") },
+    { "'per-station': 0", AT ("/per-station") }, { "'aim': 'win'", AT ("/aim") },
+    { "'run': 'fast'", AT ("/run") },
     { "'title': 5", AT ("/title") }, { "'fine': {}", AT ("/fine") },
   };
   static const Row needs_cap = { "'run': 'own-pace'", "line 3, /parts/0" };
@@ -212,34 +230,48 @@ test_block (void)
 #define AT(pointer) "line 4, /parts/0/blocks/0" pointer
 #define SQUAT(more) "{'exercise': 'squat', 'work': 40, " more "}"
   static const Row rows[] = {
-    { "5", AT ("") }, { "null", AT ("") }, { "{}", AT ("") }, { "{'work': 40}", AT ("") }, { "{'exercise': 'squat'}", AT ("") },
+    { "5", AT ("") }, { "null", AT ("") }, { "{}", AT ("") }, { "{'work': 40}", AT ("") },
+    { "{'exercise': 'squat'}", AT ("") },
     { "{'exercise': null}", AT ("") }, { "{'talk': 'Hello'}", AT ("") }, { "{'pause': 'water'}", AT ("") },
     { "{'talk': 'Hello', 'seconds': 5, 'exercise': 'squat', 'work': 5}", AT ("") },
     { "{'talk': 'Hello', 'pause': 'water', 'seconds': 5}", AT ("") },
     { "{'exercise': 'squat', 'work': 5, 'pause': 'water', 'seconds': 5}", AT ("") },
-    { "{'exercise': 'squat', 'work': 0}", AT ("/work") }, { "{'exercise': 'squat', 'work': 10801}", AT ("/work") },
-    { "{'exercise': 'squat', 'work': -40}", AT ("/work") }, { "{'exercise': 'squat', 'work': '40'}", AT ("/work") },
-    { "{'exercise': 'squat', 'work': 40.5}", AT ("/work") }, { "{'exercise': 'squat', 'work': 4e99}", AT ("/work") },
+    { "{'exercise': 'squat', 'work': 0}", AT ("/work") },
+    { "{'exercise': 'squat', 'work': 10801}", AT ("/work") },
+    { "{'exercise': 'squat', 'work': -40}", AT ("/work") },
+    { "{'exercise': 'squat', 'work': '40'}", AT ("/work") },
+    { "{'exercise': 'squat', 'work': 40.5}", AT ("/work") },
+    { "{'exercise': 'squat', 'work': 4e99}", AT ("/work") },
     { "{'exercise': 5, 'work': 40}", AT ("/exercise") }, { "{'exercise': '', 'work': 40}", AT ("/exercise") },
     { "{'talk': 5, 'seconds': 5}", AT ("/talk") }, { "{'talk': null, 'seconds': 5}", AT ("/talk") },
-    { "{'talk': 'Hello', 'seconds': 0}", AT ("/seconds") }, { "{'pause': '', 'seconds': 10801}", AT ("/seconds") },
-    { "{'talk': 'Hello', 'seconds': 5, 'work': 5}", AT ("/work") }, { SQUAT ("'seconds': 5"), AT ("/seconds") },
+    { "{'talk': 'Hello', 'seconds': 0}", AT ("/seconds") },
+    { "{'pause': '', 'seconds': 10801}", AT ("/seconds") },
+    { "{'talk': 'Hello', 'seconds': 5, 'work': 5}", AT ("/work") },
+    { SQUAT ("'seconds': 5"), AT ("/seconds") },
     { "{'talk': 'Hello', 'seconds': 5, 'in-round': {'2': {}}}", AT ("/in-round") },
     { SQUAT ("'rest': -1"), AT ("/rest") }, { SQUAT ("'rest': 10801"), AT ("/rest") },
-    { SQUAT ("'reps': -1"), AT ("/reps") }, { SQUAT ("'reps': 1001"), AT ("/reps") }, { SQUAT ("'reps': [10, 8]"), AT ("/reps") },
-    { SQUAT ("'reps': [1]"), AT ("/reps") }, { SQUAT ("'reps': [1, 2, 3]"), AT ("/reps") }, { SQUAT ("'reps': [0, 5]"), AT ("/reps") },
-    { SQUAT ("'reps': 'ten'"), AT ("/reps") }, { SQUAT ("'reps': 1.5"), AT ("/reps") }, { SQUAT ("'reps': [1, null]"), AT ("/reps") },
+    { SQUAT ("'reps': -1"), AT ("/reps") }, { SQUAT ("'reps': 1001"), AT ("/reps") },
+    { SQUAT ("'reps': [10, 8]"), AT ("/reps") },
+    { SQUAT ("'reps': [1]"), AT ("/reps") }, { SQUAT ("'reps': [1, 2, 3]"), AT ("/reps") },
+    { SQUAT ("'reps': [0, 5]"), AT ("/reps") },
+    { SQUAT ("'reps': 'ten'"), AT ("/reps") }, { SQUAT ("'reps': 1.5"), AT ("/reps") },
+    { SQUAT ("'reps': [1, null]"), AT ("/reps") },
     { SQUAT ("'tempo': 'slow'"), AT ("/tempo") }, { SQUAT ("'tempo': '3-1'"), AT ("/tempo") },
     { SQUAT ("'tempo': '3-1-1-1'"), AT ("/tempo") }, { SQUAT ("'tempo': 3"), AT ("/tempo") },
-    { SQUAT ("'pace': 'fast'"), AT ("/pace") }, { SQUAT ("'pace': null"), AT ("/pace") }, { SQUAT ("'sides': 'up'"), AT ("/sides") },
+    { SQUAT ("'pace': 'fast'"), AT ("/pace") }, { SQUAT ("'pace': null"), AT ("/pace") },
+    { SQUAT ("'sides': 'up'"), AT ("/sides") },
     { SQUAT ("'switch': -1"), AT ("/switch") }, { SQUAT ("'option': 'hard'"), AT ("/option") },
     { SQUAT ("'fixed': 'yes'"), AT ("/fixed") }, { SQUAT ("'with': 'friend'"), AT ("/with") },
     { SQUAT ("'say': 'Up!'"), AT ("/say") }, { SQUAT ("'say': {'cues': 'Up!'}"), AT ("/say/cues") },
-    { SQUAT ("'say': {'setup': 5}"), AT ("/say/setup") }, { SQUAT ("'note': 5"), AT ("/note") }, { SQUAT ("'fine': 5"), AT ("/fine") },
+    { SQUAT ("'say': {'setup': 5}"), AT ("/say/setup") }, { SQUAT ("'note': 5"), AT ("/note") },
+    { SQUAT ("'fine': 5"), AT ("/fine") },
     { SQUAT ("'in-round': []"), AT ("/in-round") }, { SQUAT ("'in-round': {'2': 5}"), AT ("/in-round/2") },
-    { SQUAT ("'in-round': {'1': {}}"), AT ("/in-round/1") }, { SQUAT ("'in-round': {'0': {}}"), AT ("/in-round/0") },
-    { SQUAT ("'in-round': {'-2': {}}"), AT ("/in-round/-2") }, { SQUAT ("'in-round': {'02': {}}"), AT ("/in-round/02") },
-    { SQUAT ("'in-round': {'two': {}}"), AT ("/in-round/two") }, { SQUAT ("'in-round': {'4': {}}"), AT ("/in-round/4") },
+    { SQUAT ("'in-round': {'1': {}}"), AT ("/in-round/1") },
+    { SQUAT ("'in-round': {'0': {}}"), AT ("/in-round/0") },
+    { SQUAT ("'in-round': {'-2': {}}"), AT ("/in-round/-2") },
+    { SQUAT ("'in-round': {'02': {}}"), AT ("/in-round/02") },
+    { SQUAT ("'in-round': {'two': {}}"), AT ("/in-round/two") },
+    { SQUAT ("'in-round': {'4': {}}"), AT ("/in-round/4") },
     { SQUAT ("'in-round': {'99999999999999999999': {}}"), AT ("/in-round/99999999999999999999") },
     { SQUAT ("'in-round': {'2': {'work': 0}}"), AT ("/in-round/2/work") },
     { SQUAT ("'in-round': {'2': {}, '3': {'sides': 'up'}}"), AT ("/in-round/3/sides") },
@@ -266,7 +298,8 @@ test_long (void)
 
   for (int more = 0; more < 2; more++)
     {
-      g_autofree char *text = g_strdup_printf ("{" HEAD ",\n'notes': 'é%s%s', 'parts': []}", letters, more ? "b" : "");
+      g_autofree char *text = g_strdup_printf ("{" HEAD ",\n'notes': 'é%s%s', 'parts': []}", letters,
+                                               more ? "b" : "");
       g_autofree char *json = quoted (text);
       g_autoptr(GBytes) bytes = g_bytes_new (json, strlen (json));
       g_autoptr(LapSession) session = lap_session_from_bytes (bytes, NULL);
@@ -293,8 +326,9 @@ test_names (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
     {
-      g_autofree char *text = g_strdup_printf ("{" HEAD ", 'parts': [{'kind': 'main', 'rounds': 2, 'blocks': [{"
-                                               "'exercise': 'squat', 'work': 40, 'in-round': {'%s': {}}}]}]}", names[i]);
+      g_autofree char *text = g_strdup_printf ("{" HEAD ", 'parts': [{'kind': 'main', 'rounds': 2, 'blocks': ["
+                                               "{'exercise': 'squat', 'work': 40, 'in-round': {'%s': {}}}"
+                                               "]}]}", names[i]);
       g_autofree char *json = quoted (text);
       g_autofree char *out = NULL, *err = NULL;
 
@@ -379,8 +413,10 @@ test_newer (void)
 {
   g_autofree char *folder = make_folder ();
   g_autofree char *path = g_build_filename (folder, "newer.lapwing", NULL);
-  g_autofree char *good = quoted ("{'format': 'lapwing-session', 'version': 2, 'id': 'i', 'title': 't', 'colour': 1, 'parts': []}");
-  g_autofree char *bad = quoted ("{'format': 'lapwing-session', 'version': 2, 'id': 'i', 'title': ['t'], 'parts': []}");
+  g_autofree char *good = quoted ("{'format': 'lapwing-session', 'version': 2, 'id': 'i', 'title': 't', "
+                                  "'colour': 1, 'parts': []}");
+  g_autofree char *bad = quoted ("{'format': 'lapwing-session', 'version': 2, 'id': 'i', 'title': ['t'], "
+                                 "'parts': []}");
   g_autofree char *out = NULL, *err = NULL;
 
   g_assert_true (g_file_set_contents (path, good, -1, NULL));

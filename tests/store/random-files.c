@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Files changed at random, under the sanitizers: whatever comes, it is refused with one line, or it is read, laid out,
- * and written so that reading and writing it again gives the same bytes.
+ * Files changed at random, under the sanitizers: whatever comes, it is refused with one line, or it is read,
+ * laid out, and written so that reading and writing it again gives the same bytes.
  */
 #include "base/error.h"
 #include "base/json-scan.h"
@@ -14,8 +14,10 @@
 
 /* Values that a member may be changed to; each is JSON. */
 static const char *const values[] = {
-  "0", "1", "-1", "2", "100", "10800", "43200", "4e1", "0.5", "3", "60", "90", "1e300", "9223372036854775807", "null", "true", "false", "\"\"", "\"main\"",
-  "\"squat\"", "\"split\"", "\"on-the-minute\"", "[]", "[1, 2]", "[\"mat\"]", "{}", "{\"2\": {\"work\": 5}}", "{\"x\": null}",
+  "0", "1", "-1", "2", "100", "10800", "43200", "4e1", "0.5", "3", "60", "90", "1e300",
+  "9223372036854775807", "null", "true", "false", "\"\"", "\"main\"",
+  "\"squat\"", "\"split\"", "\"on-the-minute\"", "[]", "[1, 2]", "[\"mat\"]", "{}", "{\"2\": {\"work\": 5}}",
+  "{\"x\": null}",
 };
 
 static GBytes *
@@ -124,7 +126,8 @@ assert_sound (LapSession *session, GBytes *bytes)
       return;
     }
   g_assert_error (error, LAP_ERROR, LAP_ERROR_INVALID);
-  g_assert_cmpuint (lap_json_line_of (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), lap_error_pointer (error)),
+  g_assert_cmpuint (lap_json_line_of (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes),
+                                      lap_error_pointer (error)),
                     >, 0);
 }
 

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Saving keeps what is around a file (mode, links), notices who else wrote, and refuses what it can't do safely with
- * the old file untouched.
+ * Saving keeps what is around a file (mode, links), notices who else wrote, and refuses what it can't do
+ * safely with the old file untouched.
  */
 #include "base/error.h"
 #include "store/read-file.h"
@@ -240,7 +240,8 @@ assert_refuses (const char *path, const char *etag, int code)
   g_assert_null (strchr (error->message, '\n'));
 }
 
-/* Writes as somebody else does, and makes sure that the clock of the file system has ticked: an etag is a time. */
+/* Writes as somebody else does, and makes sure that the clock of the file system has ticked: an etag is a
+ * time. */
 static void
 write_elsewhere (const char *path, const char *text)
 {
@@ -253,7 +254,8 @@ write_elsewhere (const char *path, const char *text)
       g_assert_true (g_file_set_contents (path, text, -1, NULL));
       g_assert_cmpint (stat (path, &after), ==, 0);
     }
-  while (before.st_mtim.tv_sec == after.st_mtim.tv_sec && before.st_mtim.tv_nsec / 1000 == after.st_mtim.tv_nsec / 1000);
+  while (before.st_mtim.tv_sec == after.st_mtim.tv_sec
+         && before.st_mtim.tv_nsec / 1000 == after.st_mtim.tv_nsec / 1000);
 }
 
 static void
@@ -371,8 +373,8 @@ test_read_only (void)
   place_clear (&place, only_plan);
 }
 
-/* Somebody else's file in a folder that anybody may write to. Only root can give a file away; for others the folder
- * of root's own files stands in. */
+/* Somebody else's file in a folder that anybody may write to. Only root can give a file away; for others
+ * the folder of root's own files stands in. */
 static void
 test_other_owner (void)
 {
@@ -394,7 +396,8 @@ test_other_owner (void)
   place_clear (&place, only_plan);
 }
 
-/* A group one isn't in can't be given to the new file: its members would lose the file, others would get it. */
+/* A group one isn't in can't be given to the new file: its members would lose the file, others would get
+ * it. */
 static void
 test_other_group (void)
 {

@@ -21,17 +21,21 @@ written_field (gconstpointer object, const LapField *field)
 /* Values of the kinds that a rule can't make one for, as they stand in a file. */
 static const struct { const char *property, *json; } samples[] = {
   { "kit", "{\"mat\": 3, \"x\": 1, \"band\": 2}" },
-  { "exercises", "[{\"id\": \"own-a\", \"name\": \"A\", \"for\": [\"work\"], \"pattern\": \"squat\", \"move\": \"own\","
-                 "\"posture\": \"standing\", \"primary\": [\"quads\"], \"sides\": \"both\", \"impact\": \"none\","
+  { "exercises", "[{\"id\": \"own-a\", \"name\": \"A\", \"for\": [\"work\"], \"pattern\": \"squat\", "
+                 "\"move\": \"own\","
+                 "\"posture\": \"standing\", \"primary\": [\"quads\"], \"sides\": \"both\", \"impact\": "
+                 "\"none\","
                  "\"noise\": \"silent\", \"met\": {\"steady\": {\"value\": 3, \"code\": \"a\"},"
-                 "\"hard\": {\"value\": 4, \"code\": \"b\"}}, \"width\": 1, \"length\": 1, \"view\": \"side\","
+                 "\"hard\": {\"value\": 4, \"code\": \"b\"}}, \"width\": 1, \"length\": 1, \"view\": "
+                 "\"side\","
                  "\"seconds-per-rep\": 2, \"say\": {\"setup\": \"Stand.\"}}]" },
   { "takes", "[{\"at\": \"2027-01-11T09:30:00Z\", \"clock\": 1.5, \"mark\": \"good\", \"x\": 1}]" },
   { "steps", "[{\"work\": 40, \"rest\": 20}, {\"work\": 30, \"rest\": 10, \"x\": 1}]" },
   { "reps", "[8, 10]" },
   { "tempo", "\"3-1-1\"" },
   { "say", "{\"cues\": [\"Chest up\", \"Knees out\"], \"x\": 1}" },
-  { "in-round", "{\"2\": {\"exercise\": \"lunge\", \"work\": 30, \"reps\": 12, \"say\": {\"fault\": \"No.\"}}, \"3\": {\"x\": 1}}" },
+  { "in-round", "{\"2\": {\"exercise\": \"lunge\", \"work\": 30, \"reps\": 12, \"say\": {\"fault\": "
+                "\"No.\"}}, \"3\": {\"x\": 1}}" },
   /* On its own a part at its own pace would need "cap" as well; low stays below high. */
   { "run", "\"on-the-minute\"" },
   { "band-low", "0.3" },
@@ -52,7 +56,8 @@ sample_text (const LapField *field, const char *property)
   if (field->kind == &lap_kind_word)
     return g_strdup_printf ("\"%s\"", field->words->words[((int) field->preset + 1) % field->words->n].id);
   if (field->kind == &lap_kind_words)
-    return g_strdup_printf ("[\"%s\", \"%s\"]", field->words->words[field->words->n - 1].id, field->words->words[0].id);
+    return g_strdup_printf ("[\"%s\", \"%s\"]", field->words->words[field->words->n - 1].id,
+                            field->words->words[0].id);
   if (field->kind == &lap_kind_texts)
     return g_strdup ("[\"two\", \"t€xts\"]");
   if (field->kind == &lap_kind_text || field->kind == &lap_kind_id)

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The expansion, against what design §4.2 says, written out. The lengths marked so are common practice, no source:
- * anybody who has run such a class knows them.
+ * The expansion, against what design §4.2 says, written out. The lengths marked so are common practice, no
+ * source: anybody who has run such a class knows them.
  */
 #include "base/error.h"
 #include "store/documents.h"
@@ -132,7 +132,8 @@ test_common_lengths (void)
 
       g_string_append_printf (parts, "%s \"blocks\": [", rows[i].members);
       for (guint k = 0; k < rows[i].blocks; k++)
-        g_string_append_printf (parts, "%s{\"exercise\": \"squat\", \"work\": %d, \"rest\": %d}", k > 0 ? ", " : "",
+        g_string_append_printf (parts, "%s{\"exercise\": \"squat\", \"work\": %d, \"rest\": %d}",
+                                k > 0 ? ", " : "",
                                 rows[i].work, rows[i].rest);
       g_string_append (parts, "]}");
       timeline = expand (parts->str, &error);
@@ -152,7 +153,8 @@ test_rounds (void)
     { PART ("\"keep-last-rest\": true,", BLOCK (40, 20, "")), "w40 r20" },
     { PART ("\"rounds\": 2,", BLOCK (40, 20, "") "," BLOCK (30, 0, "")), "w40 r20 w30 w40 r20 w30" },
     { PART ("\"rounds\": 3, \"round-rest\": 60,", BLOCK (40, 20, "")), "w40 r20 o60 w40 r20 o60 w40" },
-    { PART ("\"rounds\": 2, \"round-rest\": 60, \"keep-last-rest\": true, \"rest-after\": 90,", BLOCK (40, 20, "")),
+    { PART ("\"rounds\": 2, \"round-rest\": 60, \"keep-last-rest\": true, \"rest-after\": 90,",
+            BLOCK (40, 20, "")),
       "w40 r20 o60 w40 r20 a90" },
     { PART ("\"rest-after\": 90,", BLOCK (40, 20, "")) "," PART ("", BLOCK (30, 10, "")), "w40 a90 w30" },
     { PART ("\"rest-after\": 90,", ""), "a90" },
@@ -162,7 +164,8 @@ test_rounds (void)
     { PART ("\"rounds\": 2,", TALK (10) "," BLOCK (40, 20, "")), "t10 w40 r20 t10 w40" },
     { PART ("\"rounds\": 2, \"round-rest\": 5,", TALK (10)), "t10 o5 t10" },
     /* Stations take as long as the same blocks together. */
-    { PART ("\"run\": \"stations\", \"rounds\": 2, \"round-rest\": 60,", BLOCK (40, 20, "") "," BLOCK (40, 20, "")),
+    { PART ("\"run\": \"stations\", \"rounds\": 2, \"round-rest\": 60,",
+            BLOCK (40, 20, "") "," BLOCK (40, 20, "")),
       "w40 r20 w40 r20 o60 w40 r20 w40" },
     /* No exercise chosen yet, and one that isn't known: they take their time all the same. */
     { PART ("", "{\"exercise\": null, \"work\": 40}, {\"exercise\": \"flying\", \"work\": 30}"), "w40 w30" },
@@ -180,10 +183,12 @@ test_sets (void)
     { PART ("\"sets\": 2,", BLOCK (40, 20, "") "," TALK (10)), "w40 w40 r20 t10" },
     { PART ("\"sets\": 2, \"set-rest\": 10, \"rounds\": 2, \"round-rest\": 60,", BLOCK (40, 20, "")),
       "w40 e10 w40 r20 o60 w40 e10 w40" },
-    { PART ("\"sets\": 2, \"set-rest\": 10,", SPLIT (40, 20, ", \"switch\": 4")), "w18L s4 w18R e10 w18L s4 w18R" },
+    { PART ("\"sets\": 2, \"set-rest\": 10,", SPLIT (40, 20, ", \"switch\": 4")),
+      "w18L s4 w18R e10 w18L s4 w18R" },
     { PART ("\"run\": \"stations\", \"sets\": 2, \"set-rest\": 10,", BLOCK (40, 20, "")), "w40 e10 w40" },
     /* A minute has one start. */
-    { PART ("\"run\": \"on-the-minute\", \"sets\": 2, \"set-rest\": 10,", BLOCK (40, 20, "") "," BLOCK (40, 20, "")),
+    { PART ("\"run\": \"on-the-minute\", \"sets\": 2, \"set-rest\": 10,",
+            BLOCK (40, 20, "") "," BLOCK (40, 20, "")),
       "w40 r20 w40" },
   };
 
@@ -201,9 +206,11 @@ test_split (void)
     { PART ("", SPLIT (40, 0, ", \"switch\": 5")), "w18L s5 w17R" },
     { PART ("", SPLIT (2, 0, "")), "w1L w1R" },
     { PART ("", SPLIT (7, 0, ", \"switch\": 5")), "w1L s5 w1R" },
-    { PART ("", BLOCK (40, 0, ", \"sides\": \"left\"") "," BLOCK (40, 0, ", \"sides\": \"right\"")), "w40L w40R" },
+    { PART ("", BLOCK (40, 0, ", \"sides\": \"left\"") "," BLOCK (40, 0, ", \"sides\": \"right\"")),
+      "w40L w40R" },
     { PART ("\"rounds\": 2,", BLOCK (40, 0, ", \"sides\": \"left\"")), "w40L w40L" },
-    { PART ("", BLOCK (40, 0, ", \"sides\": \"alternate\"") "," BLOCK (40, 0, ", \"sides\": \"both\"")), "w40 w40" },
+    { PART ("", BLOCK (40, 0, ", \"sides\": \"alternate\"") "," BLOCK (40, 0, ", \"sides\": \"both\"")),
+      "w40 w40" },
     /* A switch is for split work only. */
     { PART ("", BLOCK (40, 0, ", \"sides\": \"both\", \"switch\": 5")), "w40" },
     /* The sides of the exercise, where the block says nothing. */
@@ -217,9 +224,11 @@ test_split (void)
 static void
 test_steps (void)
 {
-#define STEPS "\"steps\": [{\"work\": 50, \"rest\": 10}, {\"work\": 30, \"rest\": 0}, {\"work\": 10, \"rest\": 5}],"
+#define STEPS "\"steps\": [{\"work\": 50, \"rest\": 10}, {\"work\": 30, \"rest\": 0}," \
+              "{\"work\": 10, \"rest\": 5}],"
   static const Row rows[] = {
-    { PART ("\"rounds\": 3," STEPS, BLOCK (40, 20, "") "," BLOCK (40, 20, "")), "w50 r10 w50 r10 w30 w30 w10 r5 w10" },
+    { PART ("\"rounds\": 3," STEPS, BLOCK (40, 20, "") "," BLOCK (40, 20, "")),
+      "w50 r10 w50 r10 w30 w30 w10 r5 w10" },
     /* Cycled when there are more rounds, and cut when there are fewer. */
     { PART ("\"rounds\": 5," STEPS, BLOCK (40, 20, "")), "w50 r10 w30 w10 r5 w50 r10 w30" },
     { PART ("\"rounds\": 1," STEPS, BLOCK (40, 20, "")), "w50" },
@@ -229,9 +238,11 @@ test_steps (void)
     { PART ("\"rounds\": 7," STEPS, SPLIT (40, 20, "")),
       "w25L w25R r10 w15R w15L w5L w5R r5 w25R w25L r10 w15L w15R w5R w5L r5 w25L w25R" },
     /* What a block does differently in a round is over the steps. */
-    { PART ("\"rounds\": 2," STEPS, BLOCK (40, 20, ", \"in-round\": {\"2\": {\"work\": 99}}") "," BLOCK (40, 20, "")),
+    { PART ("\"rounds\": 2," STEPS, BLOCK (40, 20, ", \"in-round\": {\"2\": {\"work\": 99}}") ","
+            BLOCK (40, 20, "")),
       "w50 r10 w50 r10 w99 w30" },
-    { PART ("\"rounds\": 2, \"keep-last-rest\": true," STEPS, BLOCK (40, 20, ", \"in-round\": {\"2\": {\"rest\": 9}}")),
+    { PART ("\"rounds\": 2, \"keep-last-rest\": true," STEPS,
+            BLOCK (40, 20, ", \"in-round\": {\"2\": {\"rest\": 9}}")),
       "w50 r10 w30 r9" },
   };
 
@@ -242,13 +253,15 @@ static void
 test_in_round (void)
 {
   static const Row rows[] = {
-    { PART ("\"rounds\": 3,", BLOCK (40, 20, ", \"in-round\": {\"2\": {\"work\": 30}, \"3\": {\"rest\": 5}}") ","
+    { PART ("\"rounds\": 3,", BLOCK (40, 20, ", \"in-round\": {\"2\": {\"work\": 30}, \"3\": {\"rest\": "
+                                             "5}}") ","
             BLOCK (10, 5, "")),
       "w40 r20 w10 r5 w30 r20 w10 r5 w40 r5 w10" },
     /* A change is for one round; those behind are as written. */
     { PART ("\"rounds\": 5,", BLOCK (40, 20, ", \"in-round\": {\"3\": {\"work\": 30, \"rest\": 0}}")),
       "w40 r20 w40 r20 w30 w40 r20 w40" },
-    { PART ("\"rounds\": 2,", BLOCK (40, 20, ", \"in-round\": {\"2\": {\"sides\": \"split\"}}")), "w40 r20 w20R w20L" },
+    { PART ("\"rounds\": 2,", BLOCK (40, 20, ", \"in-round\": {\"2\": {\"sides\": \"split\"}}")),
+      "w40 r20 w20R w20L" },
     { PART ("\"rounds\": 2,", BLOCK (40, 20, ", \"in-round\": {\"2\": {\"exercise\": \"side-plank\"}}")),
       "w40 r20 w20R w20L" },
   };
@@ -262,7 +275,8 @@ test_own_pace (void)
 #define OWN "\"run\": \"own-pace\", \"cap\": 600,"
   static const Row rows[] = {
     { PART (OWN, BLOCK (40, 20, "") "," BLOCK (30, 10, "")), "w600" },
-    { PART (OWN "\"rounds\": 3, \"round-rest\": 60, \"sets\": 2, \"rest-after\": 30,", BLOCK (40, 20, "")), "w600 a30" },
+    { PART (OWN "\"rounds\": 3, \"round-rest\": 60, \"sets\": 2, \"rest-after\": 30,", BLOCK (40, 20, "")),
+      "w600 a30" },
     { PART (OWN, ""), "w600" },
     { PART (OWN, SPLIT (1, 0, "")), "w600" },
   };
@@ -282,17 +296,21 @@ test_on_the_minute (void)
   static const Row rows[] = {
     { PART (MINUTE, BLOCK (40, 99, "") "," BLOCK (90, 0, "") "," BLOCK (30, 5, "")), "w40 r20 w60 w30" },
     { PART (MINUTE "\"keep-last-rest\": true,", BLOCK (40, 99, "")), "w40 r20" },
-    { PART ("\"run\": \"on-the-minute\", \"every\": 90,", BLOCK (40, 0, "") "," BLOCK (40, 0, "")), "w40 r50 w40" },
+    { PART ("\"run\": \"on-the-minute\", \"every\": 90,", BLOCK (40, 0, "") "," BLOCK (40, 0, "")),
+      "w40 r50 w40" },
     /* The estimate of the repetitions, of the most of them: 10 × (3 + 1 + 1) s. */
     { PART (MINUTE "\"keep-last-rest\": true,", REPS ("10", ", \"tempo\": \"3-1-1\"")), "w50 r10" },
     { PART (MINUTE "\"keep-last-rest\": true,", REPS ("[8, 10]", ", \"tempo\": \"3-1-1\"")), "w50 r10" },
     { PART (MINUTE "\"keep-last-rest\": true,", REPS ("20", ", \"tempo\": \"3-1-1\"")), "w60" },
     /* Twice when each side does them. */
-    { PART (MINUTE "\"keep-last-rest\": true,", REPS ("5", ", \"tempo\": \"3-1-1\", \"sides\": \"split\"")), "w25L w25R r10" },
-    { PART (MINUTE "\"keep-last-rest\": true, \"rounds\": 2, \"round-rest\": 30,", REPS ("4", ", \"tempo\": \"3-1-1\"") "," TALK (5)),
+    { PART (MINUTE "\"keep-last-rest\": true,", REPS ("5", ", \"tempo\": \"3-1-1\", \"sides\": \"split\"")),
+      "w25L w25R r10" },
+    { PART (MINUTE "\"keep-last-rest\": true, \"rounds\": 2, \"round-rest\": 30,",
+            REPS ("4", ", \"tempo\": \"3-1-1\"") "," TALK (5)),
       "w20 r40 t5 o30 w20 r40 t5" },
     /* A hold has no repetitions to count: its work as written. */
-    { PART (MINUTE "\"keep-last-rest\": true,", "{\"exercise\": \"plank\", \"work\": 35, \"reps\": 3}"), "w35 r25" },
+    { PART (MINUTE "\"keep-last-rest\": true,", "{\"exercise\": \"plank\", \"work\": 35, \"reps\": 3}"),
+      "w35 r25" },
   };
 
   assert_rows (rows, G_N_ELEMENTS (rows));
@@ -305,12 +323,14 @@ test_estimate (void)
   g_autoptr(LapCatalogue) catalogue = lap_catalogue_builtin ();
   const LapExercise *squat = lap_catalogue_find (catalogue, "squat");
   static const struct { int low, high; const char *tempo; gboolean split; int seconds; } rows[] = {
-    { 10, 10, "2-0-1", FALSE, 30 }, { 8, 12, "2-0-1", FALSE, 36 }, { 10, 10, "2-0-1", TRUE, 60 }, { 1, 1, "10-5-10", FALSE, 25 },
+    { 10, 10, "2-0-1", FALSE, 30 }, { 8, 12, "2-0-1", FALSE, 36 }, { 10, 10, "2-0-1", TRUE, 60 },
+    { 1, 1, "10-5-10", FALSE, 25 },
     { 0, 0, "2-0-1", FALSE, 0 },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    g_assert_cmpint (lap_reps_seconds (LAP_REPS (rows[i].low, rows[i].high), rows[i].tempo, squat, rows[i].split), ==,
+    g_assert_cmpint (lap_reps_seconds (LAP_REPS (rows[i].low, rows[i].high), rows[i].tempo, squat,
+                                       rows[i].split), ==,
                      rows[i].seconds);
   g_assert_cmpfloat (squat->seconds_per_rep, >, 0);
   for (int n = 1; n <= 50; n++)
@@ -320,7 +340,8 @@ test_estimate (void)
       g_assert_cmpfloat (seconds, >=, n * squat->seconds_per_rep - 1e-6);
       g_assert_cmpfloat (seconds, <, n * squat->seconds_per_rep + 1);
     }
-  g_assert_cmpint (lap_reps_seconds (LAP_REPS (3, 3), NULL, lap_catalogue_find (catalogue, "plank"), FALSE), ==, 0);
+  g_assert_cmpint (lap_reps_seconds (LAP_REPS (3, 3), NULL, lap_catalogue_find (catalogue, "plank"), FALSE),
+                   ==, 0);
 }
 
 /* What the intervals of one part say beside their seconds. */
@@ -329,10 +350,12 @@ test_members (void)
 {
   g_autoptr(GError) error = NULL;
   g_autoptr(LapTimeline) timeline =
-    expand (PART ("", "") "," PART ("\"rounds\": 2, \"sets\": 2, \"set-rest\": 5, \"round-rest\": 60, \"rest-after\": 30,",
+    expand (PART ("", "") "," PART ("\"rounds\": 2, \"sets\": 2, \"set-rest\": 5, \"round-rest\": 60, "
+                                    "\"rest-after\": 30,",
                                     TALK (10) "," BLOCK (40, 20, ", \"option\": \"easier\"")), &error);
   static const struct { int round, block; } wanted[] = {
-    { 1, 0 }, { 1, 1 }, { 1, 1 }, { 1, 1 }, { 1, 1 }, { 1, -1 }, { 2, 0 }, { 2, 1 }, { 2, 1 }, { 2, 1 }, { 0, -1 },
+    { 1, 0 }, { 1, 1 }, { 1, 1 }, { 1, 1 }, { 1, 1 }, { 1, -1 }, { 2, 0 }, { 2, 1 }, { 2, 1 }, { 2, 1 },
+    { 0, -1 },
   };
 
   g_assert_no_error (error);
@@ -366,15 +389,21 @@ test_limits (void)
     { PART ("\"rounds\": 4,", BLOCK (10800, 0, "")), NULL, 43200 },
     { PART ("\"rounds\": 4,", BLOCK (10800, 0, "") "," BLOCK (1, 0, "")), "/parts/0", 0 },
     { PART ("\"rounds\": 4,", BLOCK (10800, 0, "")) "," PART ("", TALK (1)), "/parts/1", 0 },
-    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 10800,", BLOCK (10800, 10800, "")), "/parts/0", 0 },
-    /* 100 rounds of 100 sets with a rest between make 19,900 intervals and 100 more with a rest after each. */
-    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 1, \"keep-last-rest\": true,", BLOCK (1, 1, "")), NULL, 20000 },
-    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 1, \"round-rest\": 1,", BLOCK (1, 1, "")), "/parts/0", 0 },
-    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 1, \"keep-last-rest\": true,", BLOCK (1, 1, "")) ","
+    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 10800,", BLOCK (10800, 10800, "")), "/parts/0",
+      0 },
+    /* 100 rounds of 100 sets with a rest between make 19,900 intervals and 100 more with a rest after
+     * each. */
+    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 1, \"keep-last-rest\": true,", BLOCK (1, 1, "")),
+      NULL, 20000 },
+    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 1, \"round-rest\": 1,", BLOCK (1, 1, "")),
+      "/parts/0", 0 },
+    { PART ("\"rounds\": 100, \"sets\": 100, \"set-rest\": 1, \"keep-last-rest\": true,",
+            BLOCK (1, 1, "")) ","
       PART ("", TALK (1)), "/parts/1", 0 },
     { PART ("", SPLIT (1, 0, "")), "/parts/0/blocks/0", 0 },
     { PART ("", TALK (1) "," SPLIT (6, 0, ", \"switch\": 5")), "/parts/0/blocks/1", 0 },
-    { PART ("", "") "," PART ("\"rounds\": 2,", BLOCK (5, 0, ", \"in-round\": {\"2\": {\"work\": 1, \"sides\": \"split\"}}")),
+    { PART ("", "") "," PART ("\"rounds\": 2,", 
+                              BLOCK (5, 0, ", \"in-round\": {\"2\": {\"work\": 1, \"sides\": \"split\"}}")),
       "/parts/1/blocks/0", 0 },
     { PART ("\"steps\": [{\"work\": 1, \"rest\": 5}],", SPLIT (40, 0, "")), "/parts/0/blocks/0", 0 },
   };
@@ -422,7 +451,8 @@ assert_alike (const LapTimeline *a, const LapTimeline *b)
     {
       const LapInterval *v = &a->intervals[i], *w = &b->intervals[i];
 
-      g_assert_true (v->start == w->start && v->seconds == w->seconds && v->part == w->part && v->block == w->block
+      g_assert_true (v->start == w->start && v->seconds == w->seconds && v->part == w->part
+                     && v->block == w->block
                      && v->round == w->round && v->kind == w->kind && v->side == w->side);
     }
   for (guint i = 0; i < a->n_turns; i++)
@@ -430,7 +460,8 @@ assert_alike (const LapTimeline *a, const LapTimeline *b)
       const LapTurn *t = &a->turns[i], *u = &b->turns[i];
 
       g_assert_true (t->start == u->start && t->end == u->end && t->work == u->work && t->rest == u->rest);
-      g_assert_true (t->interval == u->interval && t->part == u->part && t->block == u->block && t->round == u->round);
+      g_assert_true (t->interval == u->interval && t->part == u->part && t->block == u->block
+                     && t->round == u->round);
       g_assert_true (t->part_kind == u->part_kind && t->apart == u->apart && t->joined == u->joined);
     }
   for (guint p = 0; p < a->n_parts; p++)
@@ -449,11 +480,14 @@ test_copied_rounds (void)
     PART ("\"rounds\": 8,", BLOCK (40, 20, "") "," PAUSE (5)),
     PART ("\"rounds\": 8,", TALK (5)),
     PART ("\"rounds\": 12, \"sets\": 2, \"set-rest\": 3,",
-          BLOCK (40, 20, ", \"in-round\": {\"3\": {\"work\": 9}, \"8\": {\"rest\": 0}}") "," BLOCK (30, 0, "")),
-    PART ("\"rounds\": 6,", BLOCK (40, 20, ", \"sides\": \"left\"") "," BLOCK (40, 20, ", \"sides\": \"right\"")),
+          BLOCK (40, 20, ", \"in-round\": {\"3\": {\"work\": 9}, \"8\": {\"rest\": 0}}") ","
+          BLOCK (30, 0, "")),
+    PART ("\"rounds\": 6,", BLOCK (40, 20, ", \"sides\": \"left\"") ","
+          BLOCK (40, 20, ", \"sides\": \"right\"")),
     PART ("\"rounds\": 6,", BLOCK (40, 20, "")),
     PART ("\"run\": \"on-the-minute\", \"rounds\": 6,", BLOCK (40, 20, "") "," SPLIT (30, 0, "")),
-    PART ("\"rounds\": 3,", BLOCK (40, 20, "")) "," PART ("\"rounds\": 7,", BLOCK (40, 20, "") "," BLOCK (20, 5, "")),
+    PART ("\"rounds\": 3,", BLOCK (40, 20, "")) "," PART ("\"rounds\": 7,",
+                                                          BLOCK (40, 20, "") "," BLOCK (20, 5, "")),
   };
   g_autoptr(LapCatalogue) builtin = lap_catalogue_builtin ();
 

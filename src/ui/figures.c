@@ -9,12 +9,13 @@
 
 #include <adwaita.h>
 
+#define PALE 0.55 /* of a figure in a later round */
 #define MOST 4000 /* pictures; more than any session shows, and then the shelf is cleared */
 
 typedef struct {
   LapCatalogue *catalogue;
   LapFigureSet *set;
-  GHashTable   *pictures; /* "squat 60 40 1 dark" -> GdkTexture, or NULL */
+  GHashTable   *pictures; /* "squat 60 40 1 1 0" -> GdkTexture, or NULL */
 } Shelf;
 
 static JsonObject *
@@ -52,7 +53,7 @@ shelf_of (LapCatalogue *catalogue)
 }
 
 static GdkTexture *
-paint (const LapFigure *figure, int width, int height, int scale, gboolean dark)
+paint (const LapFigure *figure, int width, int height, int scale, gboolean dark, gboolean pale)
 {
   g_autoptr (LapFigureDrawing) drawing =
     lap_figure_draw (figure, LAP_FIGURE_ICON, LAP_FIGURE_NO_FLOOR,
@@ -63,7 +64,10 @@ paint (const LapFigure *figure, int width, int height, int scale, gboolean dark)
   GdkTexture *texture;
 
   cairo_scale (cr, scale, scale);
+  cairo_push_group (cr);
   lap_figure_paint (cr, drawing, lap_figure_palette (dark ? LAP_FIGURE_DARK : LAP_FIGURE_LIGHT));
+  cairo_pop_group_to_source (cr);
+  cairo_paint_with_alpha (cr, pale ? PALE : 1);
   cairo_destroy (cr);
   cairo_surface_flush (surface);
   bytes = g_bytes_new (cairo_image_surface_get_data (surface),
@@ -75,11 +79,12 @@ paint (const LapFigure *figure, int width, int height, int scale, gboolean dark)
 }
 
 GdkTexture *
-lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, int height, int scale)
+lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, int height, int scale,
+                    gboolean pale)
 {
   Shelf *shelf = shelf_of (catalogue);
   gboolean dark = adw_style_manager_get_dark (adw_style_manager_get_default ());
-  g_autofree char *key = g_strdup_printf ("%s %d %d %d %d", exercise->id, width, height, scale, dark);
+  g_autofree char *key = g_strdup_printf ("%s %d %d %d %d %d", exercise->id, width, height, scale, dark, pale);
   const LapFigure *figure;
   gpointer picture;
 
@@ -88,7 +93,7 @@ lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, i
   if (g_hash_table_size (shelf->pictures) >= MOST)
     g_hash_table_remove_all (shelf->pictures);
   figure = lap_figure_set_get (shelf->set, exercise->id, NULL);
-  picture = figure != NULL ? paint (figure, width, height, scale, dark) : NULL;
+  picture = figure != NULL ? paint (figure, width, height, scale, dark, pale) : NULL;
   g_hash_table_insert (shelf->pictures, g_steal_pointer (&key), picture);
   return picture;
 }

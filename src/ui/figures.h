@@ -11,12 +11,13 @@
 
 G_BEGIN_DECLS
 
-/* The pose that says most about @exercise, standing on the lower edge of @width × @height px, without a floor; NULL
- * where it has no figure. Transfer none; take a reference to keep it. */
+/* The pose that says most about @exercise, standing on the lower edge of @width × @height px, without a floor, half
+ * as strong when @pale; NULL where it has no figure. Transfer none; take a reference to keep it. */
 GdkTexture *lap_figure_texture (LapCatalogue *catalogue,
                                 LapExercise  *exercise,
                                 int           width,
                                 int           height,
-                                int           scale);
+                                int           scale,
+                                gboolean      pale);
 
 G_END_DECLS

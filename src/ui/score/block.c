@@ -121,15 +121,13 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
   if (task == NULL || task->shown == NULL || width < FIGURED)
     return;
   texture = lap_figure_texture (timeline->catalogue, task->shown, wide, height,
-                                gtk_widget_get_scale_factor (GTK_WIDGET (self)));
+                                gtk_widget_get_scale_factor (GTK_WIDGET (self)), is_pale (box));
   if (texture == NULL)
     return;
   x = MAX (0, MIN (self->body, width) - wide) / 2;
   if (self->context->axis->mirrored)
     x = width - x - wide;
-  gtk_snapshot_push_opacity (snapshot, is_pale (box) ? 0.55 : 1);
   gtk_snapshot_append_texture (snapshot, texture, &GRAPHENE_RECT_INIT (MAX (x, 2), top - height, wide, height));
-  gtk_snapshot_pop (snapshot);
 }
 
 /* A frame in the accent for what is selected, a stronger one in ink for what has the focus. */

@@ -52,11 +52,14 @@ draw_band (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, const LapS
   ink.alpha = 0.45;
   gdk_cairo_set_source_rgba (cr, &ink);
   /* Dots hang on whole steps of the content, so that they scroll with it. */
-  for (double y = top + DOTS / 2; y < foot; y += DOTS)
-    for (double x = from - (from - MIN (a, b)) + DOTS * (int) ((from - MIN (a, b)) / DOTS); x < to; x += DOTS)
-      if (x >= from)
-        cairo_rectangle (cr, x, y, 1, 1);
-  cairo_fill (cr);
+  cairo_set_line_width (cr, 1);
+  cairo_set_dash (cr, (double[]) { 1, DOTS - 1 }, 2, from - MIN (a, b));
+  for (double y = top + DOTS / 2; y < foot; y += DOTS) {
+    cairo_move_to (cr, from, y);
+    cairo_line_to (cr, to, y);
+  }
+  cairo_stroke (cr);
+  cairo_set_dash (cr, NULL, 0, 0);
 }
 
 static double

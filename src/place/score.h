@@ -82,6 +82,12 @@ void      lap_score_visible (const LapScore *score,
                              guint          *first,
                              guint          *end);
 
+/* The turns of the timeline that touch the view, with one more on either side for lines that run between turns. */
+void      lap_score_turns   (const LapScore *score,
+                             const LapAxis  *axis,
+                             guint          *first,
+                             guint          *end);
+
 typedef enum { LAP_STREAK_WORK, LAP_STREAK_REST, LAP_STREAK_TALK, LAP_STREAK_PAUSE, LAP_N_STREAKS } LapStreakKind;
 
 /* A stretch of the view drawn in one colour for all the boxes too small to be seen alone. */

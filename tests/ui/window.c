@@ -6,6 +6,7 @@
 #include "place/plans.h"
 #include "ui/chooser.h"
 #include "ui/export.h"
+#include "ui/score/block.h"
 #include "ui/score/words.h"
 #include "ui/shortcuts.h"
 
@@ -227,6 +228,23 @@ test_accessible (void)
   windows_close (window);
 }
 
+/* The children that show a box stand in the order of time. */
+static void
+check_order (LapWindow *window)
+{
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (windows_blocks (window)));
+  guint last = LAP_NO_BOX;
+
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    guint box = lap_block_widget_box (LAP_BLOCK_WIDGET (child));
+
+    if (box == LAP_NO_BOX)
+      continue;
+    g_assert_true (last == LAP_NO_BOX || box > last);
+    last = box;
+  }
+}
+
 /* Bounds the widgets that show a box by 1.25 of what is visible and the few that are kept; returns the former. */
 static guint
 check_live (LapWindow *window)
@@ -235,6 +253,7 @@ check_live (LapWindow *window)
   guint first, end;
 
   windows_settle (window);
+  check_order (window);
   lap_score_visible (context->score, context->axis, &first, &end);
   g_assert_cmpuint (lap_blocks_lane_n_live (windows_blocks (window)), <=, (end - first) * 5 / 4 + 2);
   return end - first;
@@ -265,7 +284,7 @@ test_live_widgets (void)
     lap_score_zoom (context, 10, 0);
     for (int step = 0; step < 30; step++) {
       most = MAX (most, check_live (window));
-      lap_score_scroll_by (context, 97);
+      lap_score_scroll_by (context, step < 20 ? 97 : -131);
     }
     n[i] = lap_blocks_lane_n_all (windows_blocks (window));
     g_assert_cmpuint (n[i], <=, most * 5 / 4 + 2);
@@ -332,6 +351,22 @@ test_warnings (void)
   gtk_widget_activate_action (GTK_WIDGET (window), "win.undo", NULL);
   windows_settle (window);
   g_assert_cmpuint (lap_checkup_n_open (lap_document_checkup (lap_window_document (window))), ==, open);
+  windows_close (window);
+}
+
+/* With a button to close only, as desktops have at first, a window can be as narrow as a phone. */
+static void
+test_narrow (void)
+{
+  LapWindow *window = windows_demo ();
+  int least;
+
+  g_object_set (gtk_settings_get_default (), "gtk-decoration-layout", ":close", NULL);
+  windows_settle (window);
+  windows_click_box (window, first_main (window));
+  gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
+  g_assert_cmpint (least, <=, 360);
+  gtk_settings_reset_property (gtk_settings_get_default (), "gtk-decoration-layout");
   windows_close (window);
 }
 
@@ -491,6 +526,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/window/live-widgets", test_live_widgets);
   g_test_add_func ("/ui/window/focus-follows", test_focus_follows);
   g_test_add_func ("/ui/window/warnings", test_warnings);
+  g_test_add_func ("/ui/window/narrow", test_narrow);
   g_test_add_func ("/ui/window/zoom", test_zoom);
   g_test_add_func ("/ui/window/close-asks", test_close_asks);
   g_test_add_func ("/ui/window/export", test_export);

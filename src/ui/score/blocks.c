@@ -40,23 +40,33 @@ free_widget (LapBlocksLane *self)
   return widget;
 }
 
-/* The boxes that need a widget, as the keys of a set; the values are unused. */
-static GHashTable *
+static int
+by_number (gconstpointer a, gconstpointer b)
+{
+  guint x = *(const guint *) a, y = *(const guint *) b;
+
+  return (x > y) - (x < y);
+}
+
+/* The boxes that need a widget, in the order of time; those that are kept may be in it twice. */
+static GArray *
 wanted_boxes (LapBlocksLane *self)
 {
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
-  GHashTable *wanted = g_hash_table_new (NULL, NULL);
+  GArray *wanted = g_array_new (FALSE, FALSE, sizeof (guint));
   GtkWidget *focus = gtk_widget_get_focus_child (GTK_WIDGET (self));
-  guint selected = lap_score_selected (context), first, end;
+  guint kept[] = { lap_score_selected (context), LAP_NO_BOX }, first, end;
 
   lap_score_visible (context->score, context->axis, &first, &end);
   for (guint i = first; i < end; i++)
     if (lap_score_place (context->score, context->axis, i).width >= LAP_MERGE_BELOW)
-      g_hash_table_add (wanted, GUINT_TO_POINTER (i));
-  if (selected != LAP_NO_BOX)
-    g_hash_table_add (wanted, GUINT_TO_POINTER (selected));
-  if (focus != NULL && lap_block_widget_box (LAP_BLOCK_WIDGET (focus)) != LAP_NO_BOX)
-    g_hash_table_add (wanted, GUINT_TO_POINTER (lap_block_widget_box (LAP_BLOCK_WIDGET (focus))));
+      g_array_append_val (wanted, i);
+  if (focus != NULL)
+    kept[1] = lap_block_widget_box (LAP_BLOCK_WIDGET (focus));
+  for (guint i = 0; i < G_N_ELEMENTS (kept); i++)
+    if (kept[i] != LAP_NO_BOX)
+      g_array_append_val (wanted, kept[i]);
+  g_array_sort (wanted, by_number);
   return wanted;
 }
 
@@ -68,14 +78,14 @@ let_go (LapBlockWidget *widget)
 }
 
 static void
-release (LapBlocksLane *self, GHashTable *wanted)
+release (LapBlocksLane *self, GArray *wanted)
 {
   GHashTableIter iter;
   gpointer box, widget;
 
   g_hash_table_iter_init (&iter, self->live);
   while (g_hash_table_iter_next (&iter, &box, &widget)) {
-    if (g_hash_table_contains (wanted, box))
+    if (g_array_binary_search (wanted, &(guint) { GPOINTER_TO_UINT (box) }, by_number, NULL))
       continue;
     let_go (widget);
     g_hash_table_iter_remove (&iter);
@@ -101,18 +111,33 @@ show (LapBlocksLane *self, guint box, int height)
   gtk_widget_size_allocate (GTK_WIDGET (widget), &(GtkAllocation) { placed.x, 0, width, height }, -1);
 }
 
+/* Whoever reads the children one after another, such as a screen reader, reads them in the order of time. While the
+ * strip scrolls that moves only what has come into view. Returns @box's widget. */
+static GtkWidget *
+put_in_order (LapBlocksLane *self, guint box, GtkWidget *before)
+{
+  GtkWidget *widget = lap_blocks_lane_find (self, box), *previous = gtk_widget_get_prev_sibling (widget);
+
+  while (previous != NULL && lap_block_widget_box (LAP_BLOCK_WIDGET (previous)) == LAP_NO_BOX)
+    previous = gtk_widget_get_prev_sibling (previous);
+  if (previous != before)
+    gtk_widget_insert_after (widget, GTK_WIDGET (self), before);
+  return widget;
+}
+
 static void
 lap_blocks_lane_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
-  g_autoptr (GHashTable) wanted = wanted_boxes (self);
-  GHashTableIter iter;
-  gpointer box;
+  g_autoptr (GArray) wanted = wanted_boxes (self);
+  GtkWidget *before = NULL;
 
   release (self, wanted);
-  g_hash_table_iter_init (&iter, wanted);
-  while (g_hash_table_iter_next (&iter, &box, NULL))
-    show (self, GPOINTER_TO_UINT (box), height);
+  for (guint i = 0; i < wanted->len; i++)
+    if (i == 0 || g_array_index (wanted, guint, i) != g_array_index (wanted, guint, i - 1)) {
+      show (self, g_array_index (wanted, guint, i), height);
+      before = put_in_order (self, g_array_index (wanted, guint, i), before);
+    }
 }
 
 /* After an edit a block may be another box than before; its widget goes along, and the focus with that. */

@@ -50,16 +50,30 @@ lacking (const LapTimeline *t, guint i)
   return needs > b->start - a->end ? needs : 0;
 }
 
+/* Where the last of each was drawn. */
+typedef struct {
+  double mark, label;
+} Drawn;
+
+/* Marks a change that takes longer than there is, and says how long where the label before leaves room. */
 static void
-draw_lacking (LapLane *lane, GtkSnapshot *snapshot, double from, double to, int seconds, int height)
+draw_lacking (LapLane *lane, GtkSnapshot *snapshot, double from, double to, int seconds, int height, Drawn *drawn)
 {
   GdkRGBA fill = lap_colour (LAP_COLOUR_NOTE), ink = lap_colour (LAP_COLOUR_INK);
-  g_autofree char *text = g_strdup_printf (_("%d s"), seconds);
-  g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
   double left = MIN (from, to), width = MAX (ABS (to - from), 3);
+  g_autofree char *text = NULL;
+  g_autoptr (PangoLayout) layout = NULL;
 
+  if (ABS (left - drawn->mark) < width)
+    return;
+  drawn->mark = left;
   fill.alpha = 0.6;
   gtk_snapshot_append_color (snapshot, &fill, &GRAPHENE_RECT_INIT (left, 0, width, height));
+  if (ABS (left - drawn->label) < 3 * lap_lane_line (lane))
+    return;
+  drawn->label = left;
+  text = g_strdup_printf (_("%d s"), seconds);
+  layout = lap_lane_layout (lane, text, -1);
   lap_paint_text (snapshot, layout, &ink, left + width + 3, (height - lap_lane_line (lane)) / 2);
 }
 
@@ -72,11 +86,12 @@ is_seen (const LapAxis *axis, const LapTurn *before, const LapTurn *turn)
 }
 
 static void
-draw_line (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, int height)
+draw_line (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, guint first, guint end, int height)
 {
   const LapTurn *before = NULL;
+  double drawn = -G_MAXDOUBLE;
 
-  for (guint i = 0; i < t->n_turns; i++) {
+  for (guint i = first; i < end; i++) {
     const LapTurn *turn = &t->turns[i];
     const LapExercise *e = t->tasks[turn->task].shown;
     double y;
@@ -84,7 +99,9 @@ draw_line (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, int height)
     if (e == NULL || turn->work == 0)
       continue;
     y = level (e->posture, height);
-    if (is_seen (axis, before, turn)) {
+    /* What is less than a pixel further on can't be told from what is there. */
+    if (is_seen (axis, before, turn) && ABS (lap_axis_x (axis, turn->end) - drawn) >= 1) {
+      drawn = lap_axis_x (axis, turn->end);
       if (before != NULL)
         cairo_line_to (cr, lap_axis_x (axis, before->end), level (t->tasks[before->task].shown->posture, height));
       cairo_line_to (cr, lap_axis_x (axis, turn->start), y);
@@ -100,19 +117,22 @@ lap_posture_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int heig
   LapScoreContext *context = lap_lane_context (lane);
   const LapTimeline *t = context->score->timeline;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK), rule = lap_colour (LAP_COLOUR_LINE);
+  Drawn drawn = { -G_MAXDOUBLE, -G_MAXDOUBLE };
+  guint first, end;
   cairo_t *cr;
 
+  lap_score_turns (context->score, context->axis, &first, &end);
   for (int h = 0; h <= HEIGHTS; h++)
     lap_paint_rect (snapshot, &rule, 0, (int) (PAD + h * (height - 2.0 * PAD) / HEIGHTS), width, 1);
-  for (guint i = 1; i < t->n_turns; i++) {
+  for (guint i = first + 1; i < end; i++) {
     int seconds = is_seen (context->axis, &t->turns[i - 1], &t->turns[i]) ? lacking (t, i) : 0;
 
     if (seconds > 0)
       draw_lacking (lane, snapshot, lap_axis_x (context->axis, t->turns[i - 1].end),
-                    lap_axis_x (context->axis, t->turns[i].start), seconds, height);
+                    lap_axis_x (context->axis, t->turns[i].start), seconds, height, &drawn);
   }
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  draw_line (cr, t, context->axis, height);
+  draw_line (cr, t, context->axis, first, end, height);
   gdk_cairo_set_source_rgba (cr, &ink);
   cairo_set_line_width (cr, 2);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);

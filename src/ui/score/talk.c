@@ -28,51 +28,83 @@ lap_talk_lane_height (LapLane *lane, int line)
   return 2 * line + SPILL + 2 * PAD;
 }
 
+/* The lane is drawn in three passes over all rooms, each one path in one colour: clipping room by room would be most of
+ * its cost. */
+typedef enum { PASS_WORDS, PASS_RIM, PASS_SPILL, N_PASSES } Pass;
+
+#define PITCH 3.5 /* px from line to line of the words */
+#define LINE  1.4
+
 static void
-draw_room (cairo_t *cr, const LapAxis *axis, const LapRoom *room, int height)
+trace_room (cairo_t *cr, Pass pass, const LapAxis *axis, const LapRoom *room, int height)
 {
-  GdkRGBA talk = lap_colour (LAP_COLOUR_TALK), rim = lap_colour (LAP_COLOUR_LINE2);
-  GdkRGBA note = lap_colour (LAP_COLOUR_NOTE), ink = lap_colour (LAP_COLOUR_ON_NOTE);
   double a = lap_axis_x (axis, room->span.start), b = lap_axis_x (axis, room->span.end);
-  double x = MIN (a, b), width = ABS (b - a), top = PAD + SPILL, whole = height - PAD - top, filled;
+  double x = MIN (a, b), width = ABS (b - a), top = PAD + SPILL, foot = height - PAD, filled;
 
   if (width < LEAST || room->seconds <= 0 || x > axis->view || x + width < 0)
     return;
-  filled = whole * CLAMP (room->need / room->seconds, 0, 1);
-  lap_paint_hatch (cr, LAP_HATCH_WORDS, &talk, x + 1, top + whole - filled, width - 2, filled);
-  gdk_cairo_set_source_rgba (cr, &rim);
-  cairo_rectangle (cr, x, top, 1, whole);
-  cairo_rectangle (cr, x + width - 1, top, 1, whole);
-  cairo_rectangle (cr, x, top + whole, width, 1);
-  cairo_fill (cr);
-  if (room->need > room->seconds)
-    lap_paint_box (cr, &note, &ink, 1, 2, x, PAD, width, SPILL - 1);
+  filled = (foot - top) * CLAMP (room->need / room->seconds, 0, 1);
+  if (pass == PASS_WORDS)
+    for (double y = foot - PITCH / 2; y > foot - filled; y -= PITCH)
+      cairo_rectangle (cr, x + 1, y - LINE / 2, width - 2, LINE);
+  else if (pass == PASS_RIM) {
+    cairo_rectangle (cr, x, top, 1, foot - top);
+    cairo_rectangle (cr, x + width - 1, top, 1, foot - top);
+    cairo_rectangle (cr, x, foot, width, 1);
+  } else if (room->need > room->seconds)
+    cairo_rectangle (cr, x + 0.5, PAD + 0.5, width - 1, SPILL - 2);
 }
 
 /* A talk before a block is part of that block's gap, which shows it with what else is to be said. */
 static gboolean
-is_in_gap (const LapTalk *talk, const LapTalkOwn *own)
+is_in_gap (const LapTalk *talk, guint first, guint end, const LapTalkOwn *own)
 {
-  for (guint i = 0; i < talk->n; i++)
+  for (guint i = first; i < end; i++)
     if (own->room.span.start >= talk->turns[i].gap.span.start && own->room.span.end <= talk->turns[i].gap.span.end)
       return TRUE;
   return FALSE;
 }
 
 static void
+trace_rooms (cairo_t *cr, Pass pass, LapScoreContext *context, const LapTalk *talk, int height)
+{
+  guint first, end;
+
+  lap_score_turns (context->score, context->axis, &first, &end);
+  for (guint i = first; i < MIN (end, talk->n); i++) {
+    trace_room (cr, pass, context->axis, &talk->turns[i].gap, height);
+    trace_room (cr, pass, context->axis, &talk->turns[i].work, height);
+  }
+  for (guint i = 0; i < talk->n_own; i++)
+    if (!is_in_gap (talk, first, MIN (end, talk->n), &talk->own[i]))
+      trace_room (cr, pass, context->axis, &talk->own[i].room, height);
+}
+
+static void
 lap_talk_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
 {
+  static const LapColour colours[N_PASSES] = { LAP_COLOUR_TALK, LAP_COLOUR_LINE2, LAP_COLOUR_NOTE };
   LapScoreContext *context = lap_lane_context (lane);
   const LapTalk *talk = lap_checkup_talk (lap_document_checkup (context->document));
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+  GdkRGBA ink = lap_colour (LAP_COLOUR_ON_NOTE);
+  cairo_t *cr;
 
-  for (guint i = 0; talk != NULL && i < talk->n; i++) {
-    draw_room (cr, context->axis, &talk->turns[i].gap, height);
-    draw_room (cr, context->axis, &talk->turns[i].work, height);
+  if (talk == NULL)
+    return;
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+  for (Pass pass = 0; pass < N_PASSES; pass++) {
+    GdkRGBA colour = lap_colour (colours[pass]);
+
+    trace_rooms (cr, pass, context, talk, height);
+    gdk_cairo_set_source_rgba (cr, &colour);
+    cairo_fill_preserve (cr);
+    if (pass == PASS_SPILL) {
+      gdk_cairo_set_source_rgba (cr, &ink);
+      cairo_set_line_width (cr, 1);
+      cairo_stroke (cr);
+    }
+    cairo_new_path (cr);
   }
-  for (guint i = 0; talk != NULL && i < talk->n_own; i++)
-    if (!is_in_gap (talk, &talk->own[i]))
-      draw_room (cr, context->axis, &talk->own[i].room, height);
   cairo_destroy (cr);
 }
 

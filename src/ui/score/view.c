@@ -211,6 +211,7 @@ lap_score_view_init (LapScoreView *self)
 {
   self->rows = g_array_new (FALSE, FALSE, sizeof (Row));
   self->bar = gtk_scrollbar_new (GTK_ORIENTATION_HORIZONTAL, NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->bar), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Scroll in time"), -1);
   gtk_widget_set_parent (self->bar, GTK_WIDGET (self));
   add_controllers (self);
 }

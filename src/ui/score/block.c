@@ -6,6 +6,7 @@
 
 #include "ui/figures.h"
 #include "ui/palette.h"
+#include "ui/score/ground.h"
 #include "ui/score/paint.h"
 #include "ui/score/words.h"
 
@@ -26,13 +27,10 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 
 #define TOP       5   /* px above the number and below the name */
 #define GAP       3   /* px between rows */
-#define RADIUS    2.5
 #define NAMED     40  /* px from which a name is shown */
 #define NUMBERED  14
 #define FIGURE    2  /* lines of text above the body; it may reach into the number's */
 #define FIGURED   44 /* px from which a figure is shown */
-/* The body is a line of text high, the tail 9 fifteenths of that. */
-#define TAIL      0.6
 
 static void
 ground (int line, int *top, int *height)
@@ -76,35 +74,15 @@ is_pale (const LapBox *box)
 }
 
 static void
-draw_body (LapBlockWidget *self, cairo_t *cr, const LapBox *box, int x, int top, int height)
-{
-  gboolean pale = is_pale (box);
-  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), fill = lap_colour (pale ? LAP_COLOUR_WORK2 : LAP_COLOUR_WORK);
-  GdkRGBA line = lap_colour (LAP_COLOUR_LINE2), talk = lap_colour (LAP_COLOUR_TALK);
-
-  if (box->kind == LAP_BOX_TALK) {
-    lap_paint_box (cr, NULL, &talk, 1.5, RADIUS, x + 1, top, self->body - 2, height);
-    lap_paint_hatch (cr, LAP_HATCH_WORDS, &talk, x + 3, top + 2, self->body - 6, height - 4);
-  } else if (box->kind == LAP_BOX_PAUSE)
-    lap_paint_box (cr, NULL, &line, 1.5, RADIUS, x + 1, top, self->body - 2, height);
-  else
-    lap_paint_box (cr, &fill, pale ? &work : NULL, 1, RADIUS, x, top, self->body, height);
-}
-
-/* Body and tail: the one signature of a block, and one node to draw. */
-static void
 draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
 {
-  const LapBox *box = the_box (self);
-  gboolean mirrored = self->context->axis->mirrored;
-  int width = gtk_widget_get_width (GTK_WIDGET (self)), tail = height * TAIL;
-  GdkRGBA hatch = lap_colour (box->kind == LAP_BOX_GAP ? LAP_COLOUR_LINE2 : LAP_COLOUR_WORK);
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, top, width, height));
+  LapGround look = {
+    .kind = the_box (self)->kind, .pale = is_pale (the_box (self)), .mirrored = self->context->axis->mirrored,
+    .width = gtk_widget_get_width (GTK_WIDGET (self)), .body = self->body, .height = height,
+    .scale = gtk_widget_get_scale_factor (GTK_WIDGET (self)),
+  };
 
-  draw_body (self, cr, box, mirrored ? width - self->body : 0, top, height);
-  lap_paint_hatch (cr, LAP_HATCH_REST, &hatch, mirrored ? 0 : self->body, top + (height - tail) / 2, width - self->body,
-                   tail);
-  cairo_destroy (cr);
+  lap_ground_draw (snapshot, &look, top);
 }
 
 /* The figure stands on the body, in a later round as pale as that. It comes in steps of 8 px of width, so that

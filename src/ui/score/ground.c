@@ -1,0 +1,98 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/score/ground.h"
+
+#include "ui/palette.h"
+#include "ui/score/paint.h"
+
+#include <adwaita.h>
+
+#define RADIUS 2.5
+#define TAIL   0.6  /* of the height of the body */
+#define MOST   512  /* textures that are kept */
+#define WIDEST 4096 /* px of a texture; what is wider is painted in place */
+
+static void
+paint_body (cairo_t *cr, const LapGround *g, int x)
+{
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), fill = lap_colour (g->pale ? LAP_COLOUR_WORK2 : LAP_COLOUR_WORK);
+  GdkRGBA line = lap_colour (LAP_COLOUR_LINE2), talk = lap_colour (LAP_COLOUR_TALK);
+
+  if (g->kind == LAP_BOX_TALK) {
+    lap_paint_box (cr, NULL, &talk, 1.5, RADIUS, x + 1, 0, g->body - 2, g->height);
+    lap_paint_hatch (cr, LAP_HATCH_WORDS, &talk, x + 3, 2, g->body - 6, g->height - 4);
+  } else if (g->kind == LAP_BOX_PAUSE)
+    lap_paint_box (cr, NULL, &line, 1.5, RADIUS, x + 1, 0, g->body - 2, g->height);
+  else
+    lap_paint_box (cr, &fill, g->pale ? &work : NULL, 1, RADIUS, x, 0, g->body, g->height);
+}
+
+static void
+paint (cairo_t *cr, const LapGround *g)
+{
+  int tail = g->height * TAIL;
+  GdkRGBA hatch = lap_colour (g->kind == LAP_BOX_GAP ? LAP_COLOUR_LINE2 : LAP_COLOUR_WORK);
+
+  paint_body (cr, g, g->mirrored ? g->width - g->body : 0);
+  lap_paint_hatch (cr, LAP_HATCH_REST, &hatch, g->mirrored ? 0 : g->body, (g->height - tail) / 2, g->width - g->body,
+                   tail);
+}
+
+static GdkTexture *
+texture_new (const LapGround *g)
+{
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, g->width * g->scale, g->height * g->scale);
+  cairo_t *cr = cairo_create (surface);
+  g_autoptr (GBytes) bytes = NULL;
+  GdkTexture *texture;
+
+  cairo_scale (cr, g->scale, g->scale);
+  paint (cr, g);
+  cairo_destroy (cr);
+  cairo_surface_flush (surface);
+  bytes = g_bytes_new (cairo_image_surface_get_data (surface),
+                       (gsize) cairo_image_surface_get_stride (surface) * g->height * g->scale);
+  texture = gdk_memory_texture_new (g->width * g->scale, g->height * g->scale, GDK_MEMORY_DEFAULT, bytes,
+                                    cairo_image_surface_get_stride (surface));
+  cairo_surface_destroy (surface);
+  return texture;
+}
+
+static GdkTexture *
+texture_of (const LapGround *g)
+{
+  static GHashTable *kept;
+  AdwStyleManager *manager = adw_style_manager_get_default ();
+  g_autofree char *key = g_strdup_printf ("%d %d %d %d %d %d %d %d %d", g->kind, g->pale, g->mirrored, g->width, g->body,
+                                          g->height, g->scale, adw_style_manager_get_dark (manager),
+                                          adw_style_manager_get_high_contrast (manager));
+  GdkTexture *texture;
+
+  if (kept == NULL)
+    kept = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
+  texture = g_hash_table_lookup (kept, key);
+  if (texture != NULL)
+    return texture;
+  if (g_hash_table_size (kept) >= MOST)
+    g_hash_table_remove_all (kept);
+  texture = texture_new (g);
+  g_hash_table_insert (kept, g_steal_pointer (&key), texture);
+  return texture;
+}
+
+void
+lap_ground_draw (GtkSnapshot *snapshot, const LapGround *g, int top)
+{
+  const graphene_rect_t place = GRAPHENE_RECT_INIT (0, top, g->width, g->height);
+  cairo_t *cr;
+
+  if (g->width <= 0 || g->height <= 0)
+    return;
+  if (g->width <= WIDEST) {
+    gtk_snapshot_append_texture (snapshot, texture_of (g), &place);
+    return;
+  }
+  cr = gtk_snapshot_append_cairo (snapshot, &place);
+  cairo_translate (cr, 0, top);
+  paint (cr, g);
+  cairo_destroy (cr);
+}

@@ -16,6 +16,7 @@
 #define SAFETY_CAP     5.0
 #define MORE_CAP       4.0
 #define PAD            4.0
+#define HIGHEST_BAND   0.32 /* of the page: the exercises need room, too */
 #define COUNT_PAD     14.0
 #define GAP            6.0
 #define TAIL           8.0 /* least width of the hatch */
@@ -274,9 +275,12 @@ fit_band (LapPosterFrame *frame, double width)
     if (arrange (frame, cap, width) && frame->rows == 1)
       break;
   }
-  while (!arrange (frame, cap, width) && cap > units (frame, 4))
-    cap *= 0.92;
   frame->formula_cap = cap;
+  while ((!arrange (frame, cap, width) || band_height (frame) > frame->poster->height * HIGHEST_BAND) &&
+         cap > units (frame, 1)) {
+    cap *= 0.92;
+    frame->formula_cap = cap;
+  }
   for (guint i = 0; i < frame->cells->len; i++) {
     const Cell *cell = &g_array_index (frame->cells, Cell, i);
 

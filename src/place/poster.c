@@ -83,6 +83,16 @@ pack (const Search *search, const Grid *grid, guint most, GArray *starts)
   return pages;
 }
 
+/* Whether @grid's scale holds with no more than its pages: smaller letters don't always take less room, a sign may
+ * find no place any more behind a name that is now in one line. */
+static gboolean
+holds (const Search *search, const Grid *grid)
+{
+  guint pages = pack (search, grid, G_MAXUINT, NULL);
+
+  return pages > 0 && pages <= grid->pages;
+}
+
 /* The largest scale from @least on that takes no more than grid.pages. */
 static double
 largest_scale (const Search *search, Grid grid, double least)
@@ -90,11 +100,8 @@ largest_scale (const Search *search, Grid grid, double least)
   double low = least, high = MOST_SCALE;
 
   for (int i = 0; i < 9; i++) {
-    guint pages;
-
     grid.plan.scale = (low + high) / 2;
-    pages = pack (search, &grid, G_MAXUINT, NULL);
-    if (pages > 0 && pages <= grid.pages)
+    if (holds (search, &grid))
       low = grid.plan.scale;
     else
       high = grid.plan.scale;
@@ -150,7 +157,7 @@ balance (const Search *search, const Grid *grid)
 {
   GArray *starts = g_array_new (FALSE, FALSE, sizeof (guint));
 
-  for (guint most = 1; pack (search, grid, most, starts) != grid->pages; most++)
+  for (guint most = 1; pack (search, grid, most, starts) > grid->pages; most++)
     g_array_set_size (starts, 0);
   g_array_append_val (starts, search->cells->len);
   return starts;
@@ -164,7 +171,7 @@ least_figure (const Search *search, const Grid *grid)
   g_autofree double *rows = g_new (double, search->cells->len);
   double least = G_MAXDOUBLE;
 
-  for (guint p = 0; p < grid->pages; p++) {
+  for (guint p = 0; p + 1 < starts->len; p++) {
     guint from = g_array_index (starts, guint, p), to = g_array_index (starts, guint, p + 1);
 
     row_heights (search, grid, p, from, to, rows);
@@ -198,6 +205,8 @@ judge (const Search *search, Grid grid, double least, Grid *best)
   most = largest_scale (search, grid, least);
   for (int i = 0; i <= SIZES_TRIED; i++) {
     grid.plan.scale = most + (least - most) * i / SIZES_TRIED;
+    if (!holds (search, &grid))
+      continue;
     grid.score = score_of (search, &grid);
     if (best->pages == 0 || grid.pages < best->pages || grid.score > best->score)
       *best = grid;
@@ -268,12 +277,13 @@ put_pages (const Search *search, LapPosterFrame *frame, LapPages *pages)
   const LapPoster *poster = search->poster;
   Grid grid = find_grid (search, 1);
   g_autoptr (GArray) starts = balance (search, &grid);
+  guint n = starts->len - 1;
 
-  for (guint p = 0; p < grid.pages; p++) {
+  for (guint p = 0; p < n; p++) {
     LapPage *page = lap_pages_add (pages, poster->width, poster->height);
 
-    if (grid.pages > 1)
-      page->label = g_strdup_printf (_("%u of %u"), p + 1, grid.pages);
+    if (n > 1)
+      page->label = g_strdup_printf (_("%u of %u"), p + 1, n);
     if (p == 0)
       lap_pages_outline (pages, 0, lap_part_title (poster->timeline->parts[poster->part].part), poster->margin);
     lap_page_begin (page, "Sect");

@@ -66,8 +66,8 @@ show_title (LapWindow *self)
   marked = lap_document_is_modified (self->document) ? g_strconcat ("• ", title, NULL) : g_strdup (title);
   subtitle = lap_document_is_editable (self->document) ? g_strdup (length)
                                                        : g_strdup_printf (_("%s, read-only"), length);
-  adw_window_title_set_title (ADW_WINDOW_TITLE (self->title), marked);
-  adw_window_title_set_subtitle (ADW_WINDOW_TITLE (self->title), subtitle);
+  adw_view_switcher_title_set_title (ADW_VIEW_SWITCHER_TITLE (self->title), marked);
+  adw_view_switcher_title_set_subtitle (ADW_VIEW_SWITCHER_TITLE (self->title), subtitle);
   gtk_window_set_title (GTK_WINDOW (self), marked);
   lap_meter_set (LAP_METER (self->meter), lap_document_timeline (self->document)->length,
                  lap_document_session (self->document)->target, length);

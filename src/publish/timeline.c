@@ -103,3 +103,19 @@ lap_publish_table (const LapTimeline *timeline)
   }
   return g_string_free_to_bytes (csv);
 }
+
+gboolean
+lap_timeline_write (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
+{
+  g_autoptr (GBytes) bytes = lap_publish_timeline (what->timeline);
+
+  return lap_output_write_bytes (output, bytes, error);
+}
+
+gboolean
+lap_table_write (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
+{
+  g_autoptr (GBytes) bytes = lap_publish_table (what->timeline);
+
+  return lap_output_write_bytes (output, bytes, error);
+}

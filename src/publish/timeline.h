@@ -5,11 +5,20 @@
  */
 #pragma once
 
-#include "timeline/timeline.h"
+#include "publish/formats.h"
 
 G_BEGIN_DECLS
 
-GBytes *lap_publish_timeline (const LapTimeline *timeline);
-GBytes *lap_publish_table    (const LapTimeline *timeline);
+GBytes  *lap_publish_timeline (const LapTimeline    *timeline);
+GBytes  *lap_publish_table    (const LapTimeline    *timeline);
+
+gboolean lap_timeline_write   (const LapPublication *what,
+                               const char           *suffix,
+                               LapOutput            *output,
+                               GError              **error);
+gboolean lap_table_write      (const LapPublication *what,
+                               const char           *suffix,
+                               LapOutput            *output,
+                               GError              **error);
 
 G_END_DECLS

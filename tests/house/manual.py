@@ -77,12 +77,18 @@ def sheets_are_offered(tap):
     tap.equal('the completion offers the sheets', said('lapwing', 'print', '--sheet', ''), {s['id'] for s in sheets})
 
 
+def formats_are_offered(tap):
+    formats = json.loads(output(PROGRAM, 'formats', '--json'))['formats']
+    tap.equal('the completion offers the formats', said('lapwing', 'publish', '--as', ''), {f['id'] for f in formats})
+
+
 def main():
     tap = Tap()
     page_is_sound(tap)
     completion_is_whole(tap)
     words_are_known(tap)
     sheets_are_offered(tap)
+    formats_are_offered(tap)
     tap.done()
 
 

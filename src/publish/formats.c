@@ -1,0 +1,111 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "publish/formats.h"
+
+#include "base/error.h"
+#include "publish/chapters.h"
+#include "publish/post.h"
+#include "publish/timeline.h"
+
+#include <glib/gi18n-lib.h>
+#include <string.h>
+
+#define FILM (LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET)
+
+static const LapFormat formats[] = {
+  { "chapters", N_("Chapters"), N_("for a player, as WebVTT"), "vtt", FILM, lap_chapters_write },
+  { "chapter-list", N_("List of chapters"), N_("to paste below a film"), "txt", FILM, lap_chapter_list_write },
+  { "post", N_("Words for a post"), N_("what the session is, as plain text"), "txt", FILM, lap_post_write },
+  { "table", N_("Running order as a table"), N_("for a spreadsheet, as CSV"), "csv", LAP_FORMAT_SESSION,
+    lap_table_write },
+  { "timeline", N_("Timeline"), N_("every interval, for programs, as JSON"), "json", LAP_FORMAT_SESSION,
+    lap_timeline_write },
+};
+
+guint
+lap_formats_n (void)
+{
+  return G_N_ELEMENTS (formats);
+}
+
+const LapFormat *
+lap_formats_nth (guint n)
+{
+  return &formats[n];
+}
+
+const LapFormat *
+lap_formats_find (const char *id)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (formats); i++)
+    if (g_str_equal (formats[i].id, id))
+      return &formats[i];
+  return NULL;
+}
+
+/* One word of a list parted by blanks, interned. */
+static const char *
+word_of (const char *list, guint n)
+{
+  g_auto (GStrv) words = g_strsplit (list, " ", -1);
+
+  return n < g_strv_length (words) ? g_intern_string (words[n]) : NULL;
+}
+
+const char *
+lap_format_suffix (const LapFormat *format, const char *path, GError **error)
+{
+  const char *usual = word_of (format->suffixes, 0), *word;
+  g_autofree char *lower = g_utf8_strdown (path, -1);
+
+  for (guint i = 0; (word = word_of (format->suffixes, i)) != NULL; i++) {
+    g_autofree char *ending = g_strconcat (".", word, NULL);
+
+    if (g_str_has_suffix (lower, ending))
+      return word;
+  }
+  /* A folder may be called anything, and so may the only kind of file there is. */
+  if (g_str_equal (usual, "/") || g_str_equal (path, "-") || word_of (format->suffixes, 1) == NULL)
+    return usual;
+  g_set_error (error, LAP_ERROR, LAP_ERROR_USAGE, _("%1$s: expected a name that ends with one of: %2$s"), path,
+               format->suffixes);
+  return NULL;
+}
+
+static gboolean
+refuse (GError **error, const LapFormat *format, const char *why)
+{
+  g_set_error (error, LAP_ERROR, LAP_ERROR_USAGE, why, format->id);
+  return FALSE;
+}
+
+/* Whether everything that was asked for means something to @format. */
+static gboolean
+is_meant (const LapFormat *format, const LapPublication *what, GError **error)
+{
+  if (what->timeline != NULL && !(format->flags & LAP_FORMAT_SESSION))
+    return refuse (error, format, _("%s is made of a week, and this is a session"));
+  if (what->week != NULL && !(format->flags & LAP_FORMAT_WEEK))
+    return refuse (error, format, _("%s is made of a session, and this is a week"));
+  if (what->offset != 0 && !(format->flags & LAP_FORMAT_OFFSET))
+    return refuse (error, format, _("%s isn’t on the clock of a film: --offset doesn’t move it"));
+  if (what->takes && !(format->flags & LAP_FORMAT_TAKES))
+    return refuse (error, format, _("%s isn’t on the clock of a film: --takes doesn’t change it"));
+  if ((what->at != NULL || what->timezone != NULL) && !(format->flags & LAP_FORMAT_AT))
+    return refuse (error, format, _("%s says no day: --at and --timezone don’t change it"));
+  if (what->from != NULL && !(format->flags & LAP_FORMAT_FROM))
+    return refuse (error, format, _("%s says no day: --from doesn’t change it"));
+  return TRUE;
+}
+
+gboolean
+lap_publish (const LapFormat *format, const LapPublication *what, const char *path, const LapWatch *watch,
+             GError **error)
+{
+  const char *suffix = lap_format_suffix (format, path, error);
+  g_autoptr (LapOutput) output = NULL;
+
+  if (suffix == NULL || !is_meant (format, what, error))
+    return FALSE;
+  output = lap_output_open_file (path, watch, error);
+  return output != NULL && format->write (what, suffix, output, error) && lap_output_finish (output, error);
+}

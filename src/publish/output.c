@@ -1,0 +1,104 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "publish/output.h"
+
+#include "base/error.h"
+
+#include <errno.h>
+#include <glib/gi18n-lib.h>
+#include <stdio.h>
+
+struct _LapOutput {
+  LapWatch   watch;
+  char      *path;
+  LapSaving *saving; /* NULL for standard output */
+};
+
+static LapOutput *
+output_new (const char *path, const LapWatch *watch)
+{
+  LapOutput *output = g_new0 (LapOutput, 1);
+
+  output->path = g_strdup (path);
+  if (watch != NULL)
+    output->watch = *watch;
+  if (output->watch.cancellable != NULL)
+    g_object_ref (output->watch.cancellable);
+  return output;
+}
+
+LapOutput *
+lap_output_open_file (const char *path, const LapWatch *watch, GError **error)
+{
+  g_autoptr (LapOutput) output = output_new (path, watch);
+
+  if (g_str_equal (path, "-"))
+    return g_steal_pointer (&output);
+  output->saving = lap_saving_new (path, error);
+  return output->saving != NULL ? g_steal_pointer (&output) : NULL;
+}
+
+void
+lap_output_free (LapOutput *output)
+{
+  g_clear_pointer (&output->saving, lap_saving_free);
+  g_clear_object (&output->watch.cancellable);
+  g_free (output->path);
+  g_free (output);
+}
+
+static gboolean
+fail (GError **error)
+{
+  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("standard output can’t be written: %s"), g_strerror (errno));
+  return FALSE;
+}
+
+gboolean
+lap_output_write (LapOutput *output, gconstpointer data, gsize size, GError **error)
+{
+  if (g_cancellable_set_error_if_cancelled (output->watch.cancellable, error))
+    return FALSE;
+  if (output->saving != NULL)
+    return lap_saving_write (output->saving, data, size, error);
+  return fwrite (data, 1, size, stdout) == size || fail (error);
+}
+
+gboolean
+lap_output_write_bytes (LapOutput *output, GBytes *bytes, GError **error)
+{
+  return lap_output_write (output, g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), error);
+}
+
+gboolean
+lap_output_write_text (LapOutput *output, GString *text, GError **error)
+{
+  g_autoptr (GBytes) bytes = g_string_free_to_bytes (text);
+
+  return lap_output_write_bytes (output, bytes, error);
+}
+
+gboolean
+lap_output_progress (LapOutput *output, double done, GError **error)
+{
+  if (g_cancellable_set_error_if_cancelled (output->watch.cancellable, error))
+    return FALSE;
+  if (output->watch.progress != NULL)
+    output->watch.progress (CLAMP (done, 0, 1), output->watch.data);
+  return TRUE;
+}
+
+LapSaving *
+lap_output_saving (LapOutput *output)
+{
+  return output->saving;
+}
+
+gboolean
+lap_output_finish (LapOutput *output, GError **error)
+{
+  if (!lap_output_progress (output, 1, error))
+    return FALSE;
+  if (output->saving != NULL)
+    return lap_saving_finish (output->saving, NULL, NULL, error);
+  return fflush (stdout) == 0 || fail (error);
+}

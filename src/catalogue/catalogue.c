@@ -149,20 +149,6 @@ lap_catalogue_shown (LapCatalogue *catalogue, LapExercise *exercise, LapOption o
   return exercise;
 }
 
-static gboolean
-text_matches (const char *text, const LapExercise *e)
-{
-  if (g_str_match_string (text, lap_exercise_name (e), TRUE) || g_str_match_string (text, e->name, TRUE))
-    return TRUE;
-  for (guint i = 0; e->other_names != NULL && e->other_names[i] != NULL; i++)
-    if (g_str_match_string (text, g_dgettext (GETTEXT_PACKAGE, e->other_names[i]), TRUE))
-      return TRUE;
-  for (guint m = 0; m < LAP_N_MUSCLES; m++)
-    if ((e->primary_mask & LAP_BIT (m)) && g_str_match_string (text, lap_words_label (&lap_muscles, m), TRUE))
-      return TRUE;
-  return FALSE;
-}
-
 gboolean
 lap_filter_matches (const LapFilter *f, const LapExercise *e)
 {
@@ -172,8 +158,7 @@ lap_filter_matches (const LapFilter *f, const LapExercise *e)
          (!f->has_kit || !(e->kit_mask & ~f->kit)) &&
          (f->impact < 0 || e->impact <= f->impact) &&
          (!f->quiet || e->noise != LAP_NOISE_LOUD) &&
-         !(e->load_mask & f->without) &&
-         (f->text == NULL || *f->text == '\0' || text_matches (f->text, e));
+         !(e->load_mask & f->without);
 }
 
 const char *

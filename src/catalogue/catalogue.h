@@ -39,7 +39,7 @@ LapExercise      *lap_catalogue_shown       (LapCatalogue *catalogue,
                                              LapOption     option,
                                              double       *factor);
 
-/* What to look for. Masks of 0 and a NULL text ask for nothing. */
+/* What to look for; words that people type are lap_finder_new()'s. Masks of 0 ask for nothing. */
 typedef struct {
   guint32     regions;   /* works one of these hard */
   guint32     postures;
@@ -49,7 +49,6 @@ typedef struct {
   int         impact;    /* at most this; -1 = any */
   gboolean    quiet;     /* not loud */
   guint32     without;   /* care words it doesn't load (2) */
-  const char *text;      /* in its name, other names, muscles; accents and case don't matter */
 } LapFilter;
 
 #define LAP_FILTER_ANY ((LapFilter) { .impact = -1 })

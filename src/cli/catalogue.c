@@ -2,6 +2,7 @@
  *
  * lapwing catalogue: lists and filters the built-in exercises.
  */
+#include "catalogue/finder.h"
 #include "cli/cli.h"
 
 #include <glib/gi18n-lib.h>
@@ -28,8 +29,14 @@ parse_words (const LapWords *words, const char *option, const char *text, guint3
   return TRUE;
 }
 
+static gboolean
+wanted (const LapFilter *filter, const LapFinder *finder, const LapExercise *e)
+{
+  return lap_filter_matches (filter, e) && lap_finder_matches (finder, e);
+}
+
 static int
-print_json (LapCatalogue *catalogue, const LapFilter *filter)
+print_json (LapCatalogue *catalogue, const LapFilter *filter, const LapFinder *finder)
 {
   g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
   g_autoptr (GBytes) bytes = NULL;
@@ -38,7 +45,7 @@ print_json (LapCatalogue *catalogue, const LapFilter *filter)
   lap_json_writer_member (out, "exercises");
   lap_json_writer_begin_array (out);
   for (guint i = 0; i < lap_catalogue_n (catalogue); i++)
-    if (lap_filter_matches (filter, lap_catalogue_nth (catalogue, i)))
+    if (wanted (filter, finder, lap_catalogue_nth (catalogue, i)))
       lap_exercise_write (lap_catalogue_nth (catalogue, i), out);
   lap_json_writer_end_array (out);
   lap_json_writer_end_object (out);
@@ -47,7 +54,7 @@ print_json (LapCatalogue *catalogue, const LapFilter *filter)
 }
 
 static void
-print_lines (LapCatalogue *catalogue, const LapFilter *filter)
+print_lines (LapCatalogue *catalogue, const LapFilter *filter, const LapFinder *finder)
 {
   guint n = 0;
 
@@ -55,7 +62,7 @@ print_lines (LapCatalogue *catalogue, const LapFilter *filter)
     const LapExercise *e = lap_catalogue_nth (catalogue, i);
     g_autofree char *muscles = NULL, *kit = NULL;
 
-    if (!lap_filter_matches (filter, e))
+    if (!wanted (filter, finder, e))
       continue;
     muscles = lap_words_join (&lap_muscles, e->primary_mask);
     kit = lap_words_join (&lap_kit_words, e->kit_mask);
@@ -81,6 +88,7 @@ run (int argc, char **argv)
     { NULL },
   };
   g_autoptr (LapCatalogue) catalogue = NULL;
+  g_autoptr (LapFinder) finder = NULL;
   g_auto (GStrv) text = NULL;
   g_autofree char *words = NULL;
   LapFilter filter = LAP_FILTER_ANY;
@@ -96,11 +104,13 @@ run (int argc, char **argv)
   filter.has_kit = kit != NULL;
   if (impacts != 0)
     filter.impact = g_bit_nth_msf (impacts, -1);
-  filter.text = words = g_strjoinv (" ", text);
+  words = g_strjoinv (" ", text);
   catalogue = lap_catalogue_builtin ();
+  finder = lap_finder_new (catalogue);
+  lap_finder_set_text (finder, words);
   if (json)
-    return print_json (catalogue, &filter);
-  print_lines (catalogue, &filter);
+    return print_json (catalogue, &filter, finder);
+  print_lines (catalogue, &filter, finder);
   return 0;
 }
 

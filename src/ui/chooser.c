@@ -1,11 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/chooser.h"
 
+#include "catalogue/finder.h"
+
 #include <glib/gi18n-lib.h>
 
 struct _LapChooser {
   GtkWidget           parent_instance;
   LapCatalogue       *catalogue;
+  LapFinder          *finder; /* of the catalogue */
   GtkStringList      *ids;
   GtkFilterListModel *filtered;
   GtkCustomFilter    *filter;
@@ -21,11 +24,9 @@ static gboolean
 matches (gpointer item, gpointer data)
 {
   LapChooser *self = data;
-  LapFilter filter = LAP_FILTER_ANY;
   LapExercise *exercise = lap_catalogue_find (self->catalogue, gtk_string_object_get_string (item));
 
-  filter.text = gtk_editable_get_text (GTK_EDITABLE (self->search));
-  return exercise != NULL && lap_filter_matches (&filter, exercise);
+  return exercise != NULL && lap_finder_matches (self->finder, exercise);
 }
 
 static void
@@ -34,6 +35,8 @@ search_cb (LapChooser *self)
   const char *text = gtk_editable_get_text (GTK_EDITABLE (self->search));
   g_autofree char *nothing = g_strdup_printf (_("Nothing called “%s”."), text);
 
+  if (self->finder != NULL)
+    lap_finder_set_text (self->finder, text);
   gtk_filter_changed (GTK_FILTER (self->filter), GTK_FILTER_CHANGE_DIFFERENT);
   gtk_label_set_text (GTK_LABEL (self->nothing), nothing);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), lap_chooser_n (self) > 0 ? "list" : "nothing");
@@ -98,6 +101,7 @@ lap_chooser_dispose (GObject *object)
   g_clear_object (&self->filter);
   g_clear_object (&self->filtered);
   g_clear_object (&self->ids);
+  g_clear_pointer (&self->finder, lap_finder_free);
   g_clear_pointer (&self->catalogue, lap_catalogue_unref);
   G_OBJECT_CLASS (lap_chooser_parent_class)->dispose (object);
 }
@@ -148,8 +152,10 @@ lap_chooser_set_catalogue (LapChooser *self, LapCatalogue *catalogue)
     g_ptr_array_add (ids, lap_catalogue_nth (catalogue, i)->id);
   g_ptr_array_add (ids, NULL);
   gtk_string_list_splice (self->ids, 0, g_list_model_get_n_items (G_LIST_MODEL (self->ids)), NULL);
+  g_clear_pointer (&self->finder, lap_finder_free);
   g_clear_pointer (&self->catalogue, lap_catalogue_unref);
   self->catalogue = catalogue != NULL ? lap_catalogue_ref (catalogue) : NULL;
+  self->finder = catalogue != NULL ? lap_finder_new (catalogue) : NULL;
   gtk_editable_set_text (GTK_EDITABLE (self->search), "");
   gtk_string_list_splice (self->ids, 0, 0, (const char * const *) ids->pdata);
   search_cb (self);

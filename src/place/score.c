@@ -55,6 +55,56 @@ belongs (const LapBox *box, const LapInterval *interval)
          box->round == interval->round;
 }
 
+/* The turn that @block of @stretch takes at one's own pace, or NULL for a talk or pause. */
+static const LapTurn *
+turn_of (const LapTimeline *timeline, const LapStretch *stretch, guint block)
+{
+  for (guint i = stretch->turn; i < stretch->turn + stretch->n_turns; i++)
+    if (timeline->turns[i].block == block)
+      return &timeline->turns[i];
+  return NULL;
+}
+
+static LapBox
+own_pace_box (const LapTimeline *timeline, const LapInterval *interval, guint block)
+{
+  const LapStretch *stretch = &timeline->parts[interval->part];
+  const LapTurn *turn = turn_of (timeline, stretch, block);
+  const LapTask *task = turn != NULL ? &timeline->tasks[turn->task] : NULL;
+  LapBox box = { .part = interval->part, .block = block, .round = 1, .task = LAP_NO_TASK, .kind = LAP_BOX_OWN_PACE };
+
+  if (task == NULL)
+    box.work = lap_part_nth (stretch->part, block)->seconds;
+  else
+    box.work = task->estimate > 0 ? task->estimate : task->work;
+  if (turn != NULL)
+    box.task = turn->task;
+  return box;
+}
+
+/* At one's own pace nobody knows when a block comes, but in which order, and what it takes beside the others: its
+ * box is its share of the cap. */
+static void
+add_own_pace (GArray *boxes, const LapTimeline *timeline, const LapInterval *interval)
+{
+  guint n = lap_part_n (timeline->parts[interval->part].part), first = boxes->len;
+  gint64 sum = 0, gone = 0;
+
+  for (guint i = 0; i < n; i++) {
+    LapBox box = own_pace_box (timeline, interval, i);
+
+    sum += box.work;
+    g_array_append_val (boxes, box);
+  }
+  for (guint i = first; i < boxes->len; i++) {
+    LapBox *box = &g_array_index (boxes, LapBox, i);
+
+    box->start = interval->start + gone * interval->seconds / sum;
+    gone += box->work;
+    box->body = box->end = interval->start + gone * interval->seconds / sum;
+  }
+}
+
 static void
 add_rounds (LapScore *self)
 {
@@ -86,6 +136,10 @@ lap_score_new (LapTimeline *timeline)
     const LapInterval *interval = &timeline->intervals[i];
     LapBox *last = boxes->len > 0 ? &g_array_index (boxes, LapBox, boxes->len - 1) : NULL;
 
+    if (box_kind (interval) == LAP_BOX_OWN_PACE && lap_part_n (timeline->parts[interval->part].part) > 0) {
+      add_own_pace (boxes, timeline, interval);
+      continue;
+    }
     if (last == NULL || !belongs (last, interval)) {
       LapBox box = box_new (timeline, interval);
 

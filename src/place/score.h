@@ -16,13 +16,13 @@ G_BEGIN_DECLS
 
 typedef enum {
   LAP_BOX_EXERCISE, LAP_BOX_TALK, LAP_BOX_PAUSE,
-  LAP_BOX_OWN_PACE, /* the whole of a part at one's own pace: no block */
+  LAP_BOX_OWN_PACE, /* a block's share of a part at one's own pace; of one without blocks the whole, no block */
   LAP_BOX_GAP,      /* a rest between rounds, or after a part: no block, all tail */
 } LapBoxKind;
 
 typedef struct {
   int     start, body, end; /* seconds: the body is start to body, the tail body to end */
-  int     work;             /* seconds of work, switches and set rests left out */
+  int     work;             /* seconds of work, switches and set rests left out; at one's own pace: once through */
   guint32 task;             /* of the timeline, LAP_NO_TASK without a block */
   guint16 part, block, round; /* as in LapInterval */
   guint8  kind;             /* LapBoxKind */

@@ -220,6 +220,34 @@ test_hit (void)
   }
 }
 
+/* Shares of a cap of 600: 40, 20 s of talk and 60 once through make 200, 100 and 300. */
+static void
+test_own_pace (void)
+{
+  static const int ends[] = { 200, 300, 600 };
+  g_autoptr (LapSession) session = lap_session_new ("Own pace");
+  g_autoptr (LapTimeline) timeline = NULL, bare_timeline = NULL;
+  g_autoptr (LapScore) score = NULL, bare = NULL;
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+
+  g_object_set (part, "run", LAP_RUN_OWN_PACE, "cap", 600, NULL);
+  bare_timeline = plan_timeline (session);
+  bare = lap_score_new (bare_timeline);
+  g_assert_cmpuint (bare->n, ==, 1);
+  g_assert_false (lap_box_is_block (&bare->boxes[0]));
+  plan_add (part, lap_block_new_exercise ("squat", 40, 20));
+  plan_add (part, lap_block_new_talk ("Drink", 20));
+  plan_add (part, lap_block_new_exercise ("push-up", 60, 0));
+  timeline = plan_timeline (session);
+  score = lap_score_new (timeline);
+  g_assert_cmpuint (score->n, ==, G_N_ELEMENTS (ends));
+  for (guint i = 0; i < score->n; i++) {
+    g_assert_cmpint (score->boxes[i].start, ==, i > 0 ? ends[i - 1] : 0);
+    g_assert_cmpint (score->boxes[i].end, ==, ends[i]);
+    g_assert_cmpuint (lap_score_find (score, 0, i, 1), ==, i);
+  }
+}
+
 static void
 test_empty (void)
 {
@@ -249,6 +277,7 @@ main (int argc, char **argv)
   g_test_add_func ("/place/score/visible", test_visible);
   g_test_add_func ("/place/score/streaks", test_streaks);
   g_test_add_func ("/place/score/hit", test_hit);
+  g_test_add_func ("/place/score/own-pace", test_own_pace);
   g_test_add_func ("/place/score/empty", test_empty);
   return g_test_run ();
 }

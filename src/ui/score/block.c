@@ -147,7 +147,7 @@ draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
   if (box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE)
     draw_seconds (self, snapshot, width, top, height);
   pango_layout_get_pixel_size (self->number, &text, NULL);
-  if (box->kind == LAP_BOX_EXERCISE && width >= MAX (NUMBERED, text + 4))
+  if ((box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE) && width >= MAX (NUMBERED, text + 4))
     lap_paint_text (snapshot, self->number, &work, mirrored ? width - text - 5 : 5, TOP);
   if (width < NAMED || box->kind == LAP_BOX_GAP)
     return;

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/score/words.h"
 
+#include "edit/verbs.h"
+
 #include <glib/gi18n-lib.h>
 
 static LapPart *
@@ -26,7 +28,11 @@ lap_box_name (const LapScore *score, guint index)
     /* Translators: %s is what the pause is for, such as "water". */
     return g_strdup_printf (_("Pause: %s"), task->block->pause);
   case LAP_BOX_OWN_PACE:
-    return g_strdup (_("At your own pace"));
+    if (!lap_box_is_block (box))
+      return g_strdup (_("At your own pace"));
+    if (task != NULL)
+      return g_strdup (lap_task_name (task));
+    return lap_block_title (lap_part_nth (part_of (score, box), box->block), score->timeline->catalogue);
   case LAP_BOX_GAP:
   default:
     return g_strdup (_("Rest"));
@@ -53,7 +59,9 @@ lap_box_label (const LapScore *score, guint index)
   g_autofree char *name = lap_box_name (score, index), *where = lap_box_where (score, index);
   g_autofree char *start = lap_clock_text (box->start), *length = NULL;
 
-  if (box->kind != LAP_BOX_EXERCISE)
+  if (box->kind == LAP_BOX_OWN_PACE)
+    length = g_strdup (_("at your own pace"));
+  else if (box->kind != LAP_BOX_EXERCISE)
     length = g_strdup_printf (ngettext ("%d second", "%d seconds", box->end - box->start), box->end - box->start);
   else if (box->end > box->body)
     /* Translators: seconds of work and of the rest after it. */

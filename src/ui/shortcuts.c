@@ -20,6 +20,9 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the block on the right"), "score.right", "Right" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the first block"), "score.first", "Home" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the last block"), "score.last", "End" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select the block on the left, too"), "score.extend-left", "<Shift>Left" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select the block on the right, too"), "score.extend-right", "<Shift>Right" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select the whole part"), "score.all", "<Control>a" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select nothing"), "score.clear", "Escape" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Show or hide the pane of the block"), "win.pane", "F9" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Shortcuts"), "win.shortcuts", "<Control>question" },
@@ -53,13 +56,14 @@ void
 lap_shortcuts_bind_class (GtkWidgetClass *klass, LapScope scope)
 {
   for (guint i = 0; i < G_N_ELEMENTS (shortcuts); i++) {
-    g_autoptr (GtkShortcut) shortcut = NULL;
+    g_auto (GStrv) keys = g_strsplit (shortcuts[i].keys, " ", -1);
 
-    if (shortcuts[i].scope != scope)
-      continue;
-    shortcut = gtk_shortcut_new (gtk_shortcut_trigger_parse_string (shortcuts[i].keys),
-                                 gtk_named_action_new (shortcuts[i].action));
-    gtk_widget_class_add_shortcut (klass, shortcut);
+    for (guint k = 0; shortcuts[i].scope == scope && keys[k] != NULL; k++) {
+      g_autoptr (GtkShortcut) shortcut = gtk_shortcut_new (gtk_shortcut_trigger_parse_string (keys[k]),
+                                                           gtk_named_action_new (shortcuts[i].action));
+
+      gtk_widget_class_add_shortcut (klass, shortcut);
+    }
   }
 }
 

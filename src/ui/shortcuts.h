@@ -18,7 +18,7 @@ typedef struct {
   const char *group;  /* marked for translation */
   const char *title;  /* marked for translation */
   const char *action; /* "win.undo" */
-  const char *keys;   /* one or two accelerators, a space between */
+  const char *keys;   /* accelerators, a space between */
 } LapShortcut;
 
 guint              lap_shortcuts_n          (void);

@@ -17,6 +17,7 @@ struct _LapBlocksLane {
   LapLane     parent_instance;
   GHashTable *live; /* box -> LapBlockWidget that shows it */
   GPtrArray  *all;  /* LapBlockWidget, transfer none: children */
+  guint       pressed; /* the box under a button that hasn't been released, or LAP_NO_BOX */
 };
 
 G_DEFINE_FINAL_TYPE (LapBlocksLane, lap_blocks_lane, LAP_TYPE_LANE)
@@ -106,7 +107,7 @@ show (LapBlocksLane *self, guint box, int height)
     gtk_widget_set_child_visible (GTK_WIDGET (widget), TRUE);
   }
   lap_block_widget_bind (widget, box, placed.body, FALSE);
-  lap_block_widget_select (widget, box == lap_score_selected (context));
+  lap_block_widget_select (widget, lap_score_is_chosen (context, box));
   gtk_widget_measure (GTK_WIDGET (widget), GTK_ORIENTATION_HORIZONTAL, -1, NULL, NULL, NULL, NULL);
   gtk_widget_size_allocate (GTK_WIDGET (widget), &(GtkAllocation) { placed.x, 0, width, height }, -1);
 }
@@ -208,16 +209,47 @@ lap_blocks_lane_height (LapLane *lane, int line)
   return lap_block_widget_height (line);
 }
 
-static void
-pressed_cb (LapBlocksLane *self, int n, double x, double y)
+static guint
+block_at (LapBlocksLane *self, double x)
 {
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
   LapHit hit = lap_score_hit (context->score, context->axis, x, 0);
 
-  if (hit.box != LAP_NO_BOX && lap_box_is_block (&context->score->boxes[hit.box]))
-    lap_blocks_lane_go (self, hit.box);
-  else
+  return hit.box != LAP_NO_BOX && lap_box_is_block (&context->score->boxes[hit.box]) ? hit.box : LAP_NO_BOX;
+}
+
+static GdkModifierType
+state_of (GtkGesture *gesture)
+{
+  return gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (gesture));
+}
+
+/* One of several that are selected may be the handle by which all are dragged: it is chosen alone, or taken out, only
+ * when the button is released on it. */
+static void
+pressed_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  guint box = block_at (self, x);
+
+  self->pressed = LAP_NO_BOX;
+  if (box == LAP_NO_BOX)
     lap_score_select (context, LAP_NO_BOX);
+  else if (state_of (click) & GDK_SHIFT_MASK)
+    lap_blocks_lane_choose (self, box, LAP_CHOOSE_TO);
+  else if (lap_score_is_chosen (context, box))
+    self->pressed = box;
+  else
+    lap_blocks_lane_choose (self, box, state_of (click) & GDK_CONTROL_MASK ? LAP_CHOOSE_TOGGLE : LAP_CHOOSE_ONLY);
+}
+
+static void
+released_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
+{
+  if (self->pressed != LAP_NO_BOX && self->pressed == block_at (self, x))
+    lap_blocks_lane_choose (self, self->pressed,
+                            state_of (click) & GDK_CONTROL_MASK ? LAP_CHOOSE_TOGGLE : LAP_CHOOSE_ONLY);
+  self->pressed = LAP_NO_BOX;
 }
 
 /* Where the keys start from: what has the focus, else what is selected. */
@@ -232,13 +264,13 @@ current (LapBlocksLane *self)
 }
 
 static void
-walk (LapBlocksLane *self, guint from, int by)
+walk (LapBlocksLane *self, guint from, int by, LapChoose how)
 {
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
   guint box = lap_score_step (context->score, from, by);
 
   if (box != LAP_NO_BOX)
-    lap_blocks_lane_go (self, box);
+    lap_blocks_lane_choose (self, box, how);
   else
     gtk_widget_error_bell (GTK_WIDGET (self));
 }
@@ -246,15 +278,27 @@ walk (LapBlocksLane *self, guint from, int by)
 static void
 walk_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
+  static const struct { const char *name; int by; gboolean outside; LapChoose how; } ways[] = {
+    { "score.left", -1, FALSE, LAP_CHOOSE_ONLY },     { "score.right", 1, FALSE, LAP_CHOOSE_ONLY },
+    { "score.first", 1, TRUE, LAP_CHOOSE_ONLY },      { "score.last", -1, TRUE, LAP_CHOOSE_ONLY },
+    { "score.extend-left", -1, FALSE, LAP_CHOOSE_TO }, { "score.extend-right", 1, FALSE, LAP_CHOOSE_TO },
+  };
   LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
-  gboolean mirrored = lap_lane_context (LAP_LANE (self))->axis->mirrored;
+  guint i = 0;
 
-  if (g_str_equal (name, "score.first"))
-    walk (self, LAP_NO_BOX, 1);
-  else if (g_str_equal (name, "score.last"))
-    walk (self, LAP_NO_BOX, -1);
+  while (!g_str_equal (ways[i].name, name))
+    i++;
+  if (ways[i].outside)
+    walk (self, LAP_NO_BOX, ways[i].by, ways[i].how);
   else
-    walk (self, current (self), g_str_equal (name, "score.right") != mirrored ? 1 : -1);
+    walk (self, current (self), lap_lane_context (LAP_LANE (self))->axis->mirrored ? -ways[i].by : ways[i].by,
+          ways[i].how);
+}
+
+static void
+all_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_score_choose_part (lap_lane_context (LAP_LANE (widget)));
 }
 
 static void
@@ -322,6 +366,9 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   gtk_widget_class_install_action (widget_class, "score.right", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.first", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.last", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.extend-left", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.extend-right", NULL, walk_action);
+  gtk_widget_class_install_action (widget_class, "score.all", NULL, all_action);
   gtk_widget_class_install_action (widget_class, "score.clear", NULL, clear_action);
   lap_shortcuts_bind_class (widget_class, LAP_SCOPE_SCORE);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
@@ -334,7 +381,9 @@ lap_blocks_lane_init (LapBlocksLane *self)
 
   self->live = g_hash_table_new (NULL, NULL);
   self->all = g_ptr_array_new ();
+  self->pressed = LAP_NO_BOX;
   g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
+  g_signal_connect_swapped (click, "released", G_CALLBACK (released_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Blocks"), -1);
 }
@@ -358,14 +407,24 @@ lap_blocks_lane_find (LapBlocksLane *self, guint box)
 }
 
 void
-lap_blocks_lane_go (LapBlocksLane *self, guint box)
+lap_blocks_lane_choose (LapBlocksLane *self, guint box, LapChoose how)
 {
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
   int height = gtk_widget_get_height (GTK_WIDGET (self));
 
-  lap_score_select (lap_lane_context (LAP_LANE (self)), box);
+  lap_score_choose (context, box, how);
+  box = lap_score_selected (context);
+  if (box == LAP_NO_BOX)
+    return;
   /* It must exist to take the focus; the allocation that follows finds it selected and keeps it. */
   show (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
   gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
+}
+
+void
+lap_blocks_lane_go (LapBlocksLane *self, guint box)
+{
+  lap_blocks_lane_choose (self, box, LAP_CHOOSE_ONLY);
 }
 
 const LapLaneKind lap_lane_blocks = { "blocks", N_("Blocks"), N_("body = work,\ntail = rest"),

@@ -18,7 +18,11 @@ guint      lap_blocks_lane_n_all  (LapBlocksLane *lane);
 /* The widget of @box, or NULL where it isn't shown. */
 GtkWidget *lap_blocks_lane_find   (LapBlocksLane *lane,
                                    guint          box);
-/* Selects @box and gives it the focus. */
+/* Selects @box beside or instead of what is, and gives the focused one the focus. */
+void       lap_blocks_lane_choose (LapBlocksLane *lane,
+                                   guint          box,
+                                   LapChoose      how);
+/* Selects @box alone and gives it the focus. */
 void       lap_blocks_lane_go     (LapBlocksLane *lane,
                                    guint          box);
 

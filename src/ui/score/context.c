@@ -73,22 +73,64 @@ find_place (LapScoreContext *self, LapBlock *block, guint *part, guint *index)
   return *index != G_MAXUINT;
 }
 
-static void
-drop_lost_selection (LapScoreContext *self)
+static int
+by_number (gconstpointer a, gconstpointer b)
 {
-  guint part, index;
+  guint x = *(const guint *) a, y = *(const guint *) b;
 
-  if (!find_place (self, self->block, &part, &index))
-    g_clear_object (&self->block);
-  else
-    self->round = CLAMP (self->round, 1, lap_session_nth (lap_document_session (self->document), part)->rounds);
+  return (x > y) - (x < y);
+}
+
+/* Finds the boxes of what is selected, and lets go what has none any more. */
+static void
+mark (LapScoreContext *self)
+{
+  GHashTableIter iter;
+  gpointer block, round;
+
+  g_array_set_size (self->marked, 0);
+  g_hash_table_iter_init (&iter, self->chosen);
+  while (g_hash_table_iter_next (&iter, &block, &round)) {
+    guint part, index, box;
+
+    if (!find_place (self, block, &part, &index)) {
+      g_hash_table_iter_remove (&iter);
+      continue;
+    }
+    round = GINT_TO_POINTER (CLAMP (GPOINTER_TO_INT (round), 1, lap_session_nth (lap_document_session (self->document), part)->rounds));
+    g_hash_table_iter_replace (&iter, round);
+    box = lap_score_find (self->score, part, index, GPOINTER_TO_INT (round));
+    if (box != LAP_NO_BOX)
+      g_array_append_val (self->marked, box);
+  }
+  g_array_sort (self->marked, by_number);
+}
+
+/* The focus is always on one of what is selected: the last one, when its own has gone. */
+static void
+hold_focus (LapScoreContext *self)
+{
+  LapBlock *block = self->block;
+
+  if (block == NULL || !g_hash_table_contains (self->chosen, block)) {
+    block = NULL;
+    if (self->marked->len > 0)
+      block = lap_score_block (self, g_array_index (self->marked, guint, self->marked->len - 1));
+  }
+  g_set_object (&self->block, block);
+  self->round = lap_score_round_of (self, block);
+  if (self->anchor != NULL && !g_hash_table_contains (self->chosen, self->anchor)) {
+    g_set_object (&self->anchor, block);
+    self->anchor_round = self->round;
+  }
 }
 
 static void
 document_cb (LapScoreContext *self)
 {
   lay_boxes (self);
-  drop_lost_selection (self);
+  mark (self);
+  hold_focus (self);
   tell (self, LAP_SCORE_PLAN | LAP_SCORE_AXIS | LAP_SCORE_SELECTION);
 }
 
@@ -101,6 +143,9 @@ lap_score_context_finalize (GObject *object)
   g_clear_pointer (&self->axis, lap_axis_free);
   g_clear_object (&self->adjustment);
   g_clear_object (&self->block);
+  g_clear_object (&self->anchor);
+  g_clear_pointer (&self->chosen, g_hash_table_unref);
+  g_clear_pointer (&self->marked, g_array_unref);
   g_clear_object (&self->document);
   G_OBJECT_CLASS (lap_score_context_parent_class)->finalize (object);
 }
@@ -117,6 +162,8 @@ static void
 lap_score_context_init (LapScoreContext *self)
 {
   self->axis = lap_axis_new ();
+  self->chosen = g_hash_table_new_full (NULL, NULL, g_object_unref, NULL);
+  self->marked = g_array_new (FALSE, FALSE, sizeof (guint));
   self->adjustment = g_object_ref_sink (gtk_adjustment_new (0, 0, 0, 0, 0, 0));
   g_signal_connect_swapped (self->adjustment, "value-changed", G_CALLBACK (adjustment_cb), self);
 }
@@ -156,23 +203,139 @@ lap_score_block (LapScoreContext *self, guint index)
   return lap_part_nth (lap_session_nth (lap_document_session (self->document), box->part), box->block);
 }
 
-void
-lap_score_select (LapScoreContext *self, guint index)
+static void
+put_in (LapScoreContext *self, LapBlock *block, int round)
 {
-  const LapBox *box = index != LAP_NO_BOX ? &self->score->boxes[index] : NULL;
-  LapScoreChange change = LAP_SCORE_SELECTION;
-  LapBlock *block;
+  g_hash_table_insert (self->chosen, g_object_ref (block), GINT_TO_POINTER (round));
+}
 
-  if (box != NULL && !lap_box_is_block (box))
-    box = NULL;
-  block = box != NULL ? lap_score_block (self, index) : NULL;
-  g_set_object (&self->block, block);
-  self->round = box != NULL ? box->round : 0;
-  if (box != NULL && lap_axis_reveal (self->axis, box->start, box->end, MARGIN)) {
+/* All blocks from the anchor to @box; one that comes in several rounds counts in the first of them. */
+static void
+put_range (LapScoreContext *self, guint box)
+{
+  guint anchor = lap_score_locate (self, self->anchor, self->anchor_round), from, to;
+
+  if (anchor == LAP_NO_BOX)
+    anchor = box;
+  from = MIN (anchor, box);
+  to = MAX (anchor, box);
+  g_hash_table_remove_all (self->chosen);
+  for (guint i = from; i <= to; i++) {
+    LapBlock *block = lap_score_block (self, i);
+
+    if (block != NULL && (i == to || !g_hash_table_contains (self->chosen, block)))
+      put_in (self, block, self->score->boxes[i].round);
+  }
+}
+
+static void
+set_anchor (LapScoreContext *self, LapBlock *block, int round)
+{
+  g_set_object (&self->anchor, block);
+  self->anchor_round = round;
+}
+
+/* What is selected is another, and the focused block comes into view. */
+static void
+chosen_anew (LapScoreContext *self)
+{
+  LapScoreChange change = LAP_SCORE_SELECTION;
+  guint box;
+
+  mark (self);
+  hold_focus (self);
+  box = lap_score_selected (self);
+  if (box != LAP_NO_BOX &&
+      lap_axis_reveal (self->axis, self->score->boxes[box].start, self->score->boxes[box].end, MARGIN)) {
     follow_axis (self);
     change |= LAP_SCORE_AXIS;
   }
   tell (self, change);
+}
+
+void
+lap_score_choose (LapScoreContext *self, guint box, LapChoose how)
+{
+  LapBlock *block = box != LAP_NO_BOX ? lap_score_block (self, box) : NULL;
+  int round = block != NULL ? self->score->boxes[box].round : 0;
+
+  if (how == LAP_CHOOSE_ONLY)
+    g_hash_table_remove_all (self->chosen);
+  if (block != NULL) {
+    if (how == LAP_CHOOSE_TO)
+      put_range (self, box);
+    else if (how == LAP_CHOOSE_TOGGLE && lap_score_is_chosen (self, box))
+      g_hash_table_remove (self->chosen, block);
+    else
+      put_in (self, block, round);
+    if (how != LAP_CHOOSE_TO)
+      set_anchor (self, block, round);
+    g_set_object (&self->block, block);
+  }
+  chosen_anew (self);
+}
+
+void
+lap_score_select (LapScoreContext *self, guint box)
+{
+  lap_score_choose (self, box, LAP_CHOOSE_ONLY);
+}
+
+void
+lap_score_choose_blocks (LapScoreContext *self, GPtrArray *blocks, int round)
+{
+  g_hash_table_remove_all (self->chosen);
+  for (guint i = 0; i < blocks->len; i++)
+    put_in (self, g_ptr_array_index (blocks, i), round);
+  if (blocks->len > 0) {
+    set_anchor (self, g_ptr_array_index (blocks, 0), round);
+    g_set_object (&self->block, g_ptr_array_index (blocks, blocks->len - 1));
+  }
+  chosen_anew (self);
+}
+
+void
+lap_score_choose_part (LapScoreContext *self)
+{
+  LapSession *session = lap_document_session (self->document);
+  LapObject *owner = self->block != NULL ? LAP_OBJECT (self->block)->owner : NULL;
+  LapPart *part = owner != NULL ? LAP_PART (owner) : lap_session_n (session) > 0 ? lap_session_nth (session, 0) : NULL;
+  int round = MAX (self->round, 1);
+
+  for (guint i = 0; part != NULL && i < lap_part_n (part); i++)
+    if (!g_hash_table_contains (self->chosen, lap_part_nth (part, i)))
+      put_in (self, lap_part_nth (part, i), round);
+  chosen_anew (self);
+}
+
+gboolean
+lap_score_is_chosen (LapScoreContext *self, guint box)
+{
+  LapBlock *block = self->marked->len > 0 ? lap_score_block (self, box) : NULL;
+
+  return block != NULL && lap_score_round_of (self, block) == self->score->boxes[box].round;
+}
+
+int
+lap_score_round_of (LapScoreContext *self, LapBlock *block)
+{
+  return block != NULL ? GPOINTER_TO_INT (g_hash_table_lookup (self->chosen, block)) : 0;
+}
+
+GPtrArray *
+lap_score_chosen (LapScoreContext *self)
+{
+  LapSession *session = lap_document_session (self->document);
+  GPtrArray *blocks = g_ptr_array_new ();
+
+  for (guint p = 0; p < lap_session_n (session) && blocks->len < g_hash_table_size (self->chosen); p++) {
+    LapPart *part = lap_session_nth (session, p);
+
+    for (guint i = 0; i < lap_part_n (part); i++)
+      if (g_hash_table_contains (self->chosen, lap_part_nth (part, i)))
+        g_ptr_array_add (blocks, lap_part_nth (part, i));
+  }
+  return blocks;
 }
 
 void

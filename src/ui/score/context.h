@@ -3,8 +3,8 @@
  * What all lanes and panes of a window look at together: the document, its boxes, the one axis, and what is
  * selected. "changed" says by LapScoreChange what is new; it is emitted when everything is whole.
  *
- * A selection names a block and a round and so outlives edits; it is dropped when its block has gone. Read the
- * fields; change them by the functions.
+ * A selection names blocks, each in a round, and so outlives edits; a block leaves it when it has gone. One of them
+ * is the focused one, from which keys start. Read the fields; change them by the functions.
  */
 #pragma once
 
@@ -21,6 +21,12 @@ typedef enum {
   LAP_SCORE_SELECTION = 1 << 2,
 } LapScoreChange;
 
+typedef enum {
+  LAP_CHOOSE_ONLY,
+  LAP_CHOOSE_TOGGLE, /* adds it, or takes it out */
+  LAP_CHOOSE_TO,     /* all from where the selection began */
+} LapChoose;
+
 #define LAP_TYPE_SCORE_CONTEXT (lap_score_context_get_type ())
 #define LAP_SCORE_CONTEXT(o) (G_TYPE_CHECK_INSTANCE_CAST ((o), LAP_TYPE_SCORE_CONTEXT, LapScoreContext))
 #define LAP_IS_SCORE_CONTEXT(o) (G_TYPE_CHECK_INSTANCE_TYPE ((o), LAP_TYPE_SCORE_CONTEXT))
@@ -31,8 +37,12 @@ typedef struct {
   LapScore      *score;
   LapAxis       *axis;
   GtkAdjustment *adjustment; /* of the offset, for a scroll bar */
-  LapBlock      *block;      /* selected, or NULL */
+  LapBlock      *block;      /* the focused one of those selected, or NULL */
   int            round;
+  GHashTable    *chosen;     /* all that are selected: LapBlock -> its round */
+  GArray        *marked;     /* their boxes, guint, in the order of time; it follows */
+  LapBlock      *anchor;     /* where the selection began, or NULL */
+  int            anchor_round;
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
   gboolean       updating;   /* the adjustment follows the axis now, not the other way */
 } LapScoreContext;
@@ -46,7 +56,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapScoreContext, g_object_unref)
 
 LapScoreContext *lap_score_context_new      (LapDocument     *document);
 
-/* The selected box, or LAP_NO_BOX. */
+/* The box of the focused block, or LAP_NO_BOX. */
 guint            lap_score_selected         (LapScoreContext *context);
 /* The box of @block in @round, or LAP_NO_BOX where it isn't part of the session any more. */
 guint            lap_score_locate           (LapScoreContext *context,
@@ -55,6 +65,23 @@ guint            lap_score_locate           (LapScoreContext *context,
 /* Selects @box, LAP_NO_BOX for nothing, and scrolls to it. A box without a block selects nothing. */
 void             lap_score_select           (LapScoreContext *context,
                                              guint            box);
+/* The same, as one of several. */
+void             lap_score_choose           (LapScoreContext *context,
+                                             guint            box,
+                                             LapChoose        how);
+/* Selects all blocks of the focused one's part, the first part's without one. */
+void             lap_score_choose_part      (LapScoreContext *context);
+/* Selects @blocks, of LapBlock in the session, in the @round they have; the last one is focused. */
+void             lap_score_choose_blocks    (LapScoreContext *context,
+                                             GPtrArray       *blocks,
+                                             int              round);
+gboolean         lap_score_is_chosen        (LapScoreContext *context,
+                                             guint            box);
+/* What is selected, LapBlock in the order of parts and blocks. Transfer container. */
+GPtrArray       *lap_score_chosen           (LapScoreContext *context);
+/* The round in which @block is selected, 0 where it isn't. */
+int              lap_score_round_of         (LapScoreContext *context,
+                                             LapBlock        *block);
 /* The block of @box, or NULL where it has none. */
 LapBlock        *lap_score_block            (LapScoreContext *context,
                                              guint            box);

@@ -28,20 +28,22 @@ lap_lane_real_update (LapLane *self, LapScoreChange change)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
-/* The column of the selected block runs through every lane. */
+/* The columns of the selected blocks run through every lane. */
 static void
-draw_selection (LapLane *self, GtkSnapshot *snapshot, int height)
+draw_selection (LapLane *self, GtkSnapshot *snapshot, int width, int height)
 {
   LapScoreContext *context = PRIVATE (self)->context;
-  guint selected = lap_score_selected (context);
   GdkRGBA tint = lap_colour (LAP_COLOUR_WORK);
-  LapPlaced placed;
 
-  if (selected == LAP_NO_BOX || adw_style_manager_get_high_contrast (adw_style_manager_get_default ()))
+  if (adw_style_manager_get_high_contrast (adw_style_manager_get_default ()))
     return;
-  placed = lap_score_place (context->score, context->axis, selected);
   tint.alpha = 0.10;
-  gtk_snapshot_append_color (snapshot, &tint, &GRAPHENE_RECT_INIT (placed.x, 0, placed.width, height));
+  for (guint i = 0; i < context->marked->len; i++) {
+    LapPlaced placed = lap_score_place (context->score, context->axis, g_array_index (context->marked, guint, i));
+
+    if (placed.x < width && placed.x + placed.width > 0)
+      gtk_snapshot_append_color (snapshot, &tint, &GRAPHENE_RECT_INIT (placed.x, 0, placed.width, height));
+  }
 }
 
 static void
@@ -50,7 +52,7 @@ lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   LapLane *self = LAP_LANE (widget);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
 
-  draw_selection (self, snapshot, height);
+  draw_selection (self, snapshot, width, height);
   LAP_LANE_GET_CLASS (self)->draw (self, snapshot, width, height);
   GTK_WIDGET_CLASS (lap_lane_parent_class)->snapshot (widget, snapshot);
 }

@@ -11,7 +11,7 @@ enum { IN_TALK, BEFORE_WORK, IN_WORK };
 
 #define EPSILON 1e-9
 
-static const LapRoom *
+static const LapTalkRoom *
 room_of (const LapCheckup *cx, const LapWarning *w)
 {
   switch (w->c) {
@@ -22,13 +22,13 @@ room_of (const LapCheckup *cx, const LapWarning *w)
 }
 
 static gboolean
-is_over (const LapRoom *room)
+is_over (const LapTalkRoom *room)
 {
   return room->need > room->seconds + EPSILON;
 }
 
 static LapWarning *
-report (LapCheckup *cx, const LapCheck *check, const LapRoom *room, guint which, guint index)
+report (LapCheckup *cx, const LapCheck *check, const LapTalkRoom *room, guint which, guint index)
 {
   LapWarning *w = lap_report (cx, check);
 
@@ -44,7 +44,7 @@ static gboolean
 holds_talk (const LapCheckup *cx, LapSpan gap)
 {
   for (guint i = 0; i < cx->talk->n_own; i++) {
-    const LapRoom *room = &cx->talk->own[i].room;
+    const LapTalkRoom *room = &cx->talk->own[i].room;
 
     if (room->span.start >= gap.start && room->span.end <= gap.end && is_over (room))
       return TRUE;
@@ -76,7 +76,7 @@ static void
 find_turn (LapCheckup *cx, const LapCheck *check, guint i, guint which, guint8 *told)
 {
   const LapTalkTurn *talk = &cx->talk->turns[i];
-  const LapRoom *room = which == IN_WORK ? &talk->work : &talk->gap;
+  const LapTalkRoom *room = which == IN_WORK ? &talk->work : &talk->gap;
   const LapTurn *turn = LAP_TURN (cx, i);
   LapWarning *w;
 
@@ -105,7 +105,7 @@ find_talk_over (LapCheckup *cx, const LapCheck *check)
 static char *
 tell_talk_over (const LapCheckup *cx, const LapWarning *w)
 {
-  const LapRoom *room = room_of (cx, w);
+  const LapTalkRoom *room = room_of (cx, w);
   int need = (int) ceil (room->need - EPSILON);
 
   switch (w->c) {
@@ -123,7 +123,7 @@ tell_talk_over (const LapCheckup *cx, const LapWarning *w)
 static char *
 why_talk_over (const LapCheckup *cx, const LapWarning *w)
 {
-  const LapRoom *room = room_of (cx, w);
+  const LapTalkRoom *room = room_of (cx, w);
   double more = room->need - room->words / room->pace;
 
   if (more >= 0.5)
@@ -179,7 +179,7 @@ static void
 remedy_cues (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
   const LapTask *task = LAP_TASK (cx, w->a);
-  const LapRoom *room = room_of (cx, w);
+  const LapTalkRoom *room = room_of (cx, w);
   g_autoptr (LapSay) say = own_say (task);
   guint n = say != NULL && say->cues != NULL ? g_strv_length (say->cues) : 0, keep = n;
 
@@ -240,7 +240,7 @@ remedy_rest (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 static void
 remedy_talk (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
-  const LapRoom *room = room_of (cx, w);
+  const LapTalkRoom *room = room_of (cx, w);
   LapBlock *block = lap_part_nth (lap_session_nth (cx->session, w->part), w->block);
   int seconds = to_five (room->need);
 

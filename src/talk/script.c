@@ -360,7 +360,7 @@ add_own (Build *b, guint *own, int until)
   const LapTalk *talk = b->talk;
 
   for (; *own < talk->n_own && talk->own[*own].room.span.start < until; (*own)++) {
-    const LapRoom *room = &talk->own[*own].room;
+    const LapTalkRoom *room = &talk->own[*own].room;
     const LapInterval *v = &b->timeline->intervals[talk->own[*own].interval];
     const char *text = b->timeline->tasks[v->task].block->talk;
     int start = next_free (b, v->start), left = MAX (1, room->span.end - start);

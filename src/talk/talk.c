@@ -137,10 +137,10 @@ lead_of (const Build *b, guint i)
 }
 
 /* The gap before @turn with the words of talks in it already counted. */
-static LapRoom
+static LapTalkRoom
 gap_of (const Build *b, const LapTurn *turn)
 {
-  LapRoom gap = { .span = { turn->start, turn->start } };
+  LapTalkRoom gap = { .span = { turn->start, turn->start } };
 
   for (guint i = turn->interval; i-- > 0 && is_gap (b->timeline->intervals[i].kind);) {
     const LapInterval *v = &b->timeline->intervals[i];
@@ -160,7 +160,7 @@ gap_of (const Build *b, const LapTurn *turn)
 }
 
 static void
-add_words (LapRoom *room, int words)
+add_words (LapTalkRoom *room, int words)
 {
   room->words += words;
   room->need += words / room->pace;
@@ -170,7 +170,7 @@ static void
 add_turn (Build *b, guint i, LapTalkTurn *holder)
 {
   LapTalkTurn *turn = &b->talk->turns[i];
-  LapRoom *before = holder->gap.seconds > 0 ? &holder->gap : &holder->work;
+  LapTalkRoom *before = holder->gap.seconds > 0 ? &holder->gap : &holder->work;
   const LapTask *task = &b->timeline->tasks[b->timeline->turns[i].task];
   Again *again = &b->again[b->timeline->turns[i].task];
   int once_before = 0, once_in = 0;
@@ -208,7 +208,7 @@ add_turns (Build *b)
       holder = &b->talk->turns[i];
       holder->gap = gap_of (b, turn);
       holder->lead = lead_of (b, i);
-      holder->work = (LapRoom) { .span = { turn->start, turn->end }, .seconds = work_seconds (t, turn),
+      holder->work = (LapTalkRoom) { .span = { turn->start, turn->end }, .seconds = work_seconds (t, turn),
                                  .pace = pace_at_work (b, turn) };
       (holder->gap.seconds > 0 ? &holder->gap : &holder->work)->need += holder->lead;
     }

@@ -28,21 +28,21 @@ typedef struct {
   int     seconds; /* that there are */
   double  need;    /* seconds that the words take with what else must happen then; above `seconds` they don't fit */
   double  pace;    /* words a second */
-} LapRoom;
+} LapTalkRoom;
 
 typedef struct {
   LapWording say;  /* what is said at this turn: setup, fault, easier and harder only the first time */
   gboolean   first;
-  LapRoom    gap;  /* before its work: the rests, talks and pauses next to it. Without any, everything is 0 and the
+  LapTalkRoom    gap;  /* before its work: the rests, talks and pauses next to it. Without any, everything is 0 and the
                       words fall to its work */
-  LapRoom    work; /* its work, sides and sets without what lies between */
+  LapTalkRoom    work; /* its work, sides and sets without what lies between */
   double     lead; /* seconds of the gap that aren't for words: half the change of posture, fetching kit, count-in */
 } LapTalkTurn;
 
 /* One talk with its own words. */
 typedef struct {
   guint   interval;
-  LapRoom room;
+  LapTalkRoom room;
 } LapTalkOwn;
 
 typedef struct {

@@ -36,7 +36,7 @@ typedef enum { PASS_WORDS, PASS_RIM, PASS_SPILL, N_PASSES } Pass;
 #define LINE  1.4
 
 static void
-trace_room (cairo_t *cr, Pass pass, const LapAxis *axis, const LapRoom *room, int height)
+trace_room (cairo_t *cr, Pass pass, const LapAxis *axis, const LapTalkRoom *room, int height)
 {
   double a = lap_axis_x (axis, room->span.start), b = lap_axis_x (axis, room->span.end);
   double x = MIN (a, b), width = ABS (b - a), top = PAD + SPILL, foot = height - PAD, filled;

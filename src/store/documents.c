@@ -27,30 +27,83 @@ lap_error_add_line (GError *error, GBytes *bytes)
   error->message = g_string_free (message, FALSE);
 }
 
-static LapSession *
-read_session (GBytes *bytes, GError **error)
+static JsonNode *
+parse (GBytes *bytes, GError **error)
 {
-  g_autoptr (JsonNode) root = lap_json_parse (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), error);
-  LapPath top = { NULL, NULL, 0 };
+  return lap_json_parse (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), error);
+}
 
-  return root != NULL ? lap_object_read (LAP_TYPE_SESSION, root, &top, error) : NULL;
+/* The object in @bytes, of the type that @type_of finds. */
+static gpointer
+from_bytes (GType (*type_of) (JsonNode *root, GError **error), GBytes *bytes, GError **error)
+{
+  GError *mistake = NULL;
+  g_autoptr (JsonNode) root = parse (bytes, &mistake);
+  LapPath top = { NULL, NULL, 0 };
+  GType type = root != NULL ? type_of (root, &mistake) : G_TYPE_INVALID;
+  gpointer object = type != G_TYPE_INVALID ? lap_object_read (type, root, &top, &mistake) : NULL;
+
+  if (object == NULL) {
+    lap_error_add_line (mistake, bytes);
+    g_propagate_error (error, mistake);
+  }
+  return object;
+}
+
+static GType
+session_type (JsonNode *root, GError **error)
+{
+  return LAP_TYPE_SESSION;
+}
+
+static GType
+week_type (JsonNode *root, GError **error)
+{
+  return LAP_TYPE_WEEK;
+}
+
+/* What says neither is read as a session, but for a format that is none. */
+static GType
+document_type (JsonNode *root, GError **error)
+{
+  LapPath top = { NULL, NULL, 0 };
+  JsonNode *member = JSON_NODE_HOLDS_OBJECT (root) ? json_object_get_member (json_node_get_object (root), "format") : NULL;
+  const char *format = member != NULL && JSON_NODE_HOLDS_VALUE (member) ? json_node_get_string (member) : NULL;
+
+  if (format == NULL || g_str_equal (format, "lapwing-session"))
+    return LAP_TYPE_SESSION;
+  if (g_str_equal (format, "lapwing-week"))
+    return LAP_TYPE_WEEK;
+  lap_path_error (error, LAP_PATH_MEMBER (&top, "format"), "expected \"lapwing-session\" or \"lapwing-week\"");
+  return G_TYPE_INVALID;
 }
 
 LapSession *
 lap_session_from_bytes (GBytes *bytes, GError **error)
 {
-  GError *mistake = NULL;
-  LapSession *session = read_session (bytes, &mistake);
+  return from_bytes (session_type, bytes, error);
+}
 
-  if (session == NULL) {
-    lap_error_add_line (mistake, bytes);
-    g_propagate_error (error, mistake);
-  }
-  return session;
+LapWeek *
+lap_week_from_bytes (GBytes *bytes, GError **error)
+{
+  return from_bytes (week_type, bytes, error);
+}
+
+LapObject *
+lap_document_from_bytes (GBytes *bytes, GError **error)
+{
+  return from_bytes (document_type, bytes, error);
 }
 
 GBytes *
 lap_session_to_bytes (LapSession *session)
 {
   return lap_object_bytes (session);
+}
+
+GBytes *
+lap_week_to_bytes (LapWeek *week)
+{
+  return lap_object_bytes (week);
 }

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "model/session.h"
+#include "model/week.h"
 
 G_BEGIN_DECLS
 
@@ -16,6 +17,15 @@ LapSession *lap_session_from_bytes (GBytes      *bytes,
 
 /* The bytes of its file. */
 GBytes     *lap_session_to_bytes   (LapSession  *session);
+
+/* The same of a week; compare with LAP_WEEK_VERSION. */
+LapWeek    *lap_week_from_bytes    (GBytes      *bytes,
+                                    GError     **error);
+GBytes     *lap_week_to_bytes      (LapWeek     *week);
+
+/* A session or a week, by the member `format`. */
+LapObject  *lap_document_from_bytes (GBytes     *bytes,
+                                     GError    **error);
 
 /* Adds "line 12, /parts/0: " to an error about a pointer into @bytes; other errors stay. */
 void        lap_error_add_line     (GError      *error,

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A session file that holds every member there is, with unknown ones put in everywhere, comes back byte for
- * byte. Outside check: the order of design §4.1 as it stands in tests/data/sessions/everything.lapwing.
+ * A file that holds every member there is, with unknown ones put in everywhere, comes back byte for byte, be it of a
+ * session or of a week. Outside check: the order of design §4.1 and §4.4 as it stands in tests/data/sessions.
  */
 #include "base/json-scan.h"
 #include "store/documents.h"
@@ -9,10 +9,9 @@
 #include <string.h>
 
 static GBytes *
-everything (void)
+everything (const char *name)
 {
-  g_autofree char *path = g_build_filename (g_getenv ("LAP_TEST_DATA"), "sessions", "everything.lapwing",
-                                            NULL);
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_TEST_DATA"), "sessions", name, NULL);
   g_autoptr(GError) error = NULL;
   char *text;
   gsize length;
@@ -22,22 +21,22 @@ everything (void)
   return g_bytes_new_take (text, length);
 }
 
-static LapSession *
-read_session (GBytes *bytes)
+static gpointer
+read_document (GBytes *bytes)
 {
   g_autoptr(GError) error = NULL;
-  LapSession *session = lap_session_from_bytes (bytes, &error);
+  gpointer document = lap_document_from_bytes (bytes, &error);
 
   g_assert_no_error (error);
-  return session;
+  return document;
 }
 
-static LapSession *
+static gpointer
 read_text (const char *text)
 {
   g_autoptr(GBytes) bytes = g_bytes_new (text, strlen (text));
 
-  return read_session (bytes);
+  return read_document (bytes);
 }
 
 /* Line by line, so that a difference can be found in what is said. */
@@ -77,15 +76,15 @@ assert_all_used (const LapRecord *record, guint64 used)
 {
   for (guint i = 0; i < record->n; i++)
     if (!((used >> i) & 1))
-      g_error ("everything.lapwing: \"%s\" of %s is at its preset", record->fields[i].name, record->what);
+      g_error ("\"%s\" of %s is at its preset in the fixture", record->fields[i].name, record->what);
 }
 
 /* The fixture deserves its name: a member that is new in a table is asked for here. */
 static void
 test_holds_everything (void)
 {
-  g_autoptr(GBytes) bytes = everything ();
-  g_autoptr(LapSession) session = read_session (bytes);
+  g_autoptr(GBytes) bytes = everything ("everything.lapwing");
+  g_autoptr(LapSession) session = read_document (bytes);
   LapPart *part = lap_session_nth (session, 0);
   guint64 used[6] = { 0 };
 
@@ -107,16 +106,45 @@ test_holds_everything (void)
   g_assert_cmpuint (lap_part_nth (part, 0)->say->present, ==, (1 << (LAP_SAY_HARDER + 1)) - 1);
 }
 
+/* The same of all that is in @list: together its objects give every member. */
 static void
-test_round_trip (void)
+assert_list_used (LapList *list)
 {
-  g_autoptr(GBytes) bytes = everything ();
-  g_autoptr(LapSession) session = read_session (bytes);
-  g_autoptr(LapSession) copy = lap_object_copy (session);
+  guint64 used = 0;
 
-  assert_bytes (session, bytes);
+  for (guint i = 0; i < lap_list_n (list); i++)
+    note_used (lap_object_record (lap_list_nth (list, i)), lap_list_nth (list, i), &used);
+  assert_all_used (lap_object_record (lap_list_nth (list, 0)), used);
+}
+
+static void
+test_week_holds_everything (void)
+{
+  g_autoptr(GBytes) bytes = everything ("everything.lapweek");
+  g_autoptr(LapWeek) week = read_document (bytes);
+  guint64 used = 0;
+
+  /* Lists of objects are never NULL. */
+  note_used (lap_object_record (week), week, &used);
+  assert_all_used (lap_object_record (week), used);
+  assert_list_used (week->rooms);
+  assert_list_used (week->coaches);
+  assert_list_used (week->classes);
+  assert_list_used (week->exceptions);
+  assert_list_used (week->aways);
+  g_assert_cmpuint (lap_rows_n (week->closed), ==, 2);
+}
+
+static void
+test_round_trip (gconstpointer name)
+{
+  g_autoptr(GBytes) bytes = everything (name);
+  g_autoptr(LapObject) document = read_document (bytes);
+  g_autoptr(LapObject) copy = lap_object_copy (document);
+
+  assert_bytes (document, bytes);
   /* A copy is deep: it stays when the first is gone. */
-  g_clear_object (&session);
+  g_clear_object (&document);
   assert_bytes (copy, bytes);
 }
 
@@ -132,13 +160,13 @@ test_demo (void)
   while ((name = g_dir_read_name (dir)) != NULL)
     {
       g_autofree char *path = g_build_filename (folder, name, NULL), *text = NULL;
-      g_autoptr(LapSession) session = NULL;
+      g_autoptr(LapObject) document = NULL;
 
-      if (!g_str_has_suffix (name, ".lapwing"))
+      if (!g_str_has_suffix (name, ".lapwing") && !g_str_has_suffix (name, ".lapweek"))
         continue;
       g_assert_true (g_file_get_contents (path, &text, NULL, NULL));
-      session = read_text (text);
-      assert_text (session, text);
+      document = read_text (text);
+      assert_text (document, text);
       files++;
     }
   g_assert_cmpuint (files, >=, 3);
@@ -241,26 +269,26 @@ visit (const LapRecord *record, const LapExtra *extra, const char *pointer, gpoi
 }
 
 static void
-test_strangers (void)
+test_strangers (gconstpointer name)
 {
-  g_autoptr(GBytes) known = everything ();
+  g_autoptr(GBytes) known = everything (name);
   g_autoptr(JsonNode) root = lap_json_parse (g_bytes_get_data (known, NULL), g_bytes_get_size (known), NULL);
   g_autoptr(LapJsonWriter) writer = lap_json_writer_new ();
   g_autoptr(GHashTable) pointers = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   Strangers strangers = { 0, pointers };
   g_autoptr(GBytes) bytes = NULL;
-  g_autoptr(LapSession) session = NULL;
-  g_autoptr(LapSession) copy = NULL;
+  g_autoptr(LapObject) document = NULL;
+  g_autoptr(LapObject) copy = NULL;
 
   write_with_strangers (writer, root, NULL, "", &strangers);
   bytes = lap_json_writer_finish (writer);
-  g_assert_cmpuint (strangers.n, >, 250);
-  session = read_session (bytes);
-  assert_bytes (session, bytes);
-  copy = lap_object_copy (session);
+  g_assert_cmpuint (strangers.n, >, 150);
+  document = read_document (bytes);
+  assert_bytes (document, bytes);
+  copy = lap_object_copy (document);
   assert_bytes (copy, bytes);
 
-  lap_record_visit (lap_object_record (session), session, "", visit, &strangers);
+  lap_record_visit (lap_object_record (document), document, "", visit, &strangers);
   g_assert_cmpuint (g_hash_table_size (pointers), ==, 0);
 }
 
@@ -390,9 +418,12 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/model-files/holds-everything", test_holds_everything);
-  g_test_add_func ("/model-files/round-trip", test_round_trip);
+  g_test_add_func ("/model-files/week-holds-everything", test_week_holds_everything);
+  g_test_add_data_func ("/model-files/round-trip/session", "everything.lapwing", test_round_trip);
+  g_test_add_data_func ("/model-files/round-trip/week", "everything.lapweek", test_round_trip);
   g_test_add_func ("/model-files/demo", test_demo);
-  g_test_add_func ("/model-files/strangers", test_strangers);
+  g_test_add_data_func ("/model-files/strangers/session", "everything.lapwing", test_strangers);
+  g_test_add_data_func ("/model-files/strangers/week", "everything.lapweek", test_strangers);
   g_test_add_func ("/model-files/other-order", test_other_order);
   g_test_add_func ("/model-files/stranger-outlives-member", test_stranger_outlives_member);
   g_test_add_func ("/model-files/defaults-left-out", test_defaults_left_out);

@@ -13,6 +13,9 @@
 
 G_BEGIN_DECLS
 
+/* No state has this revision. */
+#define LAP_HISTORY_NEVER G_MAXUINT64
+
 #define LAP_TYPE_HISTORY (lap_history_get_type ())
 G_DECLARE_FINAL_TYPE (LapHistory, lap_history, LAP, HISTORY, GObject)
 
@@ -36,6 +39,7 @@ const char *lap_history_undo_label (LapHistory *history);
 const char *lap_history_redo_label (LapHistory *history);
 
 guint64     lap_history_revision   (LapHistory *history);
+/* The state of @revision is what the file holds; LAP_HISTORY_NEVER where it holds none of them. */
 void        lap_history_saved      (LapHistory *history,
                                     guint64     revision);
 gboolean    lap_history_modified   (LapHistory *history);

@@ -25,7 +25,7 @@ struct _LapDocument {
   LapTimeline  *timeline;
   LapCheckup   *checkup;
   char         *path, *etag;
-  gboolean      trying, saving, outside;
+  gboolean      trying, saving, outside, recovered;
   LapDocumentState state;
 };
 
@@ -45,6 +45,8 @@ state_now (LapDocument *self)
     return LAP_DOCUMENT_SAVING;
   if (self->outside)
     return LAP_DOCUMENT_CHANGED_OUTSIDE;
+  if (self->recovered)
+    return LAP_DOCUMENT_RECOVERED;
   return lap_history_modified (self->history) ? LAP_DOCUMENT_DIRTY : LAP_DOCUMENT_CLEAN;
 }
 
@@ -134,7 +136,7 @@ lap_document_class_init (LapDocumentClass *klass)
 
   object_class->finalize = lap_document_finalize;
   object_class->get_property = lap_document_get_property;
-  props[PROP_STATE] = g_param_spec_int ("state", NULL, NULL, 0, LAP_DOCUMENT_READ_ONLY, 0, flags);
+  props[PROP_STATE] = g_param_spec_int ("state", NULL, NULL, 0, LAP_DOCUMENT_RECOVERED, 0, flags);
   props[PROP_TITLE] = g_param_spec_string ("title", NULL, NULL, NULL, flags);
   g_object_class_install_properties (object_class, N_PROPS, props);
   signals[CHANGED] = g_signal_new ("changed", LAP_TYPE_DOCUMENT, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
@@ -188,6 +190,22 @@ lap_document_read (const char *path, GError **error)
   return self;
 }
 
+LapDocument *
+lap_document_recover (GBytes *bytes, const char *path, const char *etag, GError **error)
+{
+  g_autoptr (LapSession) session = lap_session_from_bytes (bytes, error);
+  LapDocument *self = session != NULL ? lap_document_new (session, error) : NULL;
+
+  if (self == NULL)
+    return NULL;
+  self->path = g_strdup (path);
+  self->etag = g_strdup (etag);
+  self->recovered = TRUE;
+  lap_history_saved (self->history, LAP_HISTORY_NEVER);
+  self->state = state_now (self);
+  return self;
+}
+
 LapSession *
 lap_document_session (LapDocument *self)
 {
@@ -222,6 +240,18 @@ const char *
 lap_document_path (LapDocument *self)
 {
   return self->path;
+}
+
+const char *
+lap_document_etag (LapDocument *self)
+{
+  return self->etag;
+}
+
+GBytes *
+lap_document_bytes (LapDocument *self)
+{
+  return lap_session_to_bytes (self->session);
 }
 
 LapDocumentState
@@ -358,6 +388,7 @@ saved_cb (GObject *source, GAsyncResult *result, gpointer data)
     return;
   }
   self->outside = FALSE;
+  self->recovered = FALSE;
   g_free (self->path);
   self->path = g_strdup (save->path);
   g_free (self->etag);
@@ -390,7 +421,7 @@ lap_document_save (LapDocument *self, const char *path, gboolean whatever, GAsyn
   save->path = g_strdup (target);
   save->revision = lap_history_revision (self->history);
   g_task_set_task_data (task, save, save_free);
-  bytes = lap_session_to_bytes (self->session);
+  bytes = lap_document_bytes (self);
   self->saving = TRUE;
   update_state (self);
   /* Another file than its own has been confirmed by the dialog that named it. */

@@ -22,6 +22,7 @@ typedef enum {
   LAP_DOCUMENT_SAVING,
   LAP_DOCUMENT_CHANGED_OUTSIDE, /* a save found that somebody else wrote the file */
   LAP_DOCUMENT_READ_ONLY,       /* written by a newer version */
+  LAP_DOCUMENT_RECOVERED,       /* from a draft, and not saved since */
 } LapDocumentState;
 
 #define LAP_TYPE_DOCUMENT (lap_document_get_type ())
@@ -34,12 +35,22 @@ LapDocument     *lap_document_new         (LapSession   *session,
 LapDocument     *lap_document_read        (const char   *path,
                                            GError      **error);
 
+/* What a crash left of a document: @bytes of a draft, of the file @path (may be NULL) that had @etag then. It counts
+ * as modified until it is saved, and a save asks about a file that has been changed since. */
+LapDocument     *lap_document_recover     (GBytes       *bytes,
+                                           const char   *path,
+                                           const char   *etag,
+                                           GError      **error);
+
 LapSession      *lap_document_session     (LapDocument  *document);
 LapHistory      *lap_document_history     (LapDocument  *document);
 LapTimeline     *lap_document_timeline    (LapDocument  *document);
 LapCheckup      *lap_document_checkup     (LapDocument  *document);
 LapCatalogue    *lap_document_catalogue   (LapDocument  *document);
 const char      *lap_document_path        (LapDocument  *document); /* NULL without a file */
+const char      *lap_document_etag        (LapDocument  *document); /* of its file when it was read or written */
+/* The bytes that a save would write now. Transfer full. */
+GBytes          *lap_document_bytes       (LapDocument  *document);
 LapDocumentState lap_document_state       (LapDocument  *document);
 const char      *lap_document_title       (LapDocument  *document);
 /* Has changes that no file holds. */

@@ -5,6 +5,7 @@
 #include "publish/chapters.h"
 #include "publish/post.h"
 #include "publish/timeline.h"
+#include "publish/tones.h"
 
 #include <glib/gi18n-lib.h>
 #include <string.h>
@@ -17,6 +18,8 @@ static const LapFormat formats[] = {
   { "post", N_("Words for a post"), N_("what the session is, as plain text"), "txt", FILM, lap_post_write },
   { "table", N_("Running order as a table"), N_("for a spreadsheet, as CSV"), "csv", LAP_FORMAT_SESSION,
     lap_table_write },
+  { "tones", N_("Tones"), N_("what counts people in and out, as WAV or FLAC"), "wav flac",
+    LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET, lap_tones_write },
   { "timeline", N_("Timeline"), N_("every interval, for programs, as JSON"), "json", LAP_FORMAT_SESSION,
     lap_timeline_write },
 };

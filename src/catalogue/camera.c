@@ -33,3 +33,11 @@ lap_camera_distance (const LapExercise *e, double lens, gboolean portrait)
   high = lap_exercise_height (e) * lens / ((portrait ? SENSOR_LONG : SENSOR_SHORT) * KEPT);
   return MAX (wide, high) + deep / 2;
 }
+
+gboolean
+lap_camera_fits (const LapExercise *e, double lens, gboolean portrait, double room, double above)
+{
+  double needs = lap_camera_distance (e, lens, portrait), slant = above - lap_exercise_height (e) / 2;
+
+  return needs * needs <= room * room + slant * slant;
+}

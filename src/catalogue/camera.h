@@ -17,6 +17,14 @@ double lap_camera_distance (const LapExercise *exercise,
                             double             lens,
                             gboolean           portrait);
 
+/* Whether it stays in the frame in a room that gives the camera @room metres, with the lens @above the floor: one above
+ * or below the middle of the body looks along a slant, which gains a little. */
+gboolean lap_camera_fits  (const LapExercise *exercise,
+                           double             lens,
+                           gboolean           portrait,
+                           double             room,
+                           double             above);
+
 /* What the camera sees of the exercise, metres: across the frame, and towards the lens. */
 void   lap_camera_extent   (const LapExercise *exercise,
                             double            *across,

@@ -252,3 +252,9 @@ lap_posture_lies (LapPosture posture)
 {
   return posture_height[posture] == 0;
 }
+
+gboolean
+lap_posture_sees (LapPosture posture)
+{
+  return !lap_posture_lies (posture) && posture != LAP_POSTURE_ALL_FOURS && posture != LAP_POSTURE_HANDS_AND_FEET;
+}

@@ -85,5 +85,8 @@ guint32     lap_muscle_regions (guint32 muscle_mask);
 int         lap_posture_height (LapPosture posture);
 /* Lying on front, back or side. */
 gboolean    lap_posture_lies   (LapPosture posture);
+/* Whether a screen or a coach in front stays in sight: not lying, and not on the hands, where the face is down.
+ * Common practice, no source. */
+gboolean    lap_posture_sees   (LapPosture posture);
 
 G_END_DECLS

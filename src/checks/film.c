@@ -13,12 +13,10 @@ frame_cut (LapCheckup *cx, const LapCheck *check, guint turn)
 {
   const LapSession *s = cx->session;
   const LapExercise *e = LAP_TASK (cx, turn)->shown;
-  double needs = e != NULL ? lap_camera_distance (e, s->lens, s->frame == LAP_FRAME_PORTRAIT) : 0;
-  /* A camera above or below the middle of the body looks at it along a slant, which gains a little. */
-  double slant = e != NULL ? s->camera_height - lap_exercise_height (e) / 2 : 0;
+  gboolean portrait = s->frame == LAP_FRAME_PORTRAIT;
 
-  if (needs * needs > s->room * s->room + slant * slant)
-    lap_report_turns (cx, check, turn, turn, turn)->x = needs;
+  if (e != NULL && !lap_camera_fits (e, s->lens, portrait, s->room, s->camera_height))
+    lap_report_turns (cx, check, turn, turn, turn)->x = lap_camera_distance (e, s->lens, portrait);
 }
 
 static void

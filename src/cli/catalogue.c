@@ -7,28 +7,6 @@
 
 #include <glib/gi18n-lib.h>
 
-/* A comma-separated list of @words as a mask; FALSE with a line on standard error for a word that isn't one. */
-static gboolean
-parse_words (const LapWords *words, const char *option, const char *text, guint32 *mask)
-{
-  g_auto (GStrv) parts = g_strsplit (text, ",", -1);
-
-  for (guint i = 0; parts[i] != NULL; i++) {
-    int word = lap_words_find (words, parts[i]);
-    g_autofree char *all = NULL;
-
-    if (*parts[i] == '\0')
-      continue;
-    if (word < 0) {
-      all = lap_words_all (words);
-      g_printerr ("lapwing catalogue: %s: “%s” isn't %s; expected one of: %s\n", option, parts[i], words->what, all);
-      return FALSE;
-    }
-    *mask |= LAP_BIT (word);
-  }
-  return TRUE;
-}
-
 static gboolean
 wanted (const LapFilter *filter, const LapFinder *finder, const LapExercise *e)
 {
@@ -95,11 +73,11 @@ run (int argc, char **argv)
   guint32 impacts = 0;
 
   if (!lap_cli_options (argc, argv, &lap_command_catalogue, entries, 0, G_MAXUINT, &text) ||
-      (region != NULL && !parse_words (&lap_regions, "--region", region, &filter.regions)) ||
-      (posture != NULL && !parse_words (&lap_postures, "--posture", posture, &filter.postures)) ||
-      (kit != NULL && !parse_words (&lap_kit_words, "--kit", kit, &filter.kit)) ||
-      (impact != NULL && !parse_words (&lap_impacts, "--impact", impact, &impacts)) ||
-      (without != NULL && !parse_words (&lap_care_words, "--without", without, &filter.without)))
+      (region != NULL && !lap_cli_words (&lap_command_catalogue, &lap_regions, "--region", region, &filter.regions)) ||
+      (posture != NULL && !lap_cli_words (&lap_command_catalogue, &lap_postures, "--posture", posture, &filter.postures)) ||
+      (kit != NULL && !lap_cli_words (&lap_command_catalogue, &lap_kit_words, "--kit", kit, &filter.kit)) ||
+      (impact != NULL && !lap_cli_words (&lap_command_catalogue, &lap_impacts, "--impact", impact, &impacts)) ||
+      (without != NULL && !lap_cli_words (&lap_command_catalogue, &lap_care_words, "--without", without, &filter.without)))
     return LAP_ERROR_USAGE;
   filter.has_kit = kit != NULL;
   if (impacts != 0)

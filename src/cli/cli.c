@@ -98,6 +98,28 @@ lap_cli_fail (GError *error)
   return status;
 }
 
+gboolean
+lap_cli_words (const LapCommand *command, const LapWords *words, const char *option, const char *text, guint32 *mask)
+{
+  g_auto (GStrv) parts = g_strsplit (text, ",", -1);
+
+  for (guint i = 0; parts[i] != NULL; i++) {
+    int word = lap_words_find (words, parts[i]);
+    g_autofree char *all = NULL;
+
+    if (*parts[i] == '\0')
+      continue;
+    if (word < 0) {
+      all = lap_words_all (words);
+      g_printerr ("lapwing %s: %s: “%s” isn't %s; expected one of: %s\n", command->name, option, parts[i], words->what,
+                  all);
+      return FALSE;
+    }
+    *mask |= LAP_BIT (word);
+  }
+  return TRUE;
+}
+
 LapTimeline *
 lap_cli_timeline (const char *file)
 {

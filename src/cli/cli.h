@@ -40,6 +40,12 @@ gboolean     lap_cli_options  (int                argc,
                                guint              least,
                                guint              most,
                                char            ***rest);
+/* Adds the comma-separated list @text of @words to @mask; FALSE after a line about a word that isn't one. */
+gboolean     lap_cli_words    (const LapCommand  *command,
+                               const LapWords    *words,
+                               const char        *option,
+                               const char        *text,
+                               guint32           *mask);
 /* The session of @file laid out, or NULL after the line was printed: exit with LAP_ERROR_INVALID. Warns in one line
  * about a newer version. */
 LapTimeline *lap_cli_timeline (const char    *file);

@@ -1,15 +1,17 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * lapwing print FILE --sheet SHEET --paper PAPER [--landscape] [--tile PAPER] [--ink INK] -o OUT.pdf
+ * lapwing print: a sheet of a plan as PDF.
  */
 #include "cli/cli.h"
 
 #include "sheets/sheets.h"
 
 #include <glib/gi18n-lib.h>
+#include <stdio.h>
+#include <string.h>
 
 typedef struct {
-  char *sheet, *paper, *tile, *ink, *out;
+  char *sheet, *paper, *tile, *ink, *leave_out, *date, *out;
 } Words;
 
 static char *
@@ -40,8 +42,44 @@ choose (const LapWords *words, const char *option, const char *word)
 typedef struct {
   const LapSheet *sheet;
   LapSheetOptions options;
-  int             tile; /* LapPaper; -1 = in one piece */
+  int             tile;      /* LapPaper; -1 = in one piece */
+  gboolean        distances; /* told on standard output */
 } Wish;
+
+static gboolean
+wrong (const char *option, const char *value, const char *expected)
+{
+  g_printerr ("lapwing print: %s %s: expected %s\n", option, value, expected);
+  return FALSE;
+}
+
+/* The words and numbers about what stands on the sheet; FALSE after a line about what is wrong. */
+static gboolean
+understand_details (const Words *words, Wish *wish)
+{
+  LapSheetOptions *options = &wish->options;
+  g_autofree char *cards = g_strdup_printf ("%u", options->cards);
+  g_autofree char *distance = g_strdup_printf ("%g", options->distance);
+  guint32 hide = 0;
+  int year, month, day;
+  char rest;
+
+  if (words->leave_out != NULL &&
+      !lap_cli_words (&lap_command_print, &lap_sheet_things, "--leave-out", words->leave_out, &hide))
+    return FALSE;
+  options->hide = hide;
+  options->date = words->date;
+  if (options->cards > 4 || options->cards == 3)
+    return wrong ("--cards", cards, "1, 2 or 4");
+  if (!(options->distance >= 0 && options->distance <= 20))
+    return wrong ("--reads-from", distance, "metres up to 20");
+  if (words->date != NULL && (sscanf (words->date, "%4d-%2d-%2d%c", &year, &month, &day, &rest) != 3 ||
+                              strlen (words->date) != 10 || !g_date_valid_dmy (day, month, year)))
+    return wrong ("--date", words->date, "a day such as 2027-01-31");
+  if (words->out != NULL && wish->distances && g_str_equal (words->out, "-"))
+    return wrong ("--distances", "-o -", "a file for the PDF, as both go to standard output");
+  return TRUE;
+}
 
 /* FALSE after a line about what is wrong. */
 static gboolean
@@ -64,7 +102,20 @@ understand (const Words *words, Wish *wish)
   wish->tile = words->tile != NULL ? choose (&lap_papers, "--tile", words->tile) : -1;
   wish->options.paper = paper;
   wish->options.ink = ink;
-  return paper >= 0 && ink >= 0 && (words->tile == NULL || wish->tile >= 0);
+  return paper >= 0 && ink >= 0 && (words->tile == NULL || wish->tile >= 0) && understand_details (words, wish);
+}
+
+/* From how far away each kind of text reads, by the smallest letters drawn: a capital under 16 minutes of arc. */
+static void
+print_distances (const LapPages *pages)
+{
+  for (guint read = 0; read < LAP_N_READS; read++) {
+    double cap = lap_pages_cap (pages, read);
+
+    if (cap > 0 && lap_read_label (read) != NULL)
+      g_print (_("%s: reads from %.1f m (capitals of %.1f mm)\n"), lap_read_label (read),
+               lap_cap_distance (cap, LAP_ARC_READABLE), cap);
+  }
 }
 
 static int
@@ -80,6 +131,8 @@ print_sheet (const char *file, const Wish *wish, const char *out)
   pages = lap_sheet_build (wish->sheet, timeline, &wish->options);
   bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
                           : lap_pages_print (pages, wish->options.ink, &error);
+  if (bytes != NULL && wish->distances)
+    print_distances (pages);
   return bytes != NULL ? lap_cli_write (out, bytes) : lap_cli_fail (error);
 }
 
@@ -94,6 +147,15 @@ run (int argc, char **argv)
     { "landscape", 0, 0, G_OPTION_ARG_NONE, &wish.options.landscape, N_("On its side"), NULL },
     { "tile", 0, 0, G_OPTION_ARG_STRING, &words.tile, N_("In pieces on this paper"), N_("PAPER") },
     { "ink", 0, 0, G_OPTION_ARG_STRING, &words.ink, N_("colour, one or outline"), N_("INK") },
+    { "leave-out", 0, 0, G_OPTION_ARG_STRING, &words.leave_out,
+      N_("Without figures, options, details, link, camera or balance"), N_("WHAT,…") },
+    { "body-marks", 0, 0, G_OPTION_ARG_NONE, &wish.options.body, N_("Poster: with the regions worked on a body"), NULL },
+    { "reads-from", 0, 0, G_OPTION_ARG_DOUBLE, &wish.options.distance,
+      N_("Poster: names read from this far, metres"), N_("METRES") },
+    { "date", 0, 0, G_OPTION_ARG_STRING, &words.date, N_("Poster: the day of this version"), N_("DATE") },
+    { "cards", 0, 0, G_OPTION_ARG_INT, &wish.options.cards, N_("Stations: 1, 2 or 4 cards on a sheet"), N_("N") },
+    { "unfold", 0, 0, G_OPTION_ARG_NONE, &wish.options.unfolded, N_("Running order: every round in order of time"), NULL },
+    { "distances", 0, 0, G_OPTION_ARG_NONE, &wish.distances, N_("Say from where each text reads"), NULL },
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &words.out, N_("The file to write, - for standard output"), N_("OUT") },
     { NULL },
   };
@@ -107,11 +169,13 @@ run (int argc, char **argv)
   g_free (words.paper);
   g_free (words.tile);
   g_free (words.ink);
+  g_free (words.leave_out);
+  g_free (words.date);
   g_free (words.out);
   return status;
 }
 
 const LapCommand lap_command_print = {
-  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--tile PAPER] [--ink INK] -o OUT.pdf",
+  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--tile PAPER] [--ink INK] [OPTION…] -o OUT.pdf",
   N_("Prints a sheet as PDF."), run,
 };

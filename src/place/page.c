@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/page.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 #include <string.h>
 
@@ -167,6 +168,18 @@ lap_page_mirror (LapPage *page)
 
     mark->x = page->width - mark->x - mark->width;
   }
+}
+
+const char *
+lap_read_label (LapRead read)
+{
+  static const char *const labels[LAP_N_READS] = {
+    [LAP_READ_TITLE] = N_("Title"), [LAP_READ_FORMULA] = N_("Work and rest"), [LAP_READ_NUMBER] = N_("Numbers"),
+    [LAP_READ_NAME] = N_("Names"), [LAP_READ_OPTION] = N_("Options"), [LAP_READ_SAFETY] = N_("Safety words"),
+    [LAP_READ_TABLE] = N_("Words to say"),
+  };
+
+  return labels[read] != NULL ? _(labels[read]) : NULL;
 }
 
 static double

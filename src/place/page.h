@@ -42,6 +42,7 @@ typedef enum {
   LAP_SIGN_BREATHLESS, /* a peak: out of breath */
   LAP_SIGN_TIMES,      /* × */
   LAP_SIGN_ROUND,      /* a ring with an arrow: a later round */
+  LAP_SIGN_UNSEEN,     /* an eye, struck out: the screen is out of sight */
 } LapSign;
 
 /* What a line of text is for; the distances it reads from are told by these. */
@@ -156,6 +157,9 @@ void      lap_page_end      (LapPage     *page);
 
 /* Left becomes right: for a sheet that is read from right to left. */
 void      lap_page_mirror   (LapPage     *page);
+
+/* "Names": what a kind of text is called where distances are told; NULL for what isn't read from afar. Translated. */
+const char *lap_read_label (LapRead      read);
 
 /* Angles under which letters are read, minutes of arc: ISO 9241-3 and NUREG-0700 1.3.1-4 name 16 as the least and
  * 20 to 22 as preferred. */

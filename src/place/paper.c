@@ -14,6 +14,13 @@ static const LapWord inks[] = {
 };
 const LapWords lap_inks = { "an ink", inks, G_N_ELEMENTS (inks) };
 
+static const LapWord things[] = {
+  { "figures", N_("Figures") }, { "options", N_("Easier and harder") },
+  { "details", N_("Weights, kit, repetitions, sides") },
+  { "link", N_("Square code of the link") }, { "camera", N_("Camera") }, { "balance", N_("Chart of balance") },
+};
+const LapWords lap_sheet_things = { "a thing on a sheet", things, G_N_ELEMENTS (things) };
+
 static const struct {
   double width, height;
 } sizes[] = {
@@ -28,4 +35,11 @@ lap_paper_size (const LapSheetOptions *options, double *width, double *height)
 
   *width = options->landscape ? long_side : short_side;
   *height = options->landscape ? short_side : long_side;
+}
+
+char *
+lap_version_text (const LapSheetOptions *options)
+{
+  /* Translators: a sheet on the wall says which day's plan it shows. */
+  return options->date != NULL ? g_strdup_printf (_("Version of %s"), options->date) : NULL;
 }

@@ -1,15 +1,17 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/poster-cell.h"
 
+#include "place/body-marks.h"
+
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
-/* In units at scale 1. 14 mm is a capital under 16 minutes of arc at 3 m, 9 mm one at 1.9 m. */
-#define NAME_CAP    14.0
+/* In units at scale 1; a capital of 9 mm is one under 16 minutes of arc at 1.9 m. */
 #define NUMBER_CAP  18.0
 #define OPTION_CAP   9.0
 #define GROUND       4.0
 #define FIGURE_LEAST 28.0 /* high */
+#define BODY        30.0 /* high */
 #define GAP          4.0
 
 /* A line of words behind its sign. */
@@ -103,7 +105,7 @@ sizes_of (const LapPosterCell *cell, const LapCellPlan *plan)
 {
   double k = cell->poster->unit * plan->scale;
 
-  return (Sizes) { .number = MAX (NUMBER_CAP * k, plan->number), .name = NAME_CAP * k, .option = OPTION_CAP * k, .gap = GAP * k,
+  return (Sizes) { .number = MAX (NUMBER_CAP * k, plan->number), .name = LAP_NAME_CAP * k, .option = OPTION_CAP * k, .gap = GAP * k,
                    .ground = GROUND * k, .sign = OPTION_CAP * 1.1 * k, .figure = FIGURE_LEAST * k };
 }
 
@@ -142,14 +144,32 @@ is_whole (const Pen *pen, const LapWrap *words, const LapFit *fit, double cap)
   return fit->broken == 0 || lap_wrap_longest (words) * cap > 120 * pen->cell->poster->unit;
 }
 
+/* What is worked, above the rows where it is asked for. Returns the height, or -1. */
+static double
+lay_body (Pen *pen, double width, double x, double y)
+{
+  const LapTask *task = pen->cell->station->task;
+  double height = BODY * pen->cell->poster->unit * pen->plan->scale;
+
+  if (!pen->cell->poster->options->body || task->shown == NULL)
+    return 0;
+  if (width < height * LAP_BODY_WIDTH)
+    return -1;
+  if (pen->page != NULL)
+    lap_body_put (pen->page, task->primary, task->secondary, x, y, height);
+  return height;
+}
+
 /* The rows, one below the other from @y on. Returns their height, or -1 when they are too narrow. */
 static double
 lay_rows (Pen *pen, double width, double x, double y)
 {
   const Sizes *s = &pen->s;
   LapType type = row_type (s);
-  double height = 0, indent = s->sign * 1.4 + s->option * 0.45;
+  double height = lay_body (pen, width, x, y), indent = s->sign * 1.4 + s->option * 0.45;
 
+  if (height < 0)
+    return -1;
   for (guint i = 0; i < pen->cell->rows->len; i++) {
     const Row *row = &g_array_index (pen->cell->rows, Row, i);
     double left = row->signed_ ? indent : 0;
@@ -157,7 +177,7 @@ lay_rows (Pen *pen, double width, double x, double y)
 
     if (width <= left || fit.width > width - left + 0.01 || !is_whole (pen, row->words, &fit, s->option))
       return -1;
-    height += i > 0 ? s->option * 0.42 : 0;
+    height += height > 0 ? s->option * 0.42 : 0;
     if (pen->page != NULL) {
       lap_page_begin (pen->page, "P");
       if (row->signed_)

@@ -10,6 +10,9 @@
 
 G_BEGIN_DECLS
 
+/* Height of a name at scale 1, in units: a capital under 16 minutes of arc at 3 m. */
+#define LAP_NAME_CAP 14.0
+
 typedef enum {
   LAP_CELL_SIDE,  /* number and figure left, words right */
   LAP_CELL_STACK, /* number and name above, figure left and options right below */

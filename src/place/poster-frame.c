@@ -63,6 +63,13 @@ units (const LapPosterFrame *frame, double n)
   return n * frame->poster->unit;
 }
 
+/* A poster that is read from nearer by has room for more exercises under smaller numbers. */
+static double
+formula_cap (const LapPosterFrame *frame)
+{
+  return units (frame, FORMULA_CAP * MIN (frame->poster->least, 1));
+}
+
 /* Ground */
 
 void
@@ -268,7 +275,7 @@ band_height (const LapPosterFrame *frame)
 static double
 fit_band (LapPosterFrame *frame, double width)
 {
-  double cap = units (frame, FORMULA_CAP), used = 0;
+  double cap = formula_cap (frame), used = 0;
 
   for (guint i = 0; i < G_N_ELEMENTS (count_shares); i++) {
     frame->count_share = count_shares[i];
@@ -299,7 +306,7 @@ sub_type (const LapPosterFrame *frame)
 static void
 fit_title (LapPosterFrame *frame, double height)
 {
-  LapType title = type (units (frame, TITLE_CAP), 1.02, LAP_ROLE_INK, LAP_READ_TITLE);
+  LapType title = type (units (frame, TITLE_CAP * MIN (frame->poster->least, 1)), 1.02, LAP_ROLE_INK, LAP_READ_TITLE);
   double sub;
 
   frame->sub_type = lap_wrap_largest (frame->sub, sub_type (frame), frame->title_width, height * 0.4, 0.01);
@@ -319,7 +326,7 @@ fit_head (LapPosterFrame *frame)
   frame->title_width = fit_band (frame, inner * 0.75);
   frame->title_width = inner - frame->title_width - 10 * u;
   fit_title (frame, band_height (frame));
-  if (frame->rows == 1 && frame->formula_cap >= FORMULA_CAP * u * 0.999 && frame->title_type.cap >= 10 * u) {
+  if (frame->rows == 1 && frame->formula_cap >= formula_cap (frame) * 0.999 && frame->title_type.cap >= 10 * u) {
     frame->beside = TRUE;
     frame->head = band_height (frame);
   } else {
@@ -338,7 +345,7 @@ static const struct {
   LapSign sign;
   const char *words;
   LapRole role;
-} legend[] = {
+} signs_told[] = {
   { LAP_SIGN_EASIER, N_("easier"), LAP_ROLE_TALK },
   { LAP_SIGN_HARDER, N_("harder"), LAP_ROLE_EFFORT },
   { LAP_SIGN_BREATHLESS, N_("out of breath"), LAP_ROLE_EFFORT },
@@ -363,35 +370,72 @@ foot_width (const LapPosterFrame *frame)
          (code_address (frame) != NULL ? units (frame, CODE_SIDE + 8 + CODE_WORDS) : 0);
 }
 
-/* What the signs of this poster mean, in as many lines as it takes, and at the end which page it is. Returns the
- * height. */
+typedef struct {
+  LapPosterFrame *frame;
+  LapPage        *page; /* NULL: only asked for its height */
+  LapType         words;
+  double          x, y, left, right;
+} Legend;
+
+/* A mark — a sign, or a box filled with @role — and what it means behind it. */
+static void
+explain (Legend *legend, const LapSign *sign, LapRole role, const char *text)
+{
+  double u = legend->frame->poster->unit, cap = legend->words.cap, size = cap * 1.5, mark = size * 1.4;
+  g_autoptr (LapWrap) wrap = lap_wrap_new (legend->frame->poster->measure, LAP_WEIGHT_STRONG, text);
+  double width = lap_wrap_fit (wrap, &legend->words, 1e6).width + mark + 1.5 * u;
+
+  if (legend->x > legend->left && legend->x + width > legend->right) {
+    legend->x = legend->left;
+    legend->y += cap * 2;
+  }
+  if (legend->page != NULL && sign != NULL) {
+    lap_page_sign (legend->page, *sign, legend->x, legend->y - (size - cap) / 2, mark, size, role);
+  } else if (legend->page != NULL) {
+    LapMark *box = lap_page_box (legend->page, legend->x + mark - size, legend->y, size, cap, role);
+
+    box->line = LAP_ROLE_WORK;
+    box->thick = 0.4 * u;
+    box->radius = cap * 0.25;
+  }
+  if (legend->page != NULL)
+    lap_wrap_put (wrap, &legend->words, legend->page, legend->x + mark + 1.5 * u, legend->y, width, 0);
+  legend->x += width + 8 * u;
+}
+
+/* The version, and which page it is. */
+static char *
+end_text (const LapPoster *poster, const char *where)
+{
+  g_autofree char *version = lap_version_text (poster->options);
+
+  if (version == NULL || where == NULL)
+    return g_strdup (version != NULL ? version : where);
+  return g_strdup_printf ("%s\xc2\xa0· %s", version, where);
+}
+
+/* What the signs of this poster mean, in as many lines as it takes, and at the end which version and page it is.
+ * Returns the height. */
 static double
 lay_legend (LapPosterFrame *frame, LapPage *page, double y, const char *where)
 {
   const LapPoster *poster = frame->poster;
-  double u = poster->unit, cap = MORE_CAP * u, size = cap * 1.5, left = poster->margin, x = left, top = y;
-  double right = poster->margin + foot_width (frame) - 22 * u; /* room for the page's number */
-  LapType words = type (cap, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER);
+  double u = poster->unit, cap = MORE_CAP * u, end = (poster->options->date != NULL ? 80 : 22) * u;
+  double width = foot_width (frame) - end; /* beside the words at the end */
+  g_autofree char *text = end_text (poster, where);
+  Legend legend = { frame, page, type (cap, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER), poster->margin, y, poster->margin,
+                    poster->margin + width };
 
-  for (guint i = 0; i < G_N_ELEMENTS (legend); i++) {
-    g_autoptr (LapWrap) wrap = lap_wrap_new (poster->measure, LAP_WEIGHT_STRONG, _(legend[i].words));
-    double width = lap_wrap_fit (wrap, &words, 1e6).width + size * 1.4 + 1.5 * u;
-
-    if ((poster->signs & LAP_BIT (legend[i].sign)) == 0)
-      continue;
-    if (x > left && x + width > right) {
-      x = left;
-      y += cap * 2;
-    }
-    if (page != NULL) {
-      lap_page_sign (page, legend[i].sign, x, y - (size - cap) / 2, size * 1.4, size, legend[i].role);
-      lap_wrap_put (wrap, &words, page, x + size * 1.4 + 1.5 * u, y, width, 0);
-    }
-    x += width + 8 * u;
+  for (guint i = 0; i < G_N_ELEMENTS (signs_told); i++)
+    if (poster->signs & LAP_BIT (signs_told[i].sign))
+      explain (&legend, &signs_told[i].sign, signs_told[i].role, _(signs_told[i].words));
+  if (poster->options->body) {
+    explain (&legend, NULL, LAP_ROLE_WORK, _("works hard"));
+    explain (&legend, NULL, LAP_ROLE_WORK2, _("helps"));
   }
-  if (page != NULL && where != NULL)
-    lap_text_put (poster->measure, LAP_WEIGHT_STRONG, where, &words, page, right, y, 22 * u, 1);
-  return y - top + cap * 1.5;
+  if (page != NULL && text != NULL)
+    lap_text_put (poster->measure, LAP_WEIGHT_STRONG, text, &legend.words, page, legend.right, y, end, 1);
+  return legend.y - y + cap * 1.5;
 }
 
 static void
@@ -411,9 +455,8 @@ fit_foot (LapPosterFrame *frame)
 
   foot_types (frame, &first, &more);
   frame->foot = 3 * u + lay_legend (frame, NULL, 0, NULL);
-  if ((frame->poster->options->hide & LAP_HIDE_SAFETY) == 0)
-    frame->foot += lap_wrap_fit (frame->safety, &first, inner).height +
-                   lap_wrap_fit (frame->more, &more, inner).height + 4 * u;
+  frame->foot += lap_wrap_fit (frame->safety, &first, inner).height +
+                 lap_wrap_fit (frame->more, &more, inner).height + 4 * u;
   if (code_address (frame) != NULL)
     frame->foot = MAX (frame->foot, (CODE_SIDE + 5) * u);
 }
@@ -446,12 +489,10 @@ lap_poster_frame_foot (LapPosterFrame *frame, LapPage *page, const char *where)
   y += 3 * u;
   if (code_address (frame) != NULL)
     put_code (frame, page, y);
-  if ((poster->options->hide & LAP_HIDE_SAFETY) == 0) {
-    lap_page_begin (page, "P");
-    y += lap_wrap_put (frame->safety, &first, page, poster->margin, y, inner, 0) + 1.5 * u;
-    y += lap_wrap_put (frame->more, &more, page, poster->margin, y, inner, 0) + 2.5 * u;
-    lap_page_end (page);
-  }
+  lap_page_begin (page, "P");
+  y += lap_wrap_put (frame->safety, &first, page, poster->margin, y, inner, 0) + 1.5 * u;
+  y += lap_wrap_put (frame->more, &more, page, poster->margin, y, inner, 0) + 2.5 * u;
+  lap_page_end (page);
   lap_page_begin (page, "P");
   lay_legend (frame, page, y, where);
   lap_page_end (page);

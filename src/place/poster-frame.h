@@ -23,6 +23,7 @@ typedef struct {
   double                 width, height; /* of the page, mm */
   double                 margin;        /* mm */
   double                 unit;          /* mm */
+  double                 least;         /* scale at which names read from as far as was asked for; 1 = 3 m on A3 */
 } LapPoster;
 
 typedef struct _LapPosterFrame LapPosterFrame;

@@ -97,7 +97,7 @@ holds (const Search *search, const Grid *grid)
 static double
 largest_scale (const Search *search, Grid grid, double least)
 {
-  double low = least, high = MOST_SCALE;
+  double low = least, high = MAX (MOST_SCALE, least);
 
   for (int i = 0; i < 9; i++) {
     grid.plan.scale = (low + high) / 2;
@@ -275,7 +275,7 @@ static void
 put_pages (const Search *search, LapPosterFrame *frame, LapPages *pages)
 {
   const LapPoster *poster = search->poster;
-  Grid grid = find_grid (search, 1);
+  Grid grid = find_grid (search, poster->least);
   g_autoptr (GArray) starts = balance (search, &grid);
   guint n = starts->len - 1;
 
@@ -323,6 +323,8 @@ lap_poster_build (const LapTimeline *timeline, const LapSheetOptions *options, c
   lap_paper_size (options, &poster.width, &poster.height);
   poster.unit = MIN (1, MIN (poster.width, poster.height) / 297);
   poster.margin = 12 * poster.unit;
+  poster.least = options->distance > 0 ? lap_cap_height (options->distance, LAP_ARC_READABLE) /
+                                         (LAP_NAME_CAP * poster.unit) : 1;
   for (poster.part = 0; poster.part < timeline->n_parts; poster.part++)
     if (lap_part_is_shown (timeline, poster.part))
       put_part (&poster, pages);

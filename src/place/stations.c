@@ -108,13 +108,13 @@ add_kit (GString *line, const LapTask *task)
 }
 
 static char *
-detail_of (const LapTask *task)
+detail_of (const LapTask *task, const char *load)
 {
   GString *line = g_string_new (NULL);
   g_autofree char *reps = task->reps != 0 ? lap_reps_text (task->reps) : NULL;
 
   add_piece (line, reps);
-  add_piece (line, task->load);
+  add_piece (line, load);
   add_kit (line, task);
   if (task->block->with != 0)
     add_piece (line, _("with a partner"));
@@ -125,6 +125,13 @@ detail_of (const LapTask *task)
   if (task->shown != NULL && task->shown == task->exercise && task->option != LAP_OPTION_AS_SHOWN)
     add_piece (line, task->option == LAP_OPTION_EASIER ? _("easier way") : _("harder way"));
   return g_string_free (line, line->len == 0);
+}
+
+void
+lap_station_without_load (LapStation *station)
+{
+  g_free (station->detail);
+  station->detail = detail_of (station->task, NULL);
 }
 
 /* What a later round does differently, in as few words as tell it. */
@@ -176,11 +183,10 @@ station_new (const LapTimeline *timeline, const LapStretch *stretch, const LapTu
   station->turn = turn;
   station->task = task;
   station->name = g_strdup (lap_task_name (task));
-  station->detail = detail_of (task);
+  station->detail = detail_of (task, task->load);
   station->swaps = task->sides == LAP_SIDES_SPLIT;
   station->easier = option_words (timeline, task, LAP_OPTION_EASIER);
   station->harder = option_words (timeline, task, LAP_OPTION_HARDER);
-  station->later = later_of (timeline, stretch, turn);
   station->breathless = task->met >= BREATHLESS_MET ||
                         (task->shown != NULL && task->shown->impact == LAP_IMPACT_HIGH);
   station->work = turn->work / sets;
@@ -189,7 +195,7 @@ station_new (const LapTimeline *timeline, const LapStretch *stretch, const LapTu
 }
 
 GPtrArray *
-lap_stations_of (const LapTimeline *timeline, guint part)
+lap_stations_in (const LapTimeline *timeline, guint part, guint round)
 {
   GPtrArray *stations = g_ptr_array_new_with_free_func (station_free);
   const LapStretch *stretch = &timeline->parts[part];
@@ -197,8 +203,21 @@ lap_stations_of (const LapTimeline *timeline, guint part)
   for (guint i = 0; i < stretch->n_turns; i++) {
     const LapTurn *turn = &timeline->turns[stretch->turn + i];
 
-    if (turn->round == 1)
+    if (turn->round == round)
       g_ptr_array_add (stations, station_new (timeline, stretch, turn, stations->len + 1));
+  }
+  return stations;
+}
+
+GPtrArray *
+lap_stations_of (const LapTimeline *timeline, guint part)
+{
+  GPtrArray *stations = lap_stations_in (timeline, part, 1);
+
+  for (guint i = 0; i < stations->len; i++) {
+    LapStation *station = g_ptr_array_index (stations, i);
+
+    station->later = later_of (timeline, &timeline->parts[part], station->turn);
   }
   return stations;
 }

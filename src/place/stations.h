@@ -11,7 +11,7 @@ G_BEGIN_DECLS
 
 typedef struct {
   guint          number;   /* from 1 within the part */
-  const LapTurn *turn;     /* its go in the first round; belongs to the timeline */
+  const LapTurn *turn;     /* its go in the round asked for; belongs to the timeline */
   const LapTask *task;
   char          *name;
   char          *detail;   /* "12 reps · 8 kg", or NULL */
@@ -25,6 +25,13 @@ typedef struct {
 /* The exercises of part @part in their order, as LapStation. */
 GPtrArray *lap_stations_of   (const LapTimeline *timeline,
                               guint              part);
+/* The same as they are done in @round, without what later rounds change. */
+GPtrArray *lap_stations_in   (const LapTimeline *timeline,
+                              guint              part,
+                              guint              round);
+
+/* Takes the weight out of the detail, where it stands elsewhere. */
+void       lap_station_without_load (LapStation *station);
 
 /* Whether the poster shows the part: a main part with exercises, or any with exercises where there is no main part. */
 gboolean   lap_part_is_shown (const LapTimeline *timeline,

@@ -10,6 +10,8 @@ typedef struct {
   guint    column, span;
   LapWrap *wrap;
   LapType  type;
+  gboolean signed_; /* with `sign` before it */
+  LapSign  sign;
 } Paragraph;
 
 struct _LapTableRow {
@@ -89,10 +91,20 @@ void
 lap_table_cell (LapTable *table, LapTableRow *row, guint column, guint span, LapWeight weight, const char *text,
                 const LapType *type)
 {
-  Paragraph paragraph = { column, span, NULL, *type };
+  Paragraph paragraph = { .column = column, .span = span, .type = *type };
 
   if (text == NULL || *text == '\0')
     return;
+  paragraph.wrap = lap_wrap_new (table->measure, weight, text);
+  g_array_append_val (row->paragraphs, paragraph);
+}
+
+void
+lap_table_sign (LapTable *table, LapTableRow *row, guint column, LapSign sign, LapWeight weight, const char *text,
+                const LapType *type)
+{
+  Paragraph paragraph = { .column = column, .span = 1, .type = *type, .signed_ = TRUE, .sign = sign };
+
   paragraph.wrap = lap_wrap_new (table->measure, weight, text);
   g_array_append_val (row->paragraphs, paragraph);
 }
@@ -129,6 +141,26 @@ span_width (const LapTable *table, guint column, guint span)
   return column_x (table, MIN (column + MAX (span, 1), table->n)) - column_x (table, column) - COLUMN_GAP;
 }
 
+/* What a sign takes before its words, mm. */
+static double
+sign_width (const Paragraph *p)
+{
+  return p->signed_ ? p->type.cap * 2.2 : 0;
+}
+
+/* Returns the height. */
+static double
+lay_paragraph (const Paragraph *p, LapPage *page, double x, double y, double width)
+{
+  double indent = sign_width (p), cap = p->type.cap;
+
+  if (page != NULL && p->signed_)
+    lap_page_sign (page, p->sign, x, y - cap * 0.15, cap * 1.82, cap * 1.3, p->type.role);
+  if (page != NULL)
+    lap_wrap_put (p->wrap, &p->type, page, x + indent, y, width - indent, 0);
+  return lap_wrap_fit (p->wrap, &p->type, width - indent).height;
+}
+
 /* Lays the paragraphs of each cell one below the other; returns the height of the highest cell. */
 static double
 lay_cells (const LapTable *table, const LapTableRow *row, LapPage *page, double x, double y)
@@ -147,9 +179,7 @@ lay_cells (const LapTable *table, const LapTableRow *row, LapPage *page, double 
       lap_page_begin (page, row->introduces ? "TH" : "TD");
       open = p->column;
     }
-    if (page != NULL)
-      lap_wrap_put (p->wrap, &p->type, page, x + column_x (table, p->column), y + used[p->column], width, 0);
-    used[p->column] += lap_wrap_fit (p->wrap, &p->type, width).height;
+    used[p->column] += lay_paragraph (p, page, x + column_x (table, p->column), y + used[p->column], width);
     height = MAX (height, used[p->column]);
   }
   if (page != NULL && open != G_MAXUINT)

@@ -41,6 +41,14 @@ void         lap_table_cell   (LapTable         *table,
                                LapWeight         weight,
                                const char       *text,
                                const LapType    *type);
+/* The same with a sign before its first line. */
+void         lap_table_sign   (LapTable         *table,
+                               LapTableRow      *row,
+                               guint             column,
+                               LapSign           sign,
+                               LapWeight         weight,
+                               const char       *text,
+                               const LapType    *type);
 /* The ground at the start of the row: @work and @rest to scale, @role for its solid part. */
 void         lap_table_ground (LapTableRow      *row,
                                LapRole           role,

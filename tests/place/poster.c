@@ -70,6 +70,65 @@ test_formula_height (void)
                                   lap_pages_cap (pages, LAP_READ_FORMULA) * 210 / 297, 0.01);
 }
 
+/* Names read from as far as is asked for; from nearer by a page holds more. */
+static void
+test_distance (void)
+{
+  static const double distances[] = { 1.5, 2, 3, 4 };
+  g_autoptr (LapTimeline) timeline = face_timeline (10, "\"rounds\": 2,", "");
+  guint before = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (distances); i++) {
+    LapSheetOptions options = { .paper = LAP_PAPER_A3, .distance = distances[i] };
+    g_autoptr (LapPages) pages = lap_poster_build (timeline, &options, face_measure ());
+
+    face_check_pages (pages);
+    g_assert_cmpfloat (lap_cap_distance (lap_pages_cap (pages, LAP_READ_NAME), LAP_ARC_READABLE), >=,
+                       distances[i] - 1e-9);
+    g_assert_cmpuint (lap_pages_n (pages), >=, before);
+    before = lap_pages_n (pages);
+  }
+}
+
+static guint
+count_solid (const LapPages *pages)
+{
+  guint n = 0;
+
+  for (guint p = 0; p < lap_pages_n (pages); p++) {
+    GArray *marks = lap_pages_nth (pages, p)->marks;
+
+    for (guint i = 0; i < marks->len; i++) {
+      const LapMark *mark = &g_array_index (marks, LapMark, i);
+
+      n += mark->kind == LAP_MARK_BOX && mark->fill == LAP_ROLE_WORK;
+    }
+  }
+  return n;
+}
+
+/* Off at first; what works hard is solid, and the legend says so. */
+static void
+test_body (void)
+{
+  static const char json[] =
+    "{\"format\": \"lapwing-session\", \"version\": 1, \"id\": \"s\", \"title\": \"Stairs\", \"parts\": "
+    "[{\"kind\": \"main\", \"blocks\": [{\"exercise\": \"squat\", \"work\": 40}]}]}";
+  g_autoptr (LapTimeline) timeline = face_from_json (json);
+  LapSheetOptions options = { .body = TRUE, .date = "2027-01-31" };
+  g_autoptr (LapPages) without = build (timeline, LAP_PAPER_A4, FALSE, 0);
+  g_autoptr (LapPages) pages = lap_poster_build (timeline, &options, face_measure ());
+  g_autofree char *text = face_text (pages), *plain = face_text (without);
+
+  face_check_pages (pages);
+  /* A squat works both thighs, seen from the front, and the seat, from the back; and the legend has one more. */
+  g_assert_cmpuint (timeline->tasks[0].primary, ==, LAP_BIT (LAP_MUSCLE_QUADS) | LAP_BIT (LAP_MUSCLE_GLUTES));
+  g_assert_cmpuint (count_solid (pages) - count_solid (without), ==, 2 + 2 + 1);
+  g_assert_nonnull (strstr (text, "works hard"));
+  g_assert_null (strstr (plain, "works hard"));
+  g_assert_nonnull (strstr (text, "Version of 2027-01-31"));
+}
+
 /* Two rounds of own exercises with names of German length. */
 static void
 test_long_names (void)
@@ -195,6 +254,8 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/place/poster/counts", test_counts);
   g_test_add_func ("/place/poster/heights", test_heights);
+  g_test_add_func ("/place/poster/distance", test_distance);
+  g_test_add_func ("/place/poster/body", test_body);
   g_test_add_func ("/place/poster/formula-height", test_formula_height);
   g_test_add_func ("/place/poster/long-names", test_long_names);
   g_test_add_func ("/place/poster/formula", test_formula);

@@ -4,6 +4,7 @@
 #include "lapwing-ui.h"
 
 #include "store/documents.h"
+#include "store/drafts.h"
 #include "ui/files.h"
 #include "ui/palette.h"
 #include "ui/shortcuts.h"
@@ -13,6 +14,7 @@
 
 struct _LapApplication {
   AdwApplication parent_instance;
+  LapDrafts     *drafts; /* NULL where none can be kept */
 };
 
 G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
@@ -20,12 +22,23 @@ G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
 #define DEMO "/org/lapwing/Lapwing/demo/thirty-on-the-mat.lapwing"
 
 static GtkWindow *
-show_document (LapApplication *self, LapDocument *document)
+show_document (LapApplication *self, LapDocument *document, const char *draft)
 {
   GtkWindow *window = GTK_WINDOW (lap_window_new (GTK_APPLICATION (self), document));
 
+  if (self->drafts != NULL) {
+    g_autoptr (LapKeeper) keeper = lap_keeper_new (document, self->drafts, draft);
+
+    lap_window_set_keeper (LAP_WINDOW (window), keeper);
+  }
   gtk_window_present (window);
   return window;
+}
+
+GtkWindow *
+lap_application_show (LapApplication *self, LapDocument *document)
+{
+  return show_document (self, document, NULL);
 }
 
 static GtkWindow *
@@ -54,7 +67,7 @@ lap_application_open_path (LapApplication *self, const char *path, GError **erro
     return window;
   }
   document = lap_document_read (path, error);
-  return document != NULL ? show_document (self, document) : NULL;
+  return document != NULL ? lap_application_show (self, document) : NULL;
 }
 
 GtkWindow *
@@ -67,22 +80,27 @@ lap_application_open_demo (LapApplication *self)
 
   if (document == NULL)
     g_error ("The demo can't be opened: %s", error->message);
-  return show_document (self, document);
+  return lap_application_show (self, document);
 }
 
 /* A window is there to say what went wrong, even when the file was the first thing asked for. */
 static void
+tell_error (LapApplication *self, const char *what, const char *why)
+{
+  GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (self));
+
+  if (!LAP_IS_WINDOW (window))
+    window = lap_application_open_demo (self);
+  lap_window_tell_error (LAP_WINDOW (window), what, why);
+}
+
+static void
 open_or_tell (LapApplication *self, const char *path)
 {
   g_autoptr (GError) error = NULL;
-  GtkWindow *window;
 
-  if (lap_application_open_path (self, path, &error) != NULL)
-    return;
-  window = gtk_application_get_active_window (GTK_APPLICATION (self));
-  if (!LAP_IS_WINDOW (window))
-    window = lap_application_open_demo (self);
-  lap_window_tell_error (LAP_WINDOW (window), _("That file can't be opened"), error->message);
+  if (lap_application_open_path (self, path, &error) == NULL)
+    tell_error (self, _("That file can't be opened"), error->message);
 }
 
 static void
@@ -151,6 +169,44 @@ static const GActionEntry actions[] = {
   { "open", open_action }, { "about", about_action }, { "quit", quit_action },
 };
 
+/* A draft that can't be read is kept for whoever can, and said. */
+static void
+recover (LapApplication *self, const LapDraft *draft)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapDocument) document = lap_document_recover (draft->bytes, draft->path, draft->etag, &error);
+
+  if (document != NULL)
+    show_document (self, document, draft->id);
+  else
+    tell_error (self, _("What was not saved can’t be read"), error->message);
+}
+
+/* What the last program left unsaved is offered before anything else is opened. */
+static void
+recover_all (LapApplication *self)
+{
+  g_autofree char *folder = g_build_filename (g_get_user_data_dir (), "lapwing", "drafts", NULL);
+  g_autoptr (GPtrArray) left = NULL;
+  g_autoptr (GError) error = NULL;
+
+  self->drafts = lap_drafts_new (folder, &error);
+  if (self->drafts == NULL) {
+    g_message ("No drafts are kept: %s", error->message);
+    return;
+  }
+  left = lap_drafts_left (self->drafts);
+  for (guint i = 0; i < left->len; i++)
+    recover (self, left->pdata[i]);
+}
+
+static void
+lap_application_finalize (GObject *object)
+{
+  g_clear_pointer (&LAP_APPLICATION (object)->drafts, lap_drafts_free);
+  G_OBJECT_CLASS (lap_application_parent_class)->finalize (object);
+}
+
 static void
 lap_application_startup (GApplication *application)
 {
@@ -159,6 +215,7 @@ lap_application_startup (GApplication *application)
   g_action_map_add_action_entries (G_ACTION_MAP (application), actions, G_N_ELEMENTS (actions), application);
   lap_shortcuts_bind (GTK_APPLICATION (application));
   gtk_window_set_default_icon_name ("org.lapwing.Lapwing");
+  recover_all (LAP_APPLICATION (application));
 }
 
 static void
@@ -166,6 +223,7 @@ lap_application_class_init (LapApplicationClass *klass)
 {
   GApplicationClass *application_class = G_APPLICATION_CLASS (klass);
 
+  G_OBJECT_CLASS (klass)->finalize = lap_application_finalize;
   application_class->startup = lap_application_startup;
   application_class->activate = lap_application_activate;
   application_class->open = lap_application_open;

@@ -22,6 +22,9 @@ LapApplication *lap_application_new       (void);
 GtkWindow      *lap_application_open_path (LapApplication *application,
                                            const char     *path,
                                            GError        **error);
+/* @document in a window of its own, with drafts. */
+GtkWindow      *lap_application_show      (LapApplication *application,
+                                           LapDocument    *document);
 /* A new document, the demo, in a window. */
 GtkWindow      *lap_application_open_demo (LapApplication *application);
 

@@ -7,6 +7,7 @@
 #include "ui/document.h"
 
 #include "base/error.h"
+#include "edit/become.h"
 #include "store/documents.h"
 #include "store/read-file.h"
 #include "store/save.h"
@@ -206,6 +207,22 @@ lap_document_recover (GBytes *bytes, const char *path, const char *etag, GError 
   return self;
 }
 
+LapDocument *
+lap_document_duplicate (LapDocument *self)
+{
+  g_autoptr (LapSession) session = lap_object_copy (self->session);
+  g_autofree char *id = g_uuid_string_random ();
+  /* Translators: the title of a copy of a session. */
+  g_autofree char *title = g_strdup_printf (_("%s, copy"), lap_document_title (self));
+  LapDocument *copy;
+
+  g_object_set (session, "id", id, "title", title, NULL);
+  copy = lap_document_new (session, NULL);
+  lap_history_saved (copy->history, LAP_HISTORY_NEVER);
+  copy->state = state_now (copy);
+  return copy;
+}
+
 LapSession *
 lap_document_session (LapDocument *self)
 {
@@ -299,6 +316,17 @@ lap_document_length_text (LapDocument *self)
   return g_strdup_printf (_("%1$s of %2$s, %3$s left"), is, wanted, apart);
 }
 
+/* The file holds the state of @revision. */
+static void
+note_saved (LapDocument *self, guint64 revision)
+{
+  self->trying = TRUE; /* nothing of the session changes */
+  lap_history_saved (self->history, revision);
+  self->trying = FALSE;
+  update_state (self);
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_TITLE]);
+}
+
 static void
 tell (LapDocument *self, const char *text, gboolean undoable)
 {
@@ -357,6 +385,42 @@ lap_document_redo (LapDocument *self)
     tell (self, label, TRUE);
 }
 
+gboolean
+lap_document_reload (LapDocument *self, GError **error)
+{
+  g_autofree char *etag = NULL;
+  g_autoptr (GBytes) bytes = lap_read_file (self->path, &etag, error);
+  g_autoptr (LapSession) session = bytes != NULL ? lap_session_from_bytes (bytes, error) : NULL;
+  LapEdits *edits;
+
+  if (session == NULL)
+    return FALSE;
+  g_free (self->etag);
+  self->etag = g_steal_pointer (&etag);
+  self->outside = self->recovered = FALSE;
+  edits = lap_edits_become (_("Go back to the file"), self->session, session);
+  if (lap_edits_n (edits) == 0)
+    lap_edits_free (edits);
+  else
+    lap_document_apply (self, edits);
+  note_saved (self, lap_history_revision (self->history));
+  return TRUE;
+}
+
+void
+lap_document_look_outside (LapDocument *self)
+{
+  g_autofree char *etag = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+
+  if (self->path == NULL || self->saving)
+    return;
+  bytes = lap_read_file (self->path, &etag, NULL);
+  /* Gone is not changed: a save writes it again. */
+  self->outside = bytes != NULL && g_strcmp0 (etag, self->etag) != 0;
+  update_state (self);
+}
+
 typedef struct {
   char   *path;
   guint64 revision;
@@ -393,11 +457,7 @@ saved_cb (GObject *source, GAsyncResult *result, gpointer data)
   self->path = g_strdup (save->path);
   g_free (self->etag);
   self->etag = g_steal_pointer (&etag);
-  self->trying = TRUE; /* nothing of the session changes */
-  lap_history_saved (self->history, save->revision);
-  self->trying = FALSE;
-  update_state (self);
-  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_TITLE]);
+  note_saved (self, save->revision);
   g_task_return_boolean (task, TRUE);
 }
 

@@ -42,6 +42,9 @@ LapDocument     *lap_document_recover     (GBytes       *bytes,
                                            const char   *etag,
                                            GError      **error);
 
+/* A document of its own, without a file, that begins as @document is now. Transfer full. */
+LapDocument     *lap_document_duplicate   (LapDocument  *document);
+
 LapSession      *lap_document_session     (LapDocument  *document);
 LapHistory      *lap_document_history     (LapDocument  *document);
 LapTimeline     *lap_document_timeline    (LapDocument  *document);
@@ -64,6 +67,12 @@ gboolean         lap_document_apply       (LapDocument  *document,
                                            LapEdits     *edits);
 void             lap_document_undo        (LapDocument  *document);
 void             lap_document_redo        (LapDocument  *document);
+
+/* Makes it what its file holds now, as one step that can be undone. FALSE with @error where that can't be read. */
+gboolean         lap_document_reload      (LapDocument  *document,
+                                           GError      **error);
+/* To be called when its file may have been written: the state is "changed outside" where somebody else did. */
+void             lap_document_look_outside (LapDocument *document);
 
 /* Saves to @path (NULL: its own file), in a worker. The file's former writer is asked about by LAP_ERROR_CHANGED
  * unless @whatever. On success @path is its file. */

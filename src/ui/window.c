@@ -4,20 +4,24 @@
 #include "base/error.h"
 #include "ui/arrange.h"
 #include "ui/export.h"
-#include "ui/files.h"
 #include "ui/heading.h"
 #include "ui/meter.h"
+#include "ui/notice.h"
+#include "ui/saving.h"
 #include "ui/shortcuts.h"
+#include "ui/watch.h"
 
 #include <glib/gi18n-lib.h>
 
 struct _LapWindow {
   AdwApplicationWindow parent_instance;
   LapDocument     *document;
+  LapKeeper       *keeper; /* of its draft, or NULL */
+  LapWatch        *watch;  /* of its file */
   LapScoreContext *context;
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
-  GtkWidget       *title, *undo, *redo, *meter, *toasts, *flap, *heading, *score, *warnings, *pane;
+  GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *flap, *heading, *score, *warnings, *pane;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -58,6 +62,13 @@ lap_window_tell_error (LapWindow *self, const char *what, const char *why)
 }
 
 static void
+show_state (LapWindow *self)
+{
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.save", lap_document_is_editable (self->document));
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.revert", lap_document_path (self->document) != NULL);
+}
+
+static void
 show_title (LapWindow *self)
 {
   const char *title = lap_document_title (self->document);
@@ -90,6 +101,7 @@ document_cb (LapWindow *self)
   LapHistory *history = lap_document_history (self->document);
 
   show_title (self);
+  show_state (self);
   lap_heading_show (LAP_HEADING (self->heading), self->document);
   show_step (self, "win.undo", self->undo, lap_history_undo_label (history), _("Undo: %s"), _("Undo"));
   show_step (self, "win.redo", self->redo, lap_history_redo_label (history), _("Redo: %s"), _("Redo"));
@@ -105,131 +117,6 @@ undo_action (GtkWidget *widget, const char *name, GVariant *parameter)
     lap_document_undo (self->document);
   else
     lap_document_redo (self->document);
-}
-
-typedef struct {
-  LapWindow *window;
-  char      *path;  /* NULL = its own */
-  gboolean   close;
-} Saving;
-
-static Saving *
-saving_new (LapWindow *self, const char *path, gboolean close)
-{
-  Saving *saving = g_new (Saving, 1);
-
-  *saving = (Saving) { g_object_ref (self), g_strdup (path), close };
-  return saving;
-}
-
-static void
-saving_free (Saving *saving)
-{
-  g_object_unref (saving->window);
-  g_free (saving->path);
-  g_free (saving);
-}
-
-static void save (Saving *saving, gboolean whatever);
-static void ask_where (LapWindow *self, gboolean close);
-
-static void
-overwrite_cb (AdwMessageDialog *dialog, const char *response, Saving *saving)
-{
-  if (g_str_equal (response, "overwrite"))
-    save (saving, TRUE);
-  else {
-    if (g_str_equal (response, "copy"))
-      ask_where (saving->window, saving->close);
-    saving_free (saving);
-  }
-}
-
-static void
-ask_about_other_writer (Saving *saving)
-{
-  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (saving->window), _("The file was changed by somebody else"),
-                                              _("Saving replaces what was written since you opened it."));
-  AdwMessageDialog *message = ADW_MESSAGE_DIALOG (dialog);
-
-  adw_message_dialog_add_responses (message, "cancel", _("_Cancel"), "copy", _("Save a _copy…"),
-                                    "overwrite", _("_Replace"), NULL);
-  adw_message_dialog_set_response_appearance (message, "overwrite", ADW_RESPONSE_DESTRUCTIVE);
-  adw_message_dialog_set_close_response (message, "cancel");
-  g_signal_connect (dialog, "response", G_CALLBACK (overwrite_cb), saving);
-  gtk_window_present (GTK_WINDOW (dialog));
-}
-
-static void
-saved_cb (GObject *source, GAsyncResult *result, gpointer data)
-{
-  Saving *saving = data;
-  LapWindow *self = saving->window;
-  g_autoptr (GError) error = NULL;
-
-  if (lap_document_save_finish (self->document, result, &error)) {
-    g_autofree char *name = g_path_get_basename (lap_document_path (self->document));
-    g_autofree char *text = g_strdup_printf (_("Saved as %s"), name);
-
-    lap_window_tell (self, text, FALSE);
-    if (saving->close) {
-      self->closing = TRUE;
-      gtk_window_close (GTK_WINDOW (self));
-    }
-  } else if (g_error_matches (error, LAP_ERROR, LAP_ERROR_CHANGED)) {
-    ask_about_other_writer (saving);
-    return;
-  } else
-    lap_window_tell_error (self, _("It couldn't be saved"), error->message);
-  saving_free (saving);
-}
-
-static void
-save (Saving *saving, gboolean whatever)
-{
-  lap_document_save (saving->window->document, saving->path, whatever, saved_cb, saving);
-}
-
-void
-lap_window_save_to (LapWindow *self, const char *path, gboolean close)
-{
-  lap_pane_commit (LAP_PANE (self->pane));
-  save (saving_new (self, path, close), FALSE);
-}
-
-static void
-where_cb (const char *path, gpointer data)
-{
-  Saving *saving = data;
-
-  if (path != NULL)
-    lap_window_save_to (saving->window, path, saving->close);
-  saving_free (saving);
-}
-
-static void
-ask_where (LapWindow *self, gboolean close)
-{
-  lap_files_save (GTK_WINDOW (self), _("Save the session"), lap_document_title (self->document), ".lapwing", where_cb,
-                  saving_new (self, NULL, close));
-}
-
-static void
-save_or_ask (LapWindow *self, gboolean close)
-{
-  if (lap_document_path (self->document) != NULL)
-    lap_window_save_to (self, NULL, close);
-  else
-    ask_where (self, close);
-}
-
-static void
-save_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  if (g_str_equal (name, "win.save"))
-    save_or_ask (LAP_WINDOW (widget), FALSE);
-  else
-    ask_where (LAP_WINDOW (widget), FALSE);
 }
 
 static void
@@ -278,35 +165,6 @@ shortcuts_action (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_window_present (window);
 }
 
-static void
-close_cb (AdwMessageDialog *dialog, const char *response, LapWindow *self)
-{
-  if (g_str_equal (response, "save"))
-    save_or_ask (self, TRUE);
-  else if (g_str_equal (response, "discard")) {
-    /* The dialog outlives the window by a moment and must not look for it. */
-    gtk_window_set_transient_for (GTK_WINDOW (dialog), NULL);
-    self->closing = TRUE;
-    gtk_window_close (GTK_WINDOW (self));
-  }
-}
-
-static void
-ask_before_closing (LapWindow *self)
-{
-  g_autofree char *what = g_strdup_printf (_("Save “%s” before closing?"), lap_document_title (self->document));
-  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (self), what, _("What isn't saved is lost."));
-  AdwMessageDialog *message = ADW_MESSAGE_DIALOG (dialog);
-
-  adw_message_dialog_add_responses (message, "cancel", _("_Cancel"), "discard", _("_Discard"), "save", _("_Save"), NULL);
-  adw_message_dialog_set_response_appearance (message, "discard", ADW_RESPONSE_DESTRUCTIVE);
-  adw_message_dialog_set_response_appearance (message, "save", ADW_RESPONSE_SUGGESTED);
-  adw_message_dialog_set_default_response (message, "save");
-  adw_message_dialog_set_close_response (message, "cancel");
-  g_signal_connect_object (dialog, "response", G_CALLBACK (close_cb), self, 0);
-  gtk_window_present (GTK_WINDOW (dialog));
-}
-
 static gboolean
 lap_window_close_request (GtkWindow *window)
 {
@@ -315,10 +173,12 @@ lap_window_close_request (GtkWindow *window)
   if (!self->closing) {
     lap_pane_commit (LAP_PANE (self->pane));
     if (lap_document_is_modified (self->document)) {
-      ask_before_closing (self);
+      lap_saving_ask_before_closing (self);
       return TRUE;
     }
   }
+  if (self->keeper != NULL)
+    lap_keeper_discard (self->keeper);
   return GTK_WINDOW_CLASS (lap_window_parent_class)->close_request (window);
 }
 
@@ -328,6 +188,8 @@ lap_window_dispose (GObject *object)
   LapWindow *self = LAP_WINDOW (object);
 
   g_clear_object (&self->toast);
+  g_clear_object (&self->keeper);
+  g_clear_object (&self->watch);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_window_parent_class)->dispose (object);
 }
@@ -344,8 +206,7 @@ install_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_install_action (klass, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (klass, "win.redo", NULL, undo_action);
-  gtk_widget_class_install_action (klass, "win.save", NULL, save_action);
-  gtk_widget_class_install_action (klass, "win.save-as", NULL, save_action);
+  lap_saving_install (klass);
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
@@ -364,6 +225,7 @@ lap_window_class_init (LapWindowClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_window_finalize;
   GTK_WINDOW_CLASS (klass)->close_request = lap_window_close_request;
   g_type_ensure (LAP_TYPE_METER);
+  g_type_ensure (LAP_TYPE_NOTICE);
   g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
   g_type_ensure (LAP_TYPE_WARNINGS);
@@ -373,6 +235,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, undo);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, redo);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, meter);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, notice);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, toasts);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, flap);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, heading);
@@ -395,15 +258,31 @@ lap_window_new (GtkApplication *application, LapDocument *document)
   LapWindow *self = g_object_new (LAP_TYPE_WINDOW, "application", application, NULL);
 
   self->document = g_object_ref (document);
+  self->watch = lap_watch_new (document);
   self->context = lap_score_context_new (document);
+  lap_notice_set_document (LAP_NOTICE (self->notice), document);
   lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
   lap_warnings_set_context (LAP_WARNINGS (self->warnings), self->context);
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_title), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "notify::state", G_CALLBACK (show_state), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "told", G_CALLBACK (lap_window_tell), self, G_CONNECT_SWAPPED);
   document_cb (self);
   return GTK_WIDGET (self);
+}
+
+void
+lap_window_close_anyway (LapWindow *self)
+{
+  self->closing = TRUE;
+  gtk_window_close (GTK_WINDOW (self));
+}
+
+void
+lap_window_set_keeper (LapWindow *self, LapKeeper *keeper)
+{
+  g_set_object (&self->keeper, keeper);
 }
 
 LapDocument *

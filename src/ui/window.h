@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "ui/keeper.h"
 #include "ui/pane.h"
 #include "ui/score/view.h"
 #include "ui/warnings.h"
@@ -32,9 +33,10 @@ void             lap_window_tell       (LapWindow      *window,
                                         const char     *text,
                                         gboolean        undoable);
 
-/* Below the dialogs: saves to @path, NULL for the document's own, and says how it went. @close closes after. */
-void             lap_window_save_to    (LapWindow      *window,
-                                        const char     *path,
-                                        gboolean        close);
+/* Keeps drafts of the document until the window closes. */
+void             lap_window_set_keeper (LapWindow      *window,
+                                        LapKeeper      *keeper);
+/* Closes it without a question; the draft goes, too. */
+void             lap_window_close_anyway (LapWindow    *window);
 
 G_END_DECLS

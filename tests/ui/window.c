@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/saving.h"
 #include "ui/windows.h"
 
 #include "base/error.h"
@@ -146,7 +147,7 @@ test_save (void)
 
   windows_click_box (window, first_main (window));
   set_spin (window, "rest", 25);
-  lap_window_save_to (window, path, FALSE);
+  lap_saving_to (window, path, FALSE);
   g_assert_cmpint (lap_document_state (document), ==, LAP_DOCUMENT_SAVING);
   while (lap_document_state (document) == LAP_DOCUMENT_SAVING)
     g_main_context_iteration (NULL, TRUE);

@@ -3,13 +3,30 @@
 
 #include "store/documents.h"
 
+#include <unistd.h>
+
 static LapApplication *application;
+
+const char *
+windows_data_folder (void)
+{
+  static char *folder;
+
+  if (folder == NULL) {
+    g_autofree char *name = g_strdup_printf ("lapwing-data-%d", getpid ());
+
+    folder = g_build_filename (g_getenv ("HOME"), name, NULL);
+    g_setenv ("XDG_DATA_HOME", folder, TRUE);
+  }
+  return folder;
+}
 
 void
 windows_init (int *argc, char ***argv)
 {
   g_autoptr (GError) error = NULL;
 
+  windows_data_folder ();
   gtk_test_init (argc, argv, NULL);
   adw_init ();
   g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);

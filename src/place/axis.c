@@ -45,6 +45,7 @@ lay_out (LapAxis *self)
   }
   self->width = x;
   self->length = self->n > 0 ? self->pieces[self->n - 1].end : 0;
+  self->serial++;
   hold_offset (self);
 }
 

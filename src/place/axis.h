@@ -31,6 +31,7 @@ typedef struct {
   double        view;     /* px that are seen */
   gboolean      mirrored;
   double        width;    /* px of the whole content; it follows */
+  guint         serial;   /* another one whenever the content is laid out anew: not by scrolling */
   int           length;   /* seconds; it follows */
   guint         n;
   LapAxisPiece *pieces;

@@ -29,8 +29,49 @@ add (GArray *ticks, const LapAxis *axis, int second, gboolean labelled)
     g_array_append_vals (ticks, &(LapTick) { x, second, labelled }, 1);
 }
 
+/* The first multiple of @step on the clock at or after @second. */
+static int
+multiple_from (int second, int lead, int step)
+{
+  int clock = second + lead;
+
+  return (clock >= 0 ? (clock + step - 1) / step * step : clock / step * step) - lead;
+}
+
+static double
+x_in (const LapAxisPiece *piece, int second)
+{
+  return piece->x + (second - piece->start) * piece->width / (piece->end - piece->start);
+}
+
+/* Labels depend on where labels before them stand, never on where the view begins: in an open piece all from @from on
+ * have one, and where the last of them stands is what the next piece has to know. */
+static int
+labels_of (const LapAxisPiece *piece, int lead, int step, double room, double *labelled)
+{
+  int from = multiple_from (piece->start, lead, step), last;
+
+  if (from < piece->end && x_in (piece, from) - *labelled < room)
+    from += step;
+  if (from >= piece->end)
+    return from;
+  last = from + (piece->end - 1 - from) / step * step;
+  *labelled = x_in (piece, last);
+  return from;
+}
+
+static void
+add_open (GArray *ticks, const LapAxis *axis, const LapAxisPiece *piece, int lead, guint step, int labels, double first,
+          double last)
+{
+  int tick = steps[step].tick, from = multiple_from (MAX (piece->start, (int) first - steps[step].label), lead, tick);
+
+  for (int s = from; s < piece->end && s <= last + steps[step].label; s += tick)
+    add (ticks, axis, s, s >= labels && (s + lead) % steps[step].label == 0);
+}
+
 GArray *
-lap_ticks (const LapAxis *axis, double label)
+lap_ticks (const LapAxis *axis, int lead, double label)
 {
   GArray *ticks = g_array_new (FALSE, FALSE, sizeof (LapTick));
   guint step = step_for (axis->zoom, label);
@@ -40,19 +81,17 @@ lap_ticks (const LapAxis *axis, double label)
 
   for (guint i = 0; i < axis->n; i++) {
     const LapAxisPiece *piece = &axis->pieces[i];
-    int tick = piece->folded ? piece->end - piece->start : steps[step].tick;
-    int from = piece->folded ? piece->start : (piece->start + tick - 1) / tick * tick;
 
-    /* Labels depend on where labels before them stand, never on where the view begins: skip by whole ticks only. */
-    for (int s = from; s < piece->end; s += tick) {
-      gboolean wants = piece->folded || s % steps[step].label == 0;
-      double x = piece->x + (s - piece->start) * piece->width / (piece->end - piece->start);
-      gboolean has = wants && x - labelled >= label;
+    if (piece->folded) {
+      gboolean has = piece->x - labelled >= label;
 
       if (has)
-        labelled = x;
-      if (s >= first - steps[step].label && s <= last + steps[step].label)
-        add (ticks, axis, s, has);
+        labelled = piece->x;
+      add (ticks, axis, piece->start, has);
+    } else {
+      int labels = labels_of (piece, lead, steps[step].label, label, &labelled);
+
+      add_open (ticks, axis, piece, lead, step, labels, first, last);
     }
   }
   return ticks;

@@ -128,7 +128,7 @@ test_ticks (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++) {
     g_autoptr (LapAxis) axis = axis_of (cases[i].zoom, 0, 600, FALSE, FALSE);
-    g_autoptr (GArray) ticks = lap_ticks (axis, 48);
+    g_autoptr (GArray) ticks = lap_ticks (axis, 0, 48);
 
     g_assert_cmpuint (ticks->len, >, 0);
     for (guint j = 0; j < ticks->len; j++) {
@@ -146,7 +146,7 @@ test_tick_labels_never_touch (void)
 {
   for (double zoom = 0.01; zoom < 40; zoom *= 1.3) {
     g_autoptr (LapAxis) axis = axis_of (zoom, 40, 900, FALSE, TRUE);
-    g_autoptr (GArray) ticks = lap_ticks (axis, 48);
+    g_autoptr (GArray) ticks = lap_ticks (axis, 0, 48);
     double last = -1000;
 
     for (guint j = 0; j < ticks->len; j++) {

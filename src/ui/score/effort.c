@@ -5,8 +5,10 @@
  */
 #include "ui/palette.h"
 #include "ui/score/lane.h"
+#include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 #define LAP_TYPE_EFFORT_LANE (lap_effort_lane_get_type ())
 G_DECLARE_FINAL_TYPE (LapEffortLane, lap_effort_lane, LAP, EFFORT_LANE, LapLane)
@@ -19,7 +21,7 @@ G_DEFINE_FINAL_TYPE (LapEffortLane, lap_effort_lane, LAP_TYPE_LANE)
 
 #define PAD  4    /* px above and below */
 #define STEP 2.0  /* px from one point of the curve to the next */
-#define DOTS 6.0  /* px from dot to dot */
+#define DOTS 6    /* px from dot to dot */
 #define MISS 4.0  /* px between the lines of what is missing */
 
 static int
@@ -50,16 +52,8 @@ draw_band (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, const LapS
   cairo_rectangle (cr, from, top, to - from, foot - top);
   cairo_fill (cr);
   ink.alpha = 0.45;
-  gdk_cairo_set_source_rgba (cr, &ink);
   /* Dots hang on whole steps of the content, so that they scroll with it. */
-  cairo_set_line_width (cr, 1);
-  cairo_set_dash (cr, (double[]) { 1, DOTS - 1 }, 2, from - MIN (a, b));
-  for (double y = top + DOTS / 2; y < foot; y += DOTS) {
-    cairo_move_to (cr, from, y);
-    cairo_line_to (cr, to, y);
-  }
-  cairo_stroke (cr);
-  cairo_set_dash (cr, NULL, 0, 0);
+  lap_paint_dots (cr, &ink, DOTS, round (MIN (a, b)), round (top), from, round (top), to - from, foot - top);
 }
 
 static double
@@ -77,7 +71,8 @@ draw_missing (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, const L
   double from = MAX (MIN (a, b), 0), to = MIN (MAX (a, b), axis->view);
 
   gdk_cairo_set_source_rgba (cr, &ink);
-  for (double x = from + MISS; x < to; x += MISS) {
+  /* They stand on whole steps of the content, so that they scroll with it. */
+  for (double x = from + MISS - fmod (from - MIN (a, b), MISS); x < to; x += MISS) {
     double now = effort_under (axis, effort, x);
 
     if (now < effort->low)
@@ -97,28 +92,25 @@ draw_curve (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, int heigh
     cairo_line_to (cr, x, level (effort_under (axis, effort, x), height));
   gdk_cairo_set_source_rgba (cr, &ink);
   cairo_set_line_width (cr, 2);
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_BEVEL);
   cairo_stroke (cr);
 }
 
 static void
-lap_effort_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+lap_effort_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height)
 {
   LapScoreContext *context = lap_lane_context (lane);
   const LapEffort *effort = lap_checkup_effort (lap_document_checkup (context->document));
   const LapTimeline *timeline = context->score->timeline;
-  cairo_t *cr;
 
   if (effort == NULL || timeline->length == 0)
     return;
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
   for (guint i = 0; i < timeline->n_parts; i++)
     if (timeline->parts[i].part->kind == LAP_PART_MAIN) {
-      draw_band (cr, context->axis, effort, &timeline->parts[i], height);
-      draw_missing (cr, context->axis, effort, &timeline->parts[i], height);
+      draw_band (cr, axis, effort, &timeline->parts[i], height);
+      draw_missing (cr, axis, effort, &timeline->parts[i], height);
     }
-  draw_curve (cr, context->axis, effort, height);
-  cairo_destroy (cr);
+  draw_curve (cr, axis, effort, height);
 }
 
 static void
@@ -127,7 +119,7 @@ lap_effort_lane_class_init (LapEffortLaneClass *klass)
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_effort_lane_height;
-  lane_class->draw = lap_effort_lane_draw;
+  lane_class->paint = lap_effort_lane_paint;
 }
 
 static void

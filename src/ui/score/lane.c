@@ -2,11 +2,14 @@
 #include "ui/score/lane.h"
 
 #include "ui/palette.h"
+#include "ui/score/tiles.h"
 
 #include <adwaita.h>
 
 typedef struct {
   LapScoreContext *context;
+  LapTiles        *tiles;
+  guint            type; /* serial of the type they were painted in */
 } LapLanePrivate;
 
 enum { PROP_0, PROP_CONTEXT, N_PROPS };
@@ -19,6 +22,8 @@ G_DEFINE_ABSTRACT_TYPE_WITH_PRIVATE (LapLane, lap_lane, GTK_TYPE_WIDGET)
 static void
 context_cb (LapLane *self, guint change)
 {
+  if (change & LAP_SCORE_PLAN)
+    lap_tiles_clear (PRIVATE (self)->tiles);
   LAP_LANE_GET_CLASS (self)->update (self, change);
 }
 
@@ -47,14 +52,46 @@ draw_selection (LapLane *self, GtkSnapshot *snapshot, int width, int height)
 }
 
 static void
+paint_cb (gpointer lane, cairo_t *cr, const LapAxis *axis, int height)
+{
+  LAP_LANE_GET_CLASS (lane)->paint (lane, cr, axis, height);
+}
+
+static void
+draw_content (LapLane *self, GtkSnapshot *snapshot, int height)
+{
+  LapLanePrivate *priv = PRIVATE (self);
+  GtkWidget *widget = GTK_WIDGET (self);
+  guint type = pango_context_get_serial (gtk_widget_get_pango_context (widget));
+
+  if (type != priv->type)
+    lap_tiles_clear (priv->tiles);
+  priv->type = type;
+  lap_tiles_draw (priv->tiles, snapshot, priv->context->axis, height, gtk_widget_get_scale_factor (widget), paint_cb,
+                  self);
+}
+
+static void
 lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   LapLane *self = LAP_LANE (widget);
+  LapLaneClass *klass = LAP_LANE_GET_CLASS (self);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
 
   draw_selection (self, snapshot, width, height);
-  LAP_LANE_GET_CLASS (self)->draw (self, snapshot, width, height);
+  if (klass->paint != NULL)
+    draw_content (self, snapshot, height);
+  if (klass->draw != NULL)
+    klass->draw (self, snapshot, width, height);
   GTK_WIDGET_CLASS (lap_lane_parent_class)->snapshot (widget, snapshot);
+}
+
+/* Other colours, the same places. */
+static void
+style_cb (LapLane *self)
+{
+  lap_tiles_clear (PRIVATE (self)->tiles);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 static void
@@ -77,9 +114,8 @@ lap_lane_constructed (GObject *object)
 
   G_OBJECT_CLASS (lap_lane_parent_class)->constructed (object);
   g_signal_connect_object (PRIVATE (self)->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (manager, "notify::dark", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (manager, "notify::high-contrast", G_CALLBACK (gtk_widget_queue_draw), self,
-                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (manager, "notify::dark", G_CALLBACK (style_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (manager, "notify::high-contrast", G_CALLBACK (style_cb), self, G_CONNECT_SWAPPED);
 }
 
 static void
@@ -95,6 +131,7 @@ static void
 lap_lane_finalize (GObject *object)
 {
   g_clear_object (&PRIVATE (LAP_LANE (object))->context);
+  lap_tiles_free (PRIVATE (LAP_LANE (object))->tiles);
   G_OBJECT_CLASS (lap_lane_parent_class)->finalize (object);
 }
 
@@ -119,6 +156,7 @@ lap_lane_class_init (LapLaneClass *klass)
 static void
 lap_lane_init (LapLane *self)
 {
+  PRIVATE (self)->tiles = lap_tiles_new ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
 }
 
@@ -126,6 +164,12 @@ LapScoreContext *
 lap_lane_context (LapLane *self)
 {
   return PRIVATE (self)->context;
+}
+
+guint
+lap_lane_n_painted (LapLane *self)
+{
+  return lap_tiles_n_painted (PRIVATE (self)->tiles);
 }
 
 int

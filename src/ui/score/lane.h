@@ -4,7 +4,9 @@
  * named in the table of lanes.c; the view makes, labels and stacks them. A lane never sets its own width: it draws
  * what the context says lies in the view.
  *
- * A subclass overrides update() for what it must do when the context changes; the base draws it anew.
+ * A subclass paints what scrolls with the content in paint(), whose pictures are kept while only the offset changes
+ * (see tiles.h), and what keeps to the view in draw(). It overrides update() for what it must do when the context
+ * changes; the base draws it anew.
  */
 #pragma once
 
@@ -20,7 +22,9 @@ struct _LapLaneClass {
   /* Height in px where a line of the lane's text takes @line. */
   int  (*height) (LapLane *lane, int line);
   void (*update) (LapLane *lane, LapScoreChange change);
-  void (*draw)   (LapLane *lane, GtkSnapshot *snapshot, int width, int height); /* below the children */
+  /* Either may be NULL; both are below the children. @axis shows a part of the content, not always the view's. */
+  void (*paint)  (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height);
+  void (*draw)   (LapLane *lane, GtkSnapshot *snapshot, int width, int height);
 };
 
 typedef struct {
@@ -37,6 +41,8 @@ int                lap_lane_line        (LapLane         *lane);
 PangoLayout       *lap_lane_layout      (LapLane         *lane,
                                          const char      *text,
                                          int              width);
+/* How many times its content was painted. */
+guint              lap_lane_n_painted   (LapLane         *lane);
 
 guint              lap_lanes_n          (void);
 const LapLaneKind *lap_lanes_nth        (guint            n);

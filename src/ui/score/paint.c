@@ -47,6 +47,26 @@ lap_paint_hatch (cairo_t *cr, LapHatch hatch, const GdkRGBA *colour, double x, d
   cairo_restore (cr);
 }
 
+/* One dot in a picture that is repeated: a thousand dots would be a thousand shapes. */
+void
+lap_paint_dots (cairo_t *cr, const GdkRGBA *colour, int pitch, int origin_x, int origin_y, double x, double y,
+                double width, double height)
+{
+  cairo_surface_t *dot = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, pitch, pitch);
+  cairo_t *in = cairo_create (dot);
+
+  gdk_cairo_set_source_rgba (in, colour);
+  cairo_rectangle (in, 0, pitch / 2, 1, 1);
+  cairo_fill (in);
+  cairo_destroy (in);
+  cairo_set_source_surface (cr, dot, origin_x, origin_y);
+  cairo_pattern_set_extend (cairo_get_source (cr), CAIRO_EXTEND_REPEAT);
+  cairo_pattern_set_filter (cairo_get_source (cr), CAIRO_FILTER_NEAREST);
+  cairo_rectangle (cr, x, y, width, height);
+  cairo_fill (cr);
+  cairo_surface_destroy (dot);
+}
+
 static void
 rounded (cairo_t *cr, double radius, double x, double y, double width, double height)
 {
@@ -86,6 +106,15 @@ lap_paint_text (GtkSnapshot *snapshot, PangoLayout *layout, const GdkRGBA *colou
   gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (x, y));
   gtk_snapshot_append_layout (snapshot, layout, colour);
   gtk_snapshot_restore (snapshot);
+}
+
+void
+lap_paint_layout (cairo_t *cr, PangoLayout *layout, const GdkRGBA *colour, double x, double y)
+{
+  gdk_cairo_set_source_rgba (cr, colour);
+  cairo_move_to (cr, x, y);
+  pango_cairo_show_layout (cr, layout);
+  cairo_new_path (cr);
 }
 
 void

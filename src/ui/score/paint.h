@@ -22,6 +22,17 @@ void lap_paint_hatch (cairo_t       *cr,
                       double         width,
                       double         height);
 
+/* Fills a rectangle with dots of a px, @pitch px apart, one of which is at @origin_x, @origin_y. */
+void lap_paint_dots  (cairo_t       *cr,
+                      const GdkRGBA *colour,
+                      int            pitch,
+                      int            origin_x,
+                      int            origin_y,
+                      double         x,
+                      double         y,
+                      double         width,
+                      double         height);
+
 /* A rounded rectangle, filled where @fill is given, with a line of @line px inside its edge where @stroke is. Through
  * cairo, whose fill of a shape costs a fraction of what clipping to it does. */
 void lap_paint_box   (cairo_t       *cr,
@@ -40,6 +51,13 @@ void lap_paint_text  (GtkSnapshot   *snapshot,
                       const GdkRGBA *colour,
                       double         x,
                       double         y);
+
+/* The same in a picture of its own. */
+void lap_paint_layout (cairo_t      *cr,
+                       PangoLayout  *layout,
+                       const GdkRGBA *colour,
+                       double        x,
+                       double        y);
 
 void lap_paint_rect  (GtkSnapshot   *snapshot,
                       const GdkRGBA *colour,

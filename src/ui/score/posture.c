@@ -9,6 +9,7 @@
 #include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 #define LAP_TYPE_POSTURE_LANE (lap_posture_lane_get_type ())
 G_DECLARE_FINAL_TYPE (LapPostureLane, lap_posture_lane, LAP, POSTURE_LANE, LapLane)
@@ -21,6 +22,9 @@ G_DEFINE_FINAL_TYPE (LapPostureLane, lap_posture_lane, LAP_TYPE_LANE)
 
 #define PAD     5
 #define HEIGHTS 3 /* the highest; 0 is lying */
+#define LEAST   3 /* px of a change that takes longer than there is, and between two of them */
+#define DENSE   4 /* px that a turn needs for a line */
+#define LABEL_LINES 3 /* lines of text that are as high as a label is wide */
 
 static int
 lap_posture_lane_height (LapLane *lane, int line)
@@ -50,31 +54,30 @@ lacking (const LapTimeline *t, guint i)
   return needs > b->start - a->end ? needs : 0;
 }
 
-/* Where the last of each was drawn. */
-typedef struct {
-  double mark, label;
-} Drawn;
-
-/* Marks a change that takes longer than there is, and says how long where the label before leaves room. */
-static void
-draw_lacking (LapLane *lane, GtkSnapshot *snapshot, double from, double to, int seconds, int height, Drawn *drawn)
+/* Whether the label of the change to @turn has room before the next one that wants a label. It looks at the plan rather
+ * than at what was drawn before, so that a label is there or not wherever the view begins. */
+static gboolean
+has_room (LapLane *lane, const LapAxis *axis, guint turn)
 {
-  GdkRGBA fill = lap_colour (LAP_COLOUR_NOTE), ink = lap_colour (LAP_COLOUR_INK);
-  double left = MIN (from, to), width = MAX (ABS (to - from), 3);
-  g_autofree char *text = NULL;
-  g_autoptr (PangoLayout) layout = NULL;
+  const LapTimeline *t = lap_lane_context (lane)->score->timeline;
+  double seconds = LABEL_LINES * lap_lane_line (lane) / axis->zoom;
 
-  if (ABS (left - drawn->mark) < width)
-    return;
-  drawn->mark = left;
-  fill.alpha = 0.6;
-  gtk_snapshot_append_color (snapshot, &fill, &GRAPHENE_RECT_INIT (left, 0, width, height));
-  if (ABS (left - drawn->label) < 3 * lap_lane_line (lane))
-    return;
-  drawn->label = left;
-  text = g_strdup_printf (_("%d s"), seconds);
-  layout = lap_lane_layout (lane, text, -1);
-  lap_paint_text (snapshot, layout, &ink, left + width + 3, (height - lap_lane_line (lane)) / 2);
+  for (guint i = turn + 1; i < t->n_turns && t->turns[i - 1].end - t->turns[turn - 1].end < seconds; i++)
+    if (lacking (t, i) > 0)
+      return FALSE;
+  return TRUE;
+}
+
+static void
+paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint turn, int height)
+{
+  const LapTimeline *t = lap_lane_context (lane)->score->timeline;
+  double a = lap_axis_x (axis, t->turns[turn - 1].end), b = lap_axis_x (axis, t->turns[turn].start);
+  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
+  g_autofree char *text = g_strdup_printf (_("%d s"), lacking (t, turn));
+  g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
+
+  lap_paint_layout (cr, layout, &ink, round (MAX (a, b)) + 3, (height - lap_lane_line (lane)) / 2);
 }
 
 static gboolean
@@ -89,7 +92,7 @@ static void
 draw_line (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, guint first, guint end, int height)
 {
   const LapTurn *before = NULL;
-  double drawn = -G_MAXDOUBLE;
+  int drawn = -LAP_MOST_SECONDS;
 
   for (guint i = first; i < end; i++) {
     const LapTurn *turn = &t->turns[i];
@@ -100,8 +103,8 @@ draw_line (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, guint first, 
       continue;
     y = level (e->posture, height);
     /* What is less than a pixel further on can't be told from what is there. */
-    if (is_seen (axis, before, turn) && ABS (lap_axis_x (axis, turn->end) - drawn) >= 1) {
-      drawn = lap_axis_x (axis, turn->end);
+    if ((turn->end - drawn) * axis->zoom >= 1 && is_seen (axis, before, turn)) {
+      drawn = turn->end;
       if (before != NULL)
         cairo_line_to (cr, lap_axis_x (axis, before->end), level (t->tasks[before->task].shown->posture, height));
       cairo_line_to (cr, lap_axis_x (axis, turn->start), y);
@@ -111,33 +114,105 @@ draw_line (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, guint first, 
   }
 }
 
+/* Where turns are this dense a line would be a tangle, and dear: each px shows from where to where it runs. */
+static gboolean
+is_dense (const LapTimeline *t, const LapAxis *axis)
+{
+  return t->n_turns * DENSE > t->length * axis->zoom;
+}
+
 static void
-lap_posture_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+add_column (cairo_t *cr, int x, double top, double foot)
+{
+  if (foot >= top)
+    cairo_rectangle (cr, x, floor (top) - 1, 1, floor (foot) - floor (top) + 2);
+}
+
+static void
+paint_columns (cairo_t *cr, const LapTimeline *t, const LapAxis *axis, guint first, guint end, int height)
+{
+  double top = height, foot = 0, before = -1;
+  int x = G_MININT;
+
+  for (guint i = first; i < end; i++) {
+    const LapTurn *turn = &t->turns[i];
+    const LapExercise *e = t->tasks[turn->task].shown;
+    int at = floor (lap_axis_x (axis, turn->start)), step = axis->mirrored ? -1 : 1;
+    double y;
+
+    if (e == NULL || turn->work == 0)
+      continue;
+    y = level (e->posture, height);
+    for (; x != G_MININT && x != at; x += step, top = foot = before)
+      add_column (cr, x, top, foot);
+    x = at;
+    top = MIN (top, before >= 0 ? MIN (before, y) : y);
+    foot = MAX (foot, MAX (before, y));
+    before = y;
+  }
+  add_column (cr, x, top, foot);
+}
+
+static void
+paint_rules (cairo_t *cr, const LapAxis *axis, int height)
+{
+  GdkRGBA rule = lap_colour (LAP_COLOUR_LINE);
+
+  gdk_cairo_set_source_rgba (cr, &rule);
+  for (int h = 0; h <= HEIGHTS; h++)
+    cairo_rectangle (cr, 0, (int) (PAD + h * (height - 2.0 * PAD) / HEIGHTS), axis->view, 1);
+  cairo_fill (cr);
+}
+
+/* All changes that take longer than there is: at once as a path, and their labels after it. */
+static void
+paint_lacking (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint first, guint end, int height)
+{
+  const LapTimeline *t = lap_lane_context (lane)->score->timeline;
+  GdkRGBA fill = lap_colour (LAP_COLOUR_NOTE);
+  g_autoptr (GArray) labels = g_array_new (FALSE, FALSE, sizeof (guint));
+  int drawn = -LAP_MOST_SECONDS;
+
+  for (guint i = first + 1; i < end; i++) {
+    const LapTurn *turn = &t->turns[i];
+    double a, b;
+
+    if ((turn->start - drawn) * axis->zoom < LEAST || !is_seen (axis, turn - 1, turn) || lacking (t, i) == 0)
+      continue;
+    drawn = turn->start;
+    a = round (lap_axis_x (axis, turn[-1].end));
+    b = round (lap_axis_x (axis, turn->start));
+    cairo_rectangle (cr, MIN (a, b), 0, MAX (ABS (b - a), LEAST), height);
+    if (has_room (lane, axis, i))
+      g_array_append_val (labels, i);
+  }
+  fill.alpha = 0.6;
+  gdk_cairo_set_source_rgba (cr, &fill);
+  cairo_fill (cr);
+  for (guint i = 0; i < labels->len; i++)
+    paint_label (lane, cr, axis, g_array_index (labels, guint, i), height);
+}
+
+static void
+lap_posture_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height)
 {
   LapScoreContext *context = lap_lane_context (lane);
-  const LapTimeline *t = context->score->timeline;
-  GdkRGBA ink = lap_colour (LAP_COLOUR_INK), rule = lap_colour (LAP_COLOUR_LINE);
-  Drawn drawn = { -G_MAXDOUBLE, -G_MAXDOUBLE };
+  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   guint first, end;
-  cairo_t *cr;
 
-  lap_score_turns (context->score, context->axis, &first, &end);
-  for (int h = 0; h <= HEIGHTS; h++)
-    lap_paint_rect (snapshot, &rule, 0, (int) (PAD + h * (height - 2.0 * PAD) / HEIGHTS), width, 1);
-  for (guint i = first + 1; i < end; i++) {
-    int seconds = is_seen (context->axis, &t->turns[i - 1], &t->turns[i]) ? lacking (t, i) : 0;
-
-    if (seconds > 0)
-      draw_lacking (lane, snapshot, lap_axis_x (context->axis, t->turns[i - 1].end),
-                    lap_axis_x (context->axis, t->turns[i].start), seconds, height, &drawn);
-  }
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  draw_line (cr, t, context->axis, first, end, height);
+  lap_score_turns (context->score, axis, &first, &end);
+  paint_rules (cr, axis, height);
+  paint_lacking (lane, cr, axis, first, end, height);
   gdk_cairo_set_source_rgba (cr, &ink);
+  if (is_dense (context->score->timeline, axis)) {
+    paint_columns (cr, context->score->timeline, axis, first, end, height);
+    cairo_fill (cr);
+    return;
+  }
+  draw_line (cr, context->score->timeline, axis, first, end, height);
   cairo_set_line_width (cr, 2);
-  cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
+  cairo_set_line_join (cr, CAIRO_LINE_JOIN_BEVEL);
   cairo_stroke (cr);
-  cairo_destroy (cr);
 }
 
 static void
@@ -146,7 +221,7 @@ lap_posture_lane_class_init (LapPostureLaneClass *klass)
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_posture_lane_height;
-  lane_class->draw = lap_posture_lane_draw;
+  lane_class->paint = lap_posture_lane_paint;
 }
 
 static void

@@ -9,6 +9,7 @@
 #include "place/ticks.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 #define LAP_TYPE_RULER_LANE (lap_ruler_lane_get_type ())
 G_DECLARE_FINAL_TYPE (LapRulerLane, lap_ruler_lane, LAP, RULER_LANE, LapLane)
@@ -67,62 +68,54 @@ label_room (LapLane *lane)
   return width + BETWEEN;
 }
 
+/* Centred over its tick, but for the ones at the ends of the session, which stay whole. */
 static void
-draw_label (LapLane *lane, GtkSnapshot *snapshot, const LapTick *tick, int lane_width)
+paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, const LapTick *tick)
 {
   PangoLayout *layout = label_of (lane, tick->second);
+  double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length), x;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK2);
   int width;
-  double x;
 
   pango_layout_get_pixel_size (layout, &width, NULL);
-  /* Centred over its tick, but for the ones at the edges of the view, which stay whole. */
-  x = tick->x - width / 2;
-  if (x < 0 && tick->x >= 0)
-    x = 0;
-  else if (x + width > lane_width && tick->x <= lane_width)
-    x = lane_width - width;
-  lap_paint_text (snapshot, layout, &ink, (int) x, 0);
+  x = MIN (tick->x - width / 2, MAX (from, to) - width);
+  lap_paint_layout (cr, layout, &ink, round (MAX (x, MIN (from, to))), 0);
 }
 
-/* All ticks of one kind in one stroke: as a node each they would be most of what the window has to draw. */
 static void
-draw_ticks (GtkSnapshot *snapshot, const GArray *ticks, gboolean labelled, int width, int height)
+paint_ticks (cairo_t *cr, const GArray *ticks, gboolean labelled, int height)
 {
   GdkRGBA colour = lap_colour (labelled ? LAP_COLOUR_INK : LAP_COLOUR_LINE2);
   int size = labelled ? LONG_TICK : SHORT_TICK;
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, height - LONG_TICK - 1, width, LONG_TICK));
 
   gdk_cairo_set_source_rgba (cr, &colour);
-  cairo_set_line_width (cr, 1);
   for (guint i = 0; i < ticks->len; i++) {
     const LapTick *tick = &g_array_index (ticks, LapTick, i);
 
     if (tick->labelled != labelled)
       continue;
-    cairo_move_to (cr, (int) tick->x + 0.5, height - size - 1);
-    cairo_line_to (cr, (int) tick->x + 0.5, height - 1);
+    cairo_rectangle (cr, floor (tick->x), height - size - 1, 1, size);
   }
-  cairo_stroke (cr);
-  cairo_destroy (cr);
+  cairo_fill (cr);
 }
 
 static void
-lap_ruler_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height)
 {
-  const LapAxis *axis = lap_lane_context (lane)->axis;
-  g_autoptr (GArray) ticks = lap_ticks (axis, label_room (lane));
+  g_autoptr (GArray) ticks = lap_ticks (axis, 0, label_room (lane));
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length);
 
-  draw_ticks (snapshot, ticks, FALSE, width, height);
-  draw_ticks (snapshot, ticks, TRUE, width, height);
+  paint_ticks (cr, ticks, FALSE, height);
+  paint_ticks (cr, ticks, TRUE, height);
   for (guint i = 0; i < ticks->len; i++)
     if (g_array_index (ticks, LapTick, i).labelled)
-      draw_label (lane, snapshot, &g_array_index (ticks, LapTick, i), width);
-  from = CLAMP (from, 0, width);
-  to = CLAMP (to, 0, width);
-  lap_paint_rect (snapshot, &ink, MIN (from, to), height - 1.5, ABS (to - from), 1.5);
+      paint_label (lane, cr, axis, &g_array_index (ticks, LapTick, i));
+  from = CLAMP (from, 0, axis->view);
+  to = CLAMP (to, 0, axis->view);
+  gdk_cairo_set_source_rgba (cr, &ink);
+  cairo_rectangle (cr, MIN (from, to), height - 1.5, ABS (to - from), 1.5);
+  cairo_fill (cr);
 }
 
 static void
@@ -140,7 +133,7 @@ lap_ruler_lane_class_init (LapRulerLaneClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_ruler_lane_finalize;
 
   lane_class->height = lap_ruler_lane_height;
-  lane_class->draw = lap_ruler_lane_draw;
+  lane_class->paint = lap_ruler_lane_paint;
 }
 
 static void

@@ -8,6 +8,7 @@
 #include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 #define LAP_TYPE_TALK_LANE (lap_talk_lane_get_type ())
 G_DECLARE_FINAL_TYPE (LapTalkLane, lap_talk_lane, LAP, TALK_LANE, LapLane)
@@ -32,21 +33,27 @@ lap_talk_lane_height (LapLane *lane, int line)
  * its cost. */
 typedef enum { PASS_WORDS, PASS_RIM, PASS_SPILL, N_PASSES } Pass;
 
-#define PITCH 3.5 /* px from line to line of the words */
-#define LINE  1.4
+#define PITCH 4 /* px from line to line of the words: whole, since rectangles on whole px cost a fraction of others */
+#define LINE  2
 
 static void
 trace_room (cairo_t *cr, Pass pass, const LapAxis *axis, const LapTalkRoom *room, int height)
 {
-  double a = lap_axis_x (axis, room->span.start), b = lap_axis_x (axis, room->span.end);
-  double x = MIN (a, b), width = ABS (b - a), top = PAD + SPILL, foot = height - PAD, filled;
+  double a, b, x, width, top = PAD + SPILL, foot = height - PAD, filled;
 
-  if (width < LEAST || room->seconds <= 0 || x > axis->view || x + width < 0)
+  /* Nothing is wider than at the zoom: most of what is too small is told without looking for its place. */
+  if ((room->span.end - room->span.start) * axis->zoom < LEAST || room->seconds <= 0)
+    return;
+  a = lap_axis_x (axis, room->span.start);
+  b = lap_axis_x (axis, room->span.end);
+  x = round (MIN (a, b));
+  width = round (MAX (a, b)) - x;
+  if (width < LEAST || x > axis->view || x + width < 0)
     return;
   filled = (foot - top) * CLAMP (room->need / room->seconds, 0, 1);
   if (pass == PASS_WORDS)
-    for (double y = foot - PITCH / 2; y > foot - filled; y -= PITCH)
-      cairo_rectangle (cr, x + 1, y - LINE / 2, width - 2, LINE);
+    for (int y = foot - PITCH; y > foot - filled - LINE; y -= PITCH)
+      cairo_rectangle (cr, x + 1, y, width - 2, LINE);
   else if (pass == PASS_RIM) {
     cairo_rectangle (cr, x, top, 1, foot - top);
     cairo_rectangle (cr, x + width - 1, top, 1, foot - top);
@@ -66,36 +73,34 @@ is_in_gap (const LapTalk *talk, guint first, guint end, const LapTalkOwn *own)
 }
 
 static void
-trace_rooms (cairo_t *cr, Pass pass, LapScoreContext *context, const LapTalk *talk, int height)
+trace_rooms (cairo_t *cr, Pass pass, const LapScore *score, const LapAxis *axis, const LapTalk *talk, int height)
 {
   guint first, end;
 
-  lap_score_turns (context->score, context->axis, &first, &end);
+  lap_score_turns (score, axis, &first, &end);
   for (guint i = first; i < MIN (end, talk->n); i++) {
-    trace_room (cr, pass, context->axis, &talk->turns[i].gap, height);
-    trace_room (cr, pass, context->axis, &talk->turns[i].work, height);
+    trace_room (cr, pass, axis, &talk->turns[i].gap, height);
+    trace_room (cr, pass, axis, &talk->turns[i].work, height);
   }
   for (guint i = 0; i < talk->n_own; i++)
     if (!is_in_gap (talk, first, MIN (end, talk->n), &talk->own[i]))
-      trace_room (cr, pass, context->axis, &talk->own[i].room, height);
+      trace_room (cr, pass, axis, &talk->own[i].room, height);
 }
 
 static void
-lap_talk_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+lap_talk_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height)
 {
   static const LapColour colours[N_PASSES] = { LAP_COLOUR_TALK, LAP_COLOUR_LINE2, LAP_COLOUR_NOTE };
   LapScoreContext *context = lap_lane_context (lane);
   const LapTalk *talk = lap_checkup_talk (lap_document_checkup (context->document));
   GdkRGBA ink = lap_colour (LAP_COLOUR_ON_NOTE);
-  cairo_t *cr;
 
   if (talk == NULL)
     return;
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
   for (Pass pass = 0; pass < N_PASSES; pass++) {
     GdkRGBA colour = lap_colour (colours[pass]);
 
-    trace_rooms (cr, pass, context, talk, height);
+    trace_rooms (cr, pass, context->score, axis, talk, height);
     gdk_cairo_set_source_rgba (cr, &colour);
     cairo_fill_preserve (cr);
     if (pass == PASS_SPILL) {
@@ -105,7 +110,6 @@ lap_talk_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
     }
     cairo_new_path (cr);
   }
-  cairo_destroy (cr);
 }
 
 static void
@@ -114,7 +118,7 @@ lap_talk_lane_class_init (LapTalkLaneClass *klass)
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_talk_lane_height;
-  lane_class->draw = lap_talk_lane_draw;
+  lane_class->paint = lap_talk_lane_paint;
 }
 
 static void

@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/windows.h"
+
+#include "edit/verbs.h"
+#include "ui/score/lane.h"
+
+/* The lane of a kind, by the name of its type. */
+static LapLane *
+lane_of (LapWindow *window, const LapLaneKind *kind)
+{
+  return LAP_LANE (windows_find (GTK_WIDGET (lap_window_score (window)), kind->type (), NULL));
+}
+
+static const LapLaneKind *const painted[] = { &lap_lane_ruler, &lap_lane_posture, &lap_lane_effort, &lap_lane_talk };
+
+/* A frame in which the view scrolls a little further paints nothing that was seen before. */
+static void
+test_scrolling_repaints_nothing (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  guint before[G_N_ELEMENTS (painted)], frames = 0;
+
+  lap_score_zoom (context, 4, 0);
+  windows_settle (window);
+  lap_score_scroll_by (context, 3);
+  windows_settle (window); /* pictures of all of the view, and what lies beside it, are there now */
+  for (guint i = 0; i < G_N_ELEMENTS (painted); i++)
+    before[i] = lap_lane_n_painted (lane_of (window, painted[i]));
+  for (; frames < 10; frames++) {
+    lap_score_scroll_by (context, 2);
+    windows_settle (window);
+  }
+  for (guint i = 0; i < G_N_ELEMENTS (painted); i++)
+    g_assert_cmpuint (lap_lane_n_painted (lane_of (window, painted[i])) - before[i], <=, 1);
+  windows_close (window);
+}
+
+/* What is kept isn't shown after an edit or a change of zoom. */
+static void
+test_changes_repaint (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  LapLane *lane = lane_of (window, &lap_lane_effort);
+  guint before;
+
+  lap_score_scroll_by (context, 1);
+  windows_settle (window);
+  before = lap_lane_n_painted (lane);
+  lap_score_zoom (context, context->axis->zoom * 1.5, 10);
+  windows_settle (window);
+  g_assert_cmpuint (lap_lane_n_painted (lane), >, before);
+  before = lap_lane_n_painted (lane);
+  lap_document_apply (lap_window_document (window),
+                      lap_verb_set_rounds (lap_session_nth (lap_document_session (context->document), 2), 3));
+  windows_settle (window);
+  g_assert_cmpuint (lap_lane_n_painted (lane), >, before);
+  windows_close (window);
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/lanes/scrolling-repaints-nothing", test_scrolling_repaints_nothing);
+  g_test_add_func ("/ui/lanes/changes-repaint", test_changes_repaint);
+  return g_test_run ();
+}

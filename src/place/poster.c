@@ -15,6 +15,9 @@
 #define SIZES_TRIED  4
 #define GUTTER       8.0 /* units between columns, half of it on each side of the line */
 #define ROW_GAP      6.0
+#define WORTH_IT     1.3 /* how much larger figures make another style of cells worth it */
+
+static const double shares[] = { 0.34, 0.42, 0.5 }; /* of a cell, for its figure */
 
 typedef struct {
   const LapPoster *poster;
@@ -163,23 +166,70 @@ balance (const Search *search, const Grid *grid)
   return starts;
 }
 
+/* The smallest figure on page @p with exercises @from to @to, mm. */
+static double
+page_figure (const Search *search, const Grid *grid, guint p, guint from, guint to)
+{
+  g_autofree double *rows = g_new (double, n_rows (grid, from, to));
+  double least = G_MAXDOUBLE;
+
+  row_heights (search, grid, p, from, to, rows);
+  for (guint i = from; i < to; i++)
+    least = MIN (least, lap_poster_cell_figure (g_ptr_array_index (search->cells, i), &grid->plan,
+                                                rows[(i - from) / grid->columns]));
+  return least;
+}
+
 /* The smallest figure, mm. */
 static double
 least_figure (const Search *search, const Grid *grid)
 {
   g_autoptr (GArray) starts = balance (search, grid);
-  g_autofree double *rows = g_new (double, search->cells->len);
   double least = G_MAXDOUBLE;
 
-  for (guint p = 0; p + 1 < starts->len; p++) {
-    guint from = g_array_index (starts, guint, p), to = g_array_index (starts, guint, p + 1);
-
-    row_heights (search, grid, p, from, to, rows);
-    for (guint i = from; i < to; i++)
-      least = MIN (least, lap_poster_cell_figure (g_ptr_array_index (search->cells, i), &grid->plan,
-                                                  rows[(i - from) / grid->columns]));
-  }
+  for (guint p = 0; p + 1 < starts->len; p++)
+    least = MIN (least, page_figure (search, grid, p, g_array_index (starts, guint, p),
+                                     g_array_index (starts, guint, p + 1)));
   return least;
+}
+
+/* Whether the exercises @from to @to stand on page @p. */
+static gboolean
+page_holds (const Search *search, const Grid *grid, guint p, guint from, guint to)
+{
+  double left = search->room[MIN (p, 1)], gap = ROW_GAP * search->poster->unit;
+
+  for (guint i = from; i < to; i += grid->columns) {
+    double need = row_need (search->cells, i, MIN (i + grid->columns, to), &grid->plan);
+
+    if (need < 0)
+      return FALSE;
+    left -= need + (i > from ? gap : 0);
+  }
+  return left >= 0;
+}
+
+/* @grid with the cells laid out as this page alone has room for it: letters and columns stay, but a page with fewer or
+ * shorter words than the fullest may have much larger figures. */
+static Grid
+restyle (const Search *search, const Grid *grid, guint p, guint from, guint to)
+{
+  Grid best = *grid, other = *grid;
+  double least = grid->plan.figures ? page_figure (search, grid, p, from, to) * WORTH_IT : 0;
+
+  for (guint style = 0; grid->plan.figures && style < LAP_N_CELL_STYLES; style++)
+    for (guint i = 0; i < G_N_ELEMENTS (shares); i++) {
+      double figure;
+
+      other.plan.style = style;
+      other.plan.share = shares[i];
+      figure = page_holds (search, &other, p, from, to) ? page_figure (search, &other, p, from, to) : 0;
+      if (figure > least) {
+        least = figure;
+        best = other;
+      }
+    }
+  return best;
 }
 
 /* Letters and figures both count; a tenth more of one is worth a tenth of the other. */
@@ -218,7 +268,6 @@ judge (const Search *search, Grid grid, double least, Grid *best)
 static Grid
 find_grid (const Search *search, double least)
 {
-  static const double shares[] = { 0.34, 0.42, 0.5 };
   const LapPoster *poster = search->poster;
   double inner = poster->width - 2 * poster->margin, u = poster->unit;
   Grid best = { 0 }, grid = { 0 };
@@ -281,6 +330,8 @@ put_pages (const Search *search, LapPosterFrame *frame, LapPages *pages)
 
   for (guint p = 0; p < n; p++) {
     LapPage *page = lap_pages_add (pages, poster->width, poster->height);
+    guint from = g_array_index (starts, guint, p), to = g_array_index (starts, guint, p + 1);
+    Grid own = restyle (search, &grid, p, from, to);
 
     if (n > 1)
       page->label = g_strdup_printf (_("%u of %u"), p + 1, n);
@@ -288,8 +339,7 @@ put_pages (const Search *search, LapPosterFrame *frame, LapPages *pages)
       lap_pages_outline (pages, 0, lap_part_title (poster->timeline->parts[poster->part].part), poster->margin);
     lap_page_begin (page, "Sect");
     lap_poster_frame_head (frame, page, p == 0);
-    put_rows (search, page, &grid, p, g_array_index (starts, guint, p), g_array_index (starts, guint, p + 1),
-              lap_poster_frame_top (frame, p == 0));
+    put_rows (search, page, &own, p, from, to, lap_poster_frame_top (frame, p == 0));
     lap_poster_frame_foot (frame, page, page->label);
     lap_page_end (page);
   }

@@ -157,13 +157,36 @@ takes_hyphen (gunichar c)
                                    script == G_UNICODE_SCRIPT_CYRILLIC);
 }
 
-/* As much of a word as is no wider than @avail, at least one letter with its marks. */
+/* Whether a syllable may begin at @p, three letters or more into a word of Latin script and before its last two: a
+ * consonant before a vowel, not inside a sound that two or three letters write. Without a dictionary of each language
+ * it is a guess that reads better than a break anywhere. */
+static gboolean
+begins_syllable (const char *from, const char *p, const char *end)
+{
+  static const char *const inside[] = { "ch", "ck", "ph", "qu", "sh", "th", "bl", "cl", "fl", "gl", "kl", "pl", "br",
+                                        "cr", "dr", "fr", "gr", "kr", "pr", "tr" };
+  static const char vowels[] = "aeiouyäöüáéíóúàèìòùâêîôûåæøœ";
+  const char *next = g_utf8_next_char (p);
+
+  if (g_utf8_pointer_to_offset (from, p) < 3 || next >= end || g_utf8_next_char (next) >= end ||
+      !takes_hyphen (g_utf8_get_char (p)) || g_utf8_strchr (vowels, -1, g_utf8_get_char (p)) != NULL ||
+      g_utf8_strchr (vowels, -1, g_unichar_tolower (g_utf8_get_char (next))) == NULL)
+    return FALSE;
+  for (guint i = 0; i < G_N_ELEMENTS (inside); i++)
+    if (g_ascii_strncasecmp (p - 1, inside[i], 2) == 0)
+      return FALSE;
+  return TRUE;
+}
+
+/* As much of a word as is no wider than @avail, up to a syllable where there is one, at least one letter with its
+ * marks. */
 static void
 break_token (LapWrap *wrap, const Token *token, guint offset, double avail, Line *line)
 {
   const char *from = wrap->text + token->start + offset, *end = wrap->text + token->start + token->length;
   const char *p = from;
-  double hyphen = width_of (wrap, "-", 1), width = 0;
+  const char *syllable = NULL;
+  double hyphen = width_of (wrap, "-", 1), width = 0, syllable_width = 0;
   gunichar last = 0;
 
   while (p < end) {
@@ -173,11 +196,20 @@ break_token (LapWrap *wrap, const Token *token, guint offset, double avail, Line
     while (next < end && g_unichar_ismark (g_utf8_get_char (next)))
       next = g_utf8_next_char (next);
     more = width_of (wrap, p, next - p);
+    if (begins_syllable (from, p, end)) {
+      syllable = p;
+      syllable_width = width;
+    }
     if (p > from && width + more + (next < end && takes_hyphen (g_utf8_get_char (p)) ? hyphen : 0) > avail)
       break;
     width += more;
     last = g_utf8_get_char (p);
     p = next;
+  }
+  if (p < end && syllable != NULL) {
+    p = syllable;
+    width = syllable_width;
+    last = g_utf8_get_char (g_utf8_prev_char (p));
   }
   line->start = from - wrap->text;
   line->length = p - from;

@@ -43,8 +43,8 @@ test_lines (void)
 static void
 test_long_words (void)
 {
-  assert_lines ("Kräftigung", 36, "Kräft-|igung");
-  assert_lines ("the Kräftigung", 36, "the|Kräft-|igung");
+  assert_lines ("Kräftigung", 36, "Kräf-|tigung");
+  assert_lines ("the Kräftigung", 36, "the|Kräf-|tigung");
   assert_lines ("123456789", 36, "123456|789");
   assert_lines ("abc", 1, "a-|b-|c");
 }

@@ -3,10 +3,9 @@
  * A large sheet in pieces for a small printer. What is printed on a page is cut into tiles that overlap; each says
  * where it belongs, and has marks where to cut: half of each overlap is cut off, the other is for the glue.
  */
-#include "sheets/sheets.h"
+#include "sheets/tile.h"
 
 #include "sheets/measure.h"
-#include "sheets/paint.h"
 #include "sheets/pdf.h"
 
 #include <glib/gi18n-lib.h>
@@ -116,50 +115,96 @@ paint_name (cairo_t *cr, const Tiling *tiling, const char *name)
   g_object_unref (context);
 }
 
-static void
-paint_tile (LapPainter *painter, LapPdf *pdf, const LapPage *page, const Tiling *tiling, Area area, guint column,
-            guint row)
-{
-  double width = tiling->width - 2 * MARGIN, height = tiling->height - 2 * MARGIN;
+struct _LapPieces {
+  const LapPages *pages;
+  GArray         *tiles; /* Tile */
+};
 
-  lap_pdf_size (pdf, tiling->width, tiling->height);
-  cairo_save (pdf->cr);
-  cairo_rectangle (pdf->cr, MARGIN, MARGIN, width, height);
-  cairo_clip (pdf->cr);
-  cairo_translate (pdf->cr, MARGIN - area.x - column * (width - OVERLAP), MARGIN - area.y - row * (height - OVERLAP));
-  lap_painter_page (painter, page);
-  cairo_restore (pdf->cr);
-  paint_cuts (pdf->cr, tiling, column, row);
+typedef struct {
+  guint  page, column, row;
+  Tiling tiling;
+  Area   area;
+} Tile;
+
+LapPieces *
+lap_pieces_new (const LapPages *pages, LapPaper paper)
+{
+  LapPieces *tiles = g_new0 (LapPieces, 1);
+
+  tiles->pages = pages;
+  tiles->tiles = g_array_new (FALSE, FALSE, sizeof (Tile));
+  for (guint p = 0; p < lap_pages_n (pages); p++) {
+    Tile tile = { .page = p, .area = printed_area (lap_pages_nth (pages, p)) };
+
+    tile.tiling = tiling_of (tile.area, paper);
+    for (guint i = 0; i < tile.tiling.columns * tile.tiling.rows; i++) {
+      tile.column = i % tile.tiling.columns;
+      tile.row = i / tile.tiling.columns;
+      g_array_append_val (tiles->tiles, tile);
+    }
+  }
+  return tiles;
 }
 
-static void
-paint_tiles (LapPainter *painter, LapPdf *pdf, const LapPages *pages, guint n, LapPaper paper)
+void
+lap_pieces_free (LapPieces *tiles)
 {
-  const LapPage *page = lap_pages_nth (pages, n);
-  Area area = printed_area (page);
-  Tiling tiling = tiling_of (area, paper);
+  g_array_unref (tiles->tiles);
+  g_free (tiles);
+}
 
-  for (guint i = 0; i < tiling.columns * tiling.rows; i++) {
-    guint column = i % tiling.columns, row = i / tiling.columns;
-    /* Translators: where a piece of a large sheet belongs: "Title, page 1: row 2 of 2, column 1 of 3". */
-    g_autofree char *name = g_strdup_printf (_("%s, page %u: row %u of %u, column %u of %u"), pages->title, n + 1,
-                                             row + 1, tiling.rows, column + 1, tiling.columns);
+guint
+lap_pieces_n (const LapPieces *tiles)
+{
+  return tiles->tiles->len;
+}
 
-    paint_tile (painter, pdf, page, &tiling, area, column, row);
-    paint_name (pdf->cr, &tiling, name);
-    cairo_show_page (pdf->cr);
-  }
+void
+lap_pieces_size (const LapPieces *tiles, guint n, double *width, double *height)
+{
+  const Tile *tile = &g_array_index (tiles->tiles, Tile, n);
+
+  *width = tile->tiling.width;
+  *height = tile->tiling.height;
+}
+
+void
+lap_pieces_paint (const LapPieces *tiles, guint n, LapPainter *painter, cairo_t *cr)
+{
+  const Tile *tile = &g_array_index (tiles->tiles, Tile, n);
+  double width = tile->tiling.width - 2 * MARGIN, height = tile->tiling.height - 2 * MARGIN;
+  /* Translators: where a piece of a large sheet belongs: "Title, page 1: row 2 of 2, column 1 of 3". */
+  g_autofree char *name = g_strdup_printf (_("%s, page %u: row %u of %u, column %u of %u"), tiles->pages->title,
+                                           tile->page + 1, tile->row + 1, tile->tiling.rows, tile->column + 1,
+                                           tile->tiling.columns);
+
+  cairo_save (cr);
+  cairo_rectangle (cr, MARGIN, MARGIN, width, height);
+  cairo_clip (cr);
+  cairo_translate (cr, MARGIN - tile->area.x - tile->column * (width - OVERLAP),
+                   MARGIN - tile->area.y - tile->row * (height - OVERLAP));
+  lap_painter_page (painter, lap_pages_nth (tiles->pages, tile->page));
+  cairo_restore (cr);
+  paint_cuts (cr, &tile->tiling, tile->column, tile->row);
+  paint_name (cr, &tile->tiling, name);
 }
 
 GBytes *
 lap_pages_tile (const LapPages *pages, LapInk ink, LapPaper paper, GError **error)
 {
+  g_autoptr (LapPieces) tiles = lap_pieces_new (pages, paper);
   g_autoptr (LapPainter) painter = NULL;
   LapPdf pdf;
 
   lap_pdf_begin (&pdf, pages);
   painter = lap_painter_new (pdf.cr, ink, FALSE);
-  for (guint i = 0; i < lap_pages_n (pages); i++)
-    paint_tiles (painter, &pdf, pages, i, paper);
+  for (guint i = 0; i < lap_pieces_n (tiles); i++) {
+    double width, height;
+
+    lap_pieces_size (tiles, i, &width, &height);
+    lap_pdf_size (&pdf, width, height);
+    lap_pieces_paint (tiles, i, painter, pdf.cr);
+    cairo_show_page (pdf.cr);
+  }
   return lap_pdf_finish (&pdf, error);
 }

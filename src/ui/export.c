@@ -59,10 +59,12 @@ written_cb (GObject *source, GAsyncResult *result, gpointer data)
 }
 
 void
-lap_export_to (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *options, const char *path)
+lap_export_to (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *options, int pieces, const char *path)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) pdf = lap_sheet_print (sheet, lap_document_timeline (lap_window_document (window)), options, &error);
+  g_autoptr (LapPages) pages = lap_sheet_build (sheet, lap_document_timeline (lap_window_document (window)), options);
+  g_autoptr (GBytes) pdf = pieces >= 0 ? lap_pages_tile (pages, options->ink, pieces, &error)
+                                       : lap_pages_print (pages, options->ink, &error);
 
   if (pdf == NULL)
     lap_window_tell_error (window, _("The sheet couldn't be made"), error->message);
@@ -76,7 +78,7 @@ where_cb (const char *path, gpointer data)
   Export *export = data;
 
   if (path != NULL)
-    lap_export_to (export->window, export->sheet, &export->options, path);
+    lap_export_to (export->window, export->sheet, &export->options, -1, path);
   export_free (export);
 }
 

@@ -15,10 +15,12 @@ G_DECLARE_FINAL_TYPE (LapExport, lap_export, LAP, EXPORT, AdwMessageDialog)
 /* The dialog that asks for all of it, and then does it. Shown by the caller. */
 GtkWindow *lap_export_new (LapWindow             *window);
 
-/* Below the dialog: writes the PDF and tells in @window how it went. */
+/* Below the dialog: writes the PDF, on paper @pieces (LapPaper) in pieces or with -1 in one, and tells in @window how it
+ * went. */
 void       lap_export_to  (LapWindow             *window,
                            const LapSheet        *sheet,
                            const LapSheetOptions *options,
+                           int                    pieces,
                            const char            *path);
 
 G_END_DECLS

@@ -4,6 +4,7 @@
 #include "base/error.h"
 #include "ui/arrange.h"
 #include "ui/export.h"
+#include "ui/sheets-view.h"
 #include "ui/heading.h"
 #include "ui/meter.h"
 #include "ui/notice.h"
@@ -21,7 +22,7 @@ struct _LapWindow {
   LapScoreContext *context;
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
-  GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *flap, *heading, *score, *warnings, *pane;
+  GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *flap, *heading, *score, *warnings, *pane, *sheets;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -230,6 +231,7 @@ lap_window_class_init (LapWindowClass *klass)
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
   g_type_ensure (LAP_TYPE_WARNINGS);
   g_type_ensure (LAP_TYPE_PANE);
+  g_type_ensure (LAP_TYPE_SHEETS_VIEW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWindow, title);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, undo);
@@ -242,6 +244,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, score);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, warnings);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, pane);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, sheets);
   gtk_widget_class_bind_template_callback (widget_class, folded_cb);
   install_actions (widget_class);
 }
@@ -264,6 +267,7 @@ lap_window_new (GtkApplication *application, LapDocument *document)
   lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
   lap_warnings_set_context (LAP_WARNINGS (self->warnings), self->context);
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
+  lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_title), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_state), self, G_CONNECT_SWAPPED);

@@ -436,7 +436,7 @@ test_export (void)
   for (guint i = 0; i < lap_sheets_n (); i++) {
     g_autofree char *read = NULL;
 
-    lap_export_to (window, lap_sheets_nth (i), &options, path);
+    lap_export_to (window, lap_sheets_nth (i), &options, -1, path);
     while (!g_file_test (path, G_FILE_TEST_EXISTS))
       g_main_context_iteration (NULL, TRUE);
     windows_settle (window);

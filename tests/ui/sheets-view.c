@@ -1,0 +1,146 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The Sheets view: it shows what is printed, follows the plan, remembers what is asked, and leaves nothing behind.
+ */
+#include "ui/windows.h"
+
+#include "edit/verbs.h"
+#include "sheets/tile.h"
+#include "ui/settings.h"
+#include "ui/sheet-page.h"
+#include "ui/sheet-print.h"
+#include "ui/sheets-view.h"
+
+static LapSheetsView *
+open_view (LapWindow *window)
+{
+  GtkWidget *stack = windows_find (GTK_WIDGET (window), ADW_TYPE_VIEW_STACK, NULL);
+  GtkWidget *view = windows_find (GTK_WIDGET (window), LAP_TYPE_SHEETS_VIEW, NULL);
+
+  adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (stack), "sheets");
+  for (int i = 0; i < 200 && lap_sheets_view_pages (LAP_SHEETS_VIEW (view)) == NULL; i++)
+    windows_settle (window);
+  g_assert_nonnull (lap_sheets_view_pages (LAP_SHEETS_VIEW (view)));
+  return LAP_SHEETS_VIEW (view);
+}
+
+static GtkWidget *
+part_of (LapSheetsView *view, GType type, const char *id)
+{
+  GtkWidget *part = windows_find (GTK_WIDGET (view), type, id);
+
+  g_assert_nonnull (part);
+  return part;
+}
+
+static guint
+n_thumbs (LapSheetsView *view)
+{
+  GtkListBox *box = GTK_LIST_BOX (part_of (view, GTK_TYPE_LIST_BOX, "thumbs"));
+  guint n = 0;
+
+  while (gtk_list_box_get_row_at_index (box, n) != NULL)
+    n++;
+  return n;
+}
+
+/* Every sheet shows as many small pages as it has; other letters, other pages. */
+static void
+test_sheets (void)
+{
+  LapWindow *window = windows_demo ();
+  LapSheetsView *view = open_view (window);
+  guint far;
+
+  for (guint i = 0; i < lap_sheets_n (); i++) {
+    adw_combo_row_set_selected (ADW_COMBO_ROW (part_of (view, ADW_TYPE_COMBO_ROW, "sheet")), i);
+    windows_settle (window);
+    g_assert_true (lap_sheets_view_sheet (view) == lap_sheets_nth (i));
+    g_assert_cmpuint (n_thumbs (view), ==, lap_pages_n (lap_sheets_view_pages (view)));
+  }
+  adw_combo_row_set_selected (ADW_COMBO_ROW (part_of (view, ADW_TYPE_COMBO_ROW, "sheet")), 0);
+  windows_settle (window);
+  far = lap_pages_n (lap_sheets_view_pages (view));
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (part_of (view, GTK_TYPE_SPIN_BUTTON, "distance")), 1.5);
+  windows_settle (window);
+  g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (view)), <, far);
+  g_assert_cmpuint (n_thumbs (view), ==, lap_pages_n (lap_sheets_view_pages (view)));
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (part_of (view, GTK_TYPE_SPIN_BUTTON, "distance")), 0);
+  windows_close (window);
+}
+
+/* What changes in the plan changes on the sheet, when it is looked at. */
+static void
+test_follows (void)
+{
+  LapWindow *window = windows_demo ();
+  LapDocument *document = lap_window_document (window);
+  LapSheetsView *view = open_view (window);
+  LapEdits *edits = lap_edits_new ("title");
+
+  lap_edits_set_text (edits, lap_document_session (document), "title", "Salt and Stairs");
+  g_assert_true (lap_document_apply (document, edits));
+  windows_settle (window);
+  g_assert_cmpstr (lap_sheets_view_pages (view)->title, ==, "Salt and Stairs");
+  lap_document_undo (document);
+  windows_settle (window);
+  g_assert_cmpstr (lap_sheets_view_pages (view)->title, ==, lap_document_title (document));
+  windows_close (window);
+}
+
+/* What is asked of one sheet is there the next time, and isn't asked of another. */
+static void
+test_remembers (void)
+{
+  LapSheetChoice before = lap_sheet_choice_load (lap_sheets_find ("stations")), choice, after;
+
+  choice = lap_sheet_choice_load (lap_sheets_find ("poster"));
+  g_assert_cmpint (choice.options.paper, ==, LAP_PAPER_A3);
+  choice.options.paper = LAP_PAPER_A2;
+  choice.options.distance = 2.5;
+  choice.options.hide = LAP_HIDE_CODE;
+  choice.options.body = TRUE;
+  choice.pieces = LAP_PAPER_LETTER;
+  lap_sheet_choice_keep (lap_sheets_find ("poster"), &choice);
+  after = lap_sheet_choice_load (lap_sheets_find ("poster"));
+  g_assert_nonnull (lap_settings ());
+  g_assert_cmpint (after.options.paper, ==, LAP_PAPER_A2);
+  g_assert_cmpfloat (after.options.distance, ==, 2.5);
+  g_assert_cmpint (after.options.hide, ==, LAP_HIDE_CODE);
+  g_assert_true (after.options.body);
+  g_assert_cmpint (after.pieces, ==, LAP_PAPER_LETTER);
+  after = lap_sheet_choice_load (lap_sheets_find ("stations"));
+  g_assert_cmpint (after.options.paper, ==, before.options.paper);
+  lap_settings_keep ("sheets", g_variant_new_array (G_VARIANT_TYPE ("{sa{si}}"), NULL, 0));
+}
+
+/* A3 doesn't go into the printer that most people have; A4 and Letter do. */
+static void
+test_large (void)
+{
+  static const struct {
+    LapPaper paper;
+    gboolean large;
+  } rows[] = {
+    { LAP_PAPER_A2, TRUE }, { LAP_PAPER_A3, TRUE }, { LAP_PAPER_TABLOID, TRUE }, { LAP_PAPER_A4, FALSE },
+    { LAP_PAPER_LETTER, FALSE }, { LAP_PAPER_A5, FALSE },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    for (guint landscape = 0; landscape < 2; landscape++) {
+      LapSheetChoice choice = { .options = { .paper = rows[i].paper, .landscape = landscape } };
+
+      g_assert_cmpint (lap_sheet_is_large (&choice), ==, rows[i].large);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/sheets-view/sheets", test_sheets);
+  g_test_add_func ("/ui/sheets-view/follows", test_follows);
+  g_test_add_func ("/ui/sheets-view/remembers", test_remembers);
+  g_test_add_func ("/ui/sheets-view/large", test_large);
+  return g_test_run ();
+}

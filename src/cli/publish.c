@@ -4,6 +4,7 @@
  */
 #include "cli/cli.h"
 
+#include "publish/cuts.h"
 #include "publish/formats.h"
 
 #include <glib/gi18n-lib.h>
@@ -73,6 +74,8 @@ publish (const char *file, const LapFormat *format, LapPublication *what, const 
   if (timeline == NULL)
     return LAP_ERROR_INVALID;
   what->timeline = timeline;
+  if ((what->takes || format->flags & LAP_FORMAT_OF_TAKES) && lap_cuts_are_old (timeline))
+    g_printerr ("lapwing: %s: the plan was changed since its takes were filmed\n", file);
   return lap_publish (format, what, out, NULL, &error) ? 0 : lap_cli_fail (error);
 }
 

@@ -14,7 +14,7 @@ static const LapWord frames[] = { { "landscape", N_("Landscape") }, { "portrait"
 const LapWords lap_frames = { "a frame", frames, G_N_ELEMENTS (frames) };
 
 static const LapWord marks[] = { { "again", N_("Again") }, { "good", N_("Good") } };
-static const LapWords mark_words = { "a mark", marks, G_N_ELEMENTS (marks) };
+const LapWords lap_take_marks = { "a mark", marks, G_N_ELEMENTS (marks) };
 
 #define TAKE(member) G_STRUCT_OFFSET (LapTake, member)
 static const LapField take_fields[] = {
@@ -22,7 +22,7 @@ static const LapField take_fields[] = {
   { "", "clock", &lap_kind_number, TAKE (clock), LAP_FIELD_REQUIRED, 0, 43200 },
   { "", "exercise", &lap_kind_id, TAKE (exercise) },
   { "", "round", &lap_kind_int, TAKE (round), 0, 1, 100, 1 },
-  { "", "mark", &lap_kind_word, TAKE (mark), LAP_FIELD_REQUIRED, .words = &mark_words },
+  { "", "mark", &lap_kind_word, TAKE (mark), LAP_FIELD_REQUIRED, .words = &lap_take_marks },
   { "", "over", &lap_kind_number, TAKE (over), 0, -43200, 43200 },
 };
 static const LapRecord take_record = {

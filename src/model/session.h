@@ -15,7 +15,9 @@ G_BEGIN_DECLS
 typedef enum { LAP_SOUND_LIVE, LAP_SOUND_EARPIECE, LAP_SOUND_AFTER } LapSound;
 typedef enum { LAP_FRAME_LANDSCAPE, LAP_FRAME_PORTRAIT } LapFrame;
 
-extern const LapWords lap_sounds, lap_frames;
+typedef enum { LAP_TAKE_AGAIN, LAP_TAKE_GOOD } LapTakeMarks;
+
+extern const LapWords lap_sounds, lap_frames, lap_take_marks;
 
 /* One take of the film day. */
 typedef struct {
@@ -23,7 +25,7 @@ typedef struct {
   double     clock;    /* seconds on the session clock */
   char      *exercise;
   int        round;
-  int        mark;     /* 0 again, 1 good */
+  int        mark;     /* LapTakeMarks */
   double     over;     /* seconds that talk ran late */
   GPtrArray *extras;
 } LapTake;

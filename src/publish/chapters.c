@@ -92,39 +92,81 @@ lap_chapters_of (const LapTimeline *timeline)
   return join (loose, timeline->length);
 }
 
-/* Told of each chapter that can be seen in the film. */
-typedef void (*EachFunc) (GString *text, guint n, double start, double end, const char *title);
+/* A chapter as the film has it. */
+typedef struct {
+  double      start, end;
+  const char *title;
+} Seen;
 
-static void
-each (GString *text, const LapPublication *what, EachFunc func)
+/* Those of @chapters that can be seen, in the order of the film, each to the start of the next. */
+static GArray *
+seen_of (GArray *chapters, const LapFilm *film)
+{
+  GArray *list = g_array_new (FALSE, FALSE, sizeof (Seen));
+  double end = 0;
+
+  for (guint p = 0; p < film->n; p++)
+    for (guint i = 0; i < chapters->len; i++) {
+      const LapChapter *chapter = &g_array_index (chapters, LapChapter, i);
+      Seen seen = { 0, 0, chapter->title };
+
+      if (!lap_piece_of (&film->pieces[p], chapter->start, chapter->end, &seen.start, &seen.end))
+        continue;
+      end = seen.end;
+      if (list->len == 0)
+        seen.start = 0;
+      if (list->len > 0 && g_array_index (list, Seen, list->len - 1).title == chapter->title)
+        continue;
+      g_array_append_val (list, seen);
+    }
+  for (guint i = 0; i < list->len; i++)
+    g_array_index (list, Seen, i).end = i + 1 < list->len ? g_array_index (list, Seen, i + 1).start : end;
+  return list;
+}
+
+typedef void (*EachFunc) (GString *text, guint n, const Seen *seen);
+
+static gboolean
+each (GString *text, const LapPublication *what, EachFunc func, GError **error)
 {
   g_autoptr (GArray) chapters = lap_chapters_of (what->timeline);
-  guint n = 0;
+  g_autoptr (LapFilm) film = lap_film_new (what, error);
+  g_autoptr (GArray) list = film != NULL ? seen_of (chapters, film) : NULL;
 
-  for (guint i = 0; i < chapters->len; i++) {
-    const LapChapter *chapter = &g_array_index (chapters, LapChapter, i);
-    double end = lap_film_at (what, chapter->end);
-
-    if (end <= 0)
-      continue;
-    func (text, n, n == 0 ? 0 : lap_film_at (what, chapter->start), end, chapter->title);
-    n++;
-  }
+  for (guint i = 0; list != NULL && i < list->len; i++)
+    func (text, i + 1, &g_array_index (list, Seen, i));
+  return film != NULL;
 }
 
 static void
-add_cue (GString *text, guint n, double start, double end, const char *title)
+add_cue (GString *text, guint n, const Seen *seen)
 {
-  lap_webvtt_add (text, n + 1, start, end, title);
+  lap_webvtt_add (text, n, seen->start, seen->end, seen->title);
 }
 
 /* Whole seconds, never before the picture that belongs to it. */
 static void
-add_line (GString *text, guint n, double start, double end, const char *title)
+add_line (GString *text, guint n, const Seen *seen)
 {
-  g_autofree char *clock = lap_clock_text (ceil (start));
+  g_autofree char *clock = lap_clock_text (ceil (seen->start));
 
-  g_string_append_printf (text, "%s %s\n", clock, title);
+  g_string_append_printf (text, "%s %s\n", clock, seen->title);
+}
+
+gboolean
+lap_chapter_list_add (GString *text, const LapPublication *what, GError **error)
+{
+  return each (text, what, add_line, error);
+}
+
+/* Writes @text, which is freed, unless making it failed. */
+static gboolean
+write_made (LapOutput *output, GString *text, gboolean made, GError **error)
+{
+  if (made)
+    return lap_output_write_text (output, text, error);
+  g_string_free (text, TRUE);
+  return FALSE;
 }
 
 gboolean
@@ -132,14 +174,7 @@ lap_chapters_write (const LapPublication *what, const char *suffix, LapOutput *o
 {
   GString *vtt = lap_webvtt_new (NULL);
 
-  each (vtt, what, add_cue);
-  return lap_output_write_text (output, vtt, error);
-}
-
-void
-lap_chapter_list_add (GString *text, const LapPublication *what)
-{
-  each (text, what, add_line);
+  return write_made (output, vtt, each (vtt, what, add_cue, error), error);
 }
 
 gboolean
@@ -147,6 +182,5 @@ lap_chapter_list_write (const LapPublication *what, const char *suffix, LapOutpu
 {
   GString *text = g_string_new (NULL);
 
-  lap_chapter_list_add (text, what);
-  return lap_output_write_text (output, text, error);
+  return write_made (output, text, each (text, what, add_line, error), error);
 }

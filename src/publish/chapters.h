@@ -30,7 +30,8 @@ gboolean lap_chapter_list_write (const LapPublication *what,
                                  LapOutput            *output,
                                  GError              **error);
 /* The same lines added to @text. */
-void     lap_chapter_list_add   (GString              *text,
-                                 const LapPublication *what);
+gboolean lap_chapter_list_add   (GString              *text,
+                                 const LapPublication *what,
+                                 GError              **error);
 
 G_END_DECLS

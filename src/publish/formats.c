@@ -2,20 +2,27 @@
 #include "publish/formats.h"
 
 #include "base/error.h"
+#include "publish/captions.h"
 #include "publish/chapters.h"
 #include "publish/post.h"
+#include "publish/takes.h"
 #include "publish/timeline.h"
 #include "publish/tones.h"
 
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
-#define FILM (LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET)
+#define FILM (LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_TAKES)
 
 static const LapFormat formats[] = {
   { "chapters", N_("Chapters"), N_("for a player, as WebVTT"), "vtt", FILM, lap_chapters_write },
+  { "captions", N_("Captions"), N_("what is said, as WebVTT"), "vtt", FILM, lap_captions_write },
   { "chapter-list", N_("List of chapters"), N_("to paste below a film"), "txt", FILM, lap_chapter_list_write },
   { "post", N_("Words for a post"), N_("what the session is, as plain text"), "txt", FILM, lap_post_write },
+  { "takes", N_("Takes"), N_("what was marked while filming, as WebVTT or CSV"), "vtt csv",
+    LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_OF_TAKES, lap_takes_write },
+  { "cut-list", N_("List to cut by"), N_("in, out and what to keep, as CSV"), "csv",
+    LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_OF_TAKES, lap_cut_list_write },
   { "table", N_("Running order as a table"), N_("for a spreadsheet, as CSV"), "csv", LAP_FORMAT_SESSION,
     lap_table_write },
   { "tones", N_("Tones"), N_("what counts people in and out, as WAV or FLAC"), "wav flac",

@@ -31,6 +31,7 @@ typedef enum {
   LAP_FORMAT_TAKES = 1 << 3,   /* --takes puts it on the takes */
   LAP_FORMAT_AT = 1 << 4,      /* --at and --timezone say when */
   LAP_FORMAT_FROM = 1 << 5,    /* --from says from which day on */
+  LAP_FORMAT_OF_TAKES = 1 << 6, /* it is made of the takes in any case */
 } LapFormatFlags;
 
 typedef struct {

@@ -75,20 +75,31 @@ add_known (GString *text, const char *format, const char *value)
   g_string_append_c (text, '\n');
 }
 
-gboolean
-lap_post_write (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
+static gboolean
+add_all (GString *text, const LapPublication *what, GError **error)
 {
   const LapTimeline *timeline = what->timeline;
-  GString *text = g_string_new (NULL);
 
   g_string_append_printf (text, "%s\n", timeline->session->title);
   add_about (text, timeline);
   for (guint i = 0; i < timeline->n_parts; i++)
     add_part (text, timeline, i);
   g_string_append_printf (text, "\n%s\n", _("Chapters"));
-  lap_chapter_list_add (text, what);
+  if (!lap_chapter_list_add (text, what, error))
+    return FALSE;
   add_known (text, _("Music: %s"), timeline->session->music);
   add_known (text, "%s", timeline->session->link);
   g_string_append_printf (text, "\n%s %s\n", lap_safety_first (), lap_safety_more ());
-  return lap_output_write_text (output, text, error);
+  return TRUE;
+}
+
+gboolean
+lap_post_write (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
+{
+  GString *text = g_string_new (NULL);
+
+  if (add_all (text, what, error))
+    return lap_output_write_text (output, text, error);
+  g_string_free (text, TRUE);
+  return FALSE;
 }

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "publish/timeline.h"
 
-#include <string.h>
+#include "publish/csv.h"
 
 static const char *const sides[] = { NULL, "left", "right" };
 
@@ -55,33 +55,6 @@ lap_publish_timeline (const LapTimeline *timeline)
   return lap_json_writer_finish (out);
 }
 
-/* A field of RFC 4180: quoted where it must be. */
-static void
-append_field (GString *csv, const char *text, gboolean last)
-{
-  if (text != NULL && strpbrk (text, ",\"\r\n") != NULL) {
-    g_string_append_c (csv, '"');
-    for (; *text != '\0'; text++) {
-      if (*text == '"')
-        g_string_append_c (csv, '"');
-      g_string_append_c (csv, *text);
-    }
-    g_string_append_c (csv, '"');
-  } else if (text != NULL) {
-    g_string_append (csv, text);
-  }
-  g_string_append (csv, last ? "\r\n" : ",");
-}
-
-static void
-append_number (GString *csv, int number, gboolean there)
-{
-  if (there)
-    g_string_append_printf (csv, "%d,", number);
-  else
-    g_string_append_c (csv, ',');
-}
-
 GBytes *
 lap_publish_table (const LapTimeline *timeline)
 {
@@ -91,15 +64,15 @@ lap_publish_table (const LapTimeline *timeline)
     const LapInterval *v = &timeline->intervals[i];
     const LapTask *task = lap_timeline_task (timeline, v);
 
-    append_number (csv, v->start, TRUE);
-    append_number (csv, v->seconds, TRUE);
-    append_field (csv, lap_words_id (&lap_interval_kinds, v->kind), FALSE);
-    append_number (csv, v->part, TRUE);
-    append_number (csv, v->round, v->round > 0);
-    append_number (csv, v->block, v->block != LAP_NO_BLOCK);
-    append_field (csv, task != NULL ? task->wanted : NULL, FALSE);
-    append_field (csv, shown_id (task), FALSE);
-    append_field (csv, sides[v->side], TRUE);
+    lap_csv_whole (csv, v->start, TRUE);
+    lap_csv_whole (csv, v->seconds, TRUE);
+    lap_csv_text (csv, lap_words_id (&lap_interval_kinds, v->kind), FALSE);
+    lap_csv_whole (csv, v->part, TRUE);
+    lap_csv_whole (csv, v->round, v->round > 0);
+    lap_csv_whole (csv, v->block, v->block != LAP_NO_BLOCK);
+    lap_csv_text (csv, task != NULL ? task->wanted : NULL, FALSE);
+    lap_csv_text (csv, shown_id (task), FALSE);
+    lap_csv_text (csv, sides[v->side], TRUE);
   }
   return g_string_free_to_bytes (csv);
 }

@@ -43,7 +43,7 @@ lap_tones_write (const LapPublication *what, const char *suffix, LapOutput *outp
   Track track = { .output = output, .tones = tones, .bank = bank };
   gboolean good;
 
-  track.start = llround (lap_film_at (what, 0) * RATE);
+  track.start = llround (lap_film_lead (what) * RATE);
   track.length = MAX (0, track.start + (gint64) lap_tones_end (tones, what->timeline) * RATE / 1000);
   track.audio = lap_audio_open (output, g_str_equal (suffix, "flac"), RATE, track.length, error);
   if (track.audio == NULL)

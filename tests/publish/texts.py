@@ -71,6 +71,66 @@ def chapters(tap, folder):
     tap.equal('the first that can be seen begins at 0', cues(vtt)[0][0], 0)
 
 
+def captions(tap, folder):
+    """At most two lines of at most 37 characters (BBC Subtitle Guidelines), never two at once, at most 200 words a
+    minute where the plan leaves the time (Ofcom), and every word of the script in its order."""
+    vtt = pathlib.Path(folder, 'captions.vtt')
+    for demo in DEMOS:
+        lead = {'thirty-on-the-mat': 5}.get(demo.stem, 0)
+        publish(demo, 'captions', out=vtt)
+        read = cues(vtt)
+        lines = json.loads(run('script', demo, '--json')[1])['lines']
+        tap.equal(f'{demo.stem}: every word that is said, in order', ' '.join(text for _, _, text in read).split(),
+                  ' '.join(line['text'] for line in lines).split())
+        tap.check(f'{demo.stem}: two lines of 37 characters',
+                  [text for _, _, text in read if text.count('\n') > 1 or max(map(len, text.split('\n'))) > 37])
+        tap.check(f'{demo.stem}: one at a time', [b for a, b in zip(read, read[1:]) if a[1] > b[0] + 1e-3])
+        tap.check(f'{demo.stem}: there is time to read', [c for c in read if c[1] - c[0] < 0.3 * len(c[2].split()) - 1e-3])
+        tap.check(f'{demo.stem}: each begins where it is said',
+                  {line['start'] + lead for line in lines} - {start for start, _, _ in read})
+
+
+def filmed(folder, takes, takes_of=''):
+    return session(folder, 'filmed', [part('main', [block(30, 10), block(30, 10, 'push-up'), block(30, 10, 'plank')])],
+                   takes=takes, **{'takes-of': takes_of})
+
+
+def take(at, clock, exercise, mark, over=0):
+    return {'at': f'2027-01-11T10:{at // 60:02d}:{at % 60:02d}Z', 'clock': clock, 'exercise': exercise, 'round': 1,
+            'mark': mark, **({'over': over} if over else {})}
+
+
+def takes(tap, folder):
+    """Squat is good; the push-up is broken off at 60 s, and taken again from its rest at 30 s after a count of 3 and
+    4 s of waiting; the rest runs through. So the second push-up's rest begins at 67 s of the film."""
+    file = filmed(folder, [take(32, 32, 'squat', 'good'), take(60, 60, 'push-up', 'again', 2.5),
+                           take(107, 70, 'push-up', 'good')])
+    rows = list(csv.DictReader(io.StringIO(publish(file, 'cut-list').decode(), newline=''), strict=True))
+    tap.equal('the cut list', [(float(r['in']), float(r['out']), r['keep'], r['exercise'], r['mark']) for r in rows],
+              [(0, 30, 'yes', 'squat', 'good'), (30, 60, 'no', 'push-up', 'again'), (67, 107, 'yes', 'push-up', 'good'),
+               (107, 147, 'yes', 'plank', '')])
+    vtt, table = pathlib.Path(folder, 'takes.vtt'), pathlib.Path(folder, 'takes.csv')
+    publish(file, 'takes', '--offset', '10', out=vtt)
+    tap.equal('the takes as cues', cues(vtt), [(10, 40, 'Squat, Good'), (40, 70, 'Push-up, Again'),
+                                               (77, 117, 'Push-up, Good')])
+    rows = list(csv.DictReader(io.StringIO(publish(file, 'takes', out=table).decode(), newline=''), strict=True))
+    tap.equal('the takes as a table', [(r['film'], r['clock'], r['exercise'], r['mark'], r['over']) for r in rows],
+              [('32', '32', 'squat', 'good', '0'), ('60', '60', 'push-up', 'again', '2.5'),
+               ('107', '70', 'push-up', 'good', '0')])
+    publish(file, 'chapters', '--takes', out=vtt)
+    tap.equal('chapters on the takes', cues(vtt), [(0, 77, 'Squat'), (77, 117, 'Push-up'), (117, 147, 'Plank')])
+    plain, moved = pathlib.Path(folder, 'plain.vtt'), pathlib.Path(folder, 'moved.vtt')
+    publish(file, 'captions', out=plain)
+    publish(file, 'captions', '--takes', out=moved)
+    tap.equal('captions on the takes', [(round(a + (37 if a >= 30 else 0), 3), t) for a, _, t in cues(plain)],
+              [(round(a, 3), t) for a, _, t in cues(moved)])
+    complaint = run('publish', file, '--as', 'chapters', '--takes', '-o', '-')[2]
+    tap.check('a plan that was changed since is told of', [] if 'changed' in complaint else [complaint])
+    tap.equal('no takes at all', run('publish', filmed(folder, []), '--as', 'chapters', '--takes', '-o', '-')[0], 2)
+    broken = filmed(folder, [{**take(1, 1, 'squat', 'good'), 'at': 'noon'}])
+    tap.equal('a time of day that isn’t one', run('publish', broken, '--as', 'cut-list', '-o', '-')[0], 3)
+
+
 def tables(tap):
     for demo in DEMOS:
         text = publish(demo, 'table')
@@ -111,6 +171,8 @@ def main():
     tap = Tap()
     with tempfile.TemporaryDirectory() as folder:
         chapters(tap, folder)
+        captions(tap, folder)
+        takes(tap, folder)
         tables(tap)
         commands(tap, folder)
     tap.done()

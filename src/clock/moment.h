@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What a moment of the plan is about: the interval and what is left of it, the block at hand and the one after it, what
- * to say now and what next. Computed when asked, from the clock alone; nothing is kept.
+ * What a moment of the plan is about: the interval and what is left of it, the block at hand and the one
+ * after it, what to say now and what next. Computed when asked, from the clock alone; nothing is kept.
  */
 #pragma once
 

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The state is an anchor and what to make of it. While it goes, the plan stands at `clock` at the moment `anchor` of the
- * source and moves on from there by whole multiples; before the anchor it is counting in. Held, it stands at `clock`.
+ * The state is an anchor and what to make of it. While it goes, the plan stands at `clock` at the moment
+ * `anchor` of the source and moves on from there by whole multiples; before the anchor it is counting in.
+ * Held, it stands at `clock`.
  */
 #include "clock/rehearsal.h"
 
@@ -154,7 +155,8 @@ lap_rehearsal_sleep (LapRehearsal *self)
     hold_at (self, last_boundary (self, clock_at (self, self->now)), TRUE);
 }
 
-/* To @clock, keeping the state and what is left of a count-in. What is repeated stays so as long as it is in there. */
+/* To @clock, keeping the state and what is left of a count-in. What is repeated stays so as long as it is in
+ * there. */
 static void
 move (LapRehearsal *self, gint64 clock)
 {

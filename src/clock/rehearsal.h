@@ -1,16 +1,17 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The clock of a rehearsal. It is told the time by whoever made it and knows neither screen nor sound: where it stands
- * follows from one anchor, a moment of the time source and the second of the plan that belongs to it. Nothing is
- * added up, so that it is never off the plan, however seldom it is asked and however long it runs.
+ * The clock of a rehearsal. It is told the time by whoever made it and knows neither screen nor sound: where
+ * it stands follows from one anchor, a moment of the time source and the second of the plan that belongs to
+ * it. Nothing is added up, so that it is never off the plan, however seldom it is asked and however long it
+ * runs.
  *
  *   rehearsal = lap_rehearsal_new (timeline, source, data);
  *   lap_rehearsal_start (rehearsal, 3);
  *   every frame: lap_rehearsal_tick (rehearsal); then ask
  *
- * Times are microseconds: of the source (monotonic), and of the session clock. A shot is what one goes back to, see
- * shots.h. When more than 2 s pass between two ticks, or the computer is about to sleep, nobody saw what went by: the
- * rehearsal is held at the last boundary before.
+ * Times are microseconds: of the source (monotonic), and of the session clock. A shot is what one goes back
+ * to, see shots.h. When more than 2 s pass between two ticks, or the computer is about to sleep, nobody saw
+ * what went by: the rehearsal is held at the last boundary before.
  */
 #pragma once
 
@@ -82,8 +83,8 @@ gint64             lap_rehearsal_count_in   (LapRehearsal  *rehearsal);
 const LapShots    *lap_rehearsal_shots      (LapRehearsal  *rehearsal);
 guint              lap_rehearsal_shot       (LapRehearsal  *rehearsal);
 
-/* For who prepares sound ahead: the second of the plan that @time will belong to if nothing is done until then, below
- * where it will begin while counting in. FALSE when it won't be going. */
+/* For who prepares sound ahead: the second of the plan that @time will belong to if nothing is done until
+ * then, below where it will begin while counting in. FALSE when it won't be going. */
 gboolean           lap_rehearsal_ahead      (LapRehearsal  *rehearsal,
                                              gint64         time,
                                              gint64        *clock);

@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A session cut into what is said and done in one go: a shot is the rest, the talk and the pause before a block with
- * the block's work behind it, all its sets and sides. It is what a rehearsal goes back to and what a camera takes again.
+ * A session cut into what is said and done in one go: a shot is the rest, the talk and the pause before a
+ * block with the block's work behind it, all its sets and sides. It is what a rehearsal goes back to and what
+ * a camera takes again.
  *
- * Always true: shots touch, start at 0 and end at the length of the timeline; each but the last has a turn, the last
- * only where nothing comes after the last work. Immutable once made.
+ * Always true: shots touch, start at 0 and end at the length of the timeline; each but the last has a turn,
+ * the last only where nothing comes after the last work. Immutable once made.
  */
 #pragma once
 

@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What is noted while a rehearsal is filmed: marks of takes that are good or to be taken again, and by how much the
- * talk before a block ran over. Two things tell of that: a hold that began while there was talk, for as long as it
- * lasts; and the key for "all is said", by how late it came after the work began, or how early before.
+ * What is noted while a rehearsal is filmed: marks of takes that are good or to be taken again, and by how
+ * much the talk before a block ran over. Two things tell of that: a hold that began while there was talk, for
+ * as long as it lasts; and the key for "all is said", by how late it came after the work began, or how early
+ * before.
  *
- * lap_takes_look() after each tick and deed of the rehearsal; it sees holds begin and end. A shot that is taken again
- * is measured anew.
+ * lap_takes_look() after each tick and deed of the rehearsal; it sees holds begin and end. A shot that is
+ * taken again is measured anew.
  */
 #pragma once
 

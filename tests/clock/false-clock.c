@@ -18,7 +18,8 @@ false_clock_init (FalseClock *clock)
   clock->timeline = test_timeline (
     "'parts': [{'kind': 'opening', 'blocks': [{'talk': 'Hello and welcome.', 'seconds': 25}]}, {'kind': 'main', "
     "'rounds': 2, 'round-rest': 30, 'rest-after': 20, 'blocks': [{'exercise': 'squat', 'work': 40, 'rest': 20}, "
-    "{'exercise': 'push-up', 'work': 40, 'rest': 20}, {'exercise': 'side-plank', 'work': 40, 'rest': 20, 'switch': 4}]}, "
+    "{'exercise': 'push-up', 'work': 40, 'rest': 20}, "
+    "{'exercise': 'side-plank', 'work': 40, 'rest': 20, 'switch': 4}]}, "
     "{'kind': 'closing', 'blocks': [{'talk': 'Thank you.', 'seconds': 10}]}]");
   clock->rehearsal = lap_rehearsal_new (clock->timeline, false_clock_time, clock);
 }

@@ -12,8 +12,9 @@ typedef struct {
   LapRehearsal *rehearsal;
 } FalseClock;
 
-/* Of two rounds of three blocks, 40 s of work and 20 s of rest, 30 s between the rounds, after a talk of 25 s and
- * with a talk of 10 s at the end: 25 + 180 + 30 + 160 + 20 + 10 s. The work starts at 25, 85, 145, 235, 295, 355. */
+/* Of two rounds of three blocks, 40 s of work and 20 s of rest, 30 s between the rounds, after a talk of 25 s
+ * and with a talk of 10 s at the end: 25 + 180 + 30 + 160 + 20 + 10 s. The work starts at 25, 85, 145, 235,
+ * 295, 355. */
 void false_clock_init  (FalseClock  *clock);
 void false_clock_clear (FalseClock  *clock);
 /* The time source; @clock is the FalseClock. */

@@ -40,8 +40,8 @@ at (const Plan *plan, double second)
 }
 
 #define MAIN "'parts': [{'kind': 'main', 'blocks': [{'exercise': 'squat', 'work': 40, 'rest': 20}, " \
-             "{'exercise': 'push-up', 'work': 40, 'rest': 20}]}, {'kind': 'closing', 'blocks': [{'talk': 'Bye.', " \
-             "'seconds': 10}]}]"
+             "{'exercise': 'push-up', 'work': 40, 'rest': 20}]}, {'kind': 'closing', 'blocks': [" \
+             "{'talk': 'Bye.', 'seconds': 10}]}]"
 
 static void
 test_count_down (void)
@@ -76,8 +76,8 @@ test_turns (void)
 static void
 test_own_pace (void)
 {
-  Plan plan = plan_of ("'parts': [{'kind': 'main', 'run': 'own-pace', 'cap': 300, 'blocks': [{'exercise': 'squat', "
-                       "'work': 40}, {'exercise': 'push-up', 'work': 40}]}, {'kind': 'cool-down', 'blocks': "
+  Plan plan = plan_of ("'parts': [{'kind': 'main', 'run': 'own-pace', 'cap': 300, 'blocks': ["
+                       "{'exercise': 'squat', 'work': 40}, {'exercise': 'push-up', 'work': 40}]}, {'kind': 'cool-down', 'blocks': "
                        "[{'exercise': 'knee-hug', 'work': 40}]}]");
 
   g_assert_true (at (&plan, 100).turn == &plan.timeline->turns[0]);

@@ -199,7 +199,8 @@ test_retake (FalseClock *clock)
   assert_at (clock, 65);
   false_clock_pass (clock, 3 + 25);
   assert_at (clock, 90);
-  /* In the rest it is the talk there that is taken again; once more before it moves, and it is the block before. */
+  /* In the rest it is the talk there that is taken again; once more before it moves, and it is the block
+   * before. */
   false_clock_pass (clock, 40);
   lap_rehearsal_retake (clock->rehearsal, 3);
   assert_at (clock, 125);
@@ -273,7 +274,8 @@ test_time_goes_back (FalseClock *clock)
   assert_at (clock, 10);
 }
 
-/* What the clock should be, as simply as it can be said: it is added up, whole microsecond by whole microsecond. */
+/* What the clock should be, as simply as it can be said: it is added up, whole microsecond by whole
+ * microsecond. */
 typedef struct {
   gint64   clock, count_in;
   gboolean going;
@@ -400,7 +402,8 @@ main (int argc, char **argv)
     const char *path;
     ClockTest   test;
   } tests[] = {
-    { "/rehearsal/shots", test_shots }, { "/rehearsal/count-in", test_count_in }, { "/rehearsal/exact", test_exact },
+    { "/rehearsal/shots", test_shots }, { "/rehearsal/count-in", test_count_in },
+    { "/rehearsal/exact", test_exact },
     { "/rehearsal/hold", test_hold }, { "/rehearsal/gap", test_gap }, { "/rehearsal/sleep", test_sleep },
     { "/rehearsal/skip-and-back", test_skip_and_back }, { "/rehearsal/move-keeps-state", test_move_keeps_state },
     { "/rehearsal/retake", test_retake }, { "/rehearsal/repeat", test_repeat }, { "/rehearsal/ahead", test_ahead },

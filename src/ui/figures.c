@@ -97,3 +97,18 @@ lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, i
   g_hash_table_insert (shelf->pictures, g_steal_pointer (&key), picture);
   return picture;
 }
+
+void
+lap_figure_play (cairo_t *cr, LapCatalogue *catalogue, LapExercise *exercise, double seconds, double per_rep,
+                 gboolean still, int width, int height)
+{
+  const LapFigure *figure = lap_figure_set_get (shelf_of (catalogue)->set, exercise->id, NULL);
+  gboolean dark = adw_style_manager_get_dark (adw_style_manager_get_default ());
+  g_autoptr (LapFigureDrawing) drawing = NULL;
+
+  if (figure == NULL)
+    return;
+  drawing = lap_figure_draw (figure, still ? LAP_FIGURE_POSTER : LAP_FIGURE_TILE, LAP_FIGURE_NO_FLOOR,
+                             lap_figure_phase (figure, seconds, per_rep), width, height);
+  lap_figure_paint (cr, drawing, lap_figure_palette (dark ? LAP_FIGURE_DARK : LAP_FIGURE_LIGHT));
+}

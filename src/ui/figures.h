@@ -20,4 +20,16 @@ GdkTexture *lap_figure_texture (LapCatalogue *catalogue,
                                 int           scale,
                                 gboolean      pale);
 
+/* Paints @exercise as it is after @seconds at @per_rep seconds a repetition (0 for a hold), so that its whole movement
+ * has room on @width × @height px, without a floor; @still: where it begins pale behind where it ends, whatever the
+ * time. Nothing where it has no figure. */
+void        lap_figure_play    (cairo_t      *cr,
+                                LapCatalogue *catalogue,
+                                LapExercise  *exercise,
+                                double        seconds,
+                                double        per_rep,
+                                gboolean      still,
+                                int           width,
+                                int           height);
+
 G_END_DECLS

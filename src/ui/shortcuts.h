@@ -11,6 +11,7 @@ G_BEGIN_DECLS
 typedef enum {
   LAP_SCOPE_WINDOW, /* anywhere in a window */
   LAP_SCOPE_SCORE,  /* while the blocks have the focus */
+  LAP_SCOPE_REHEARSE, /* in the window of a rehearsal */
 } LapScope;
 
 typedef struct {

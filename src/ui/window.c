@@ -8,6 +8,7 @@
 #include "ui/heading.h"
 #include "ui/meter.h"
 #include "ui/notice.h"
+#include "ui/rehearse/page.h"
 #include "ui/saving.h"
 #include "ui/shortcuts.h"
 #include "ui/watch.h"
@@ -23,6 +24,7 @@ struct _LapWindow {
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
   GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *flap, *heading, *score, *warnings, *pane, *sheets;
+  GtkWidget       *views, *rehearse;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -158,6 +160,12 @@ export_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+view_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (LAP_WINDOW (widget)->views), g_variant_get_string (parameter, NULL));
+}
+
+static void
 shortcuts_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   GtkWindow *window = lap_shortcuts_window ();
@@ -213,6 +221,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
+  gtk_widget_class_install_action (klass, "win.view", "s", view_action);
   gtk_widget_class_install_action (klass, "win.shortcuts", NULL, shortcuts_action);
   lap_arrange_install (klass);
 }
@@ -232,6 +241,7 @@ lap_window_class_init (LapWindowClass *klass)
   g_type_ensure (LAP_TYPE_WARNINGS);
   g_type_ensure (LAP_TYPE_PANE);
   g_type_ensure (LAP_TYPE_SHEETS_VIEW);
+  g_type_ensure (LAP_TYPE_REHEARSE_PAGE);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWindow, title);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, undo);
@@ -245,6 +255,8 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, warnings);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, pane);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, sheets);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, views);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, rehearse);
   gtk_widget_class_bind_template_callback (widget_class, folded_cb);
   install_actions (widget_class);
 }
@@ -268,6 +280,7 @@ lap_window_new (GtkApplication *application, LapDocument *document)
   lap_warnings_set_context (LAP_WARNINGS (self->warnings), self->context);
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
   lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
+  lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (self->rehearse), self->context);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_title), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_state), self, G_CONNECT_SWAPPED);

@@ -65,7 +65,7 @@ draw_read (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, int wi
   PangoLayout *layout = lap_panel_text (panel, line->text, PANGO_WEIGHT_BOLD, READ, READ_LEAST, width, height);
   int said = word_at (line->text, words_said (scene)), h;
   GdkRGBA pale = lap_colour (LAP_COLOUR_INK2);
-  PangoAttrList *attributes = pango_layout_get_attributes (layout);
+  g_autoptr (PangoAttrList) attributes = pango_attr_list_copy (pango_layout_get_attributes (layout));
   PangoAttribute *colour = pango_attr_foreground_new (pale.red * 65535, pale.green * 65535, pale.blue * 65535);
   PangoRectangle at;
   double y = 0;

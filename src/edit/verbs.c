@@ -56,8 +56,8 @@ lap_verb_duplicate (LapPart *part, guint position, LapCatalogue *catalogue)
   return edits;
 }
 
-static void
-keep_within (LapEdits *edits, LapBlock *block, int rounds)
+void
+lap_verb_keep_within (LapEdits *edits, LapBlock *block, int rounds)
 {
   g_autoptr (LapChanges) within = lap_changes_within (block->in_round, rounds, 0);
 
@@ -77,7 +77,7 @@ lap_verb_move (LapPart *part, guint from, LapPart *target, guint to, LapCatalogu
     to--;
   lap_edits_splice (edits, part->blocks, from, 1, NULL);
   if (part != target)
-    keep_within (edits, block, target->rounds);
+    lap_verb_keep_within (edits, block, target->rounds);
   lap_edits_insert (edits, target->blocks, to, block);
   return edits;
 }
@@ -152,7 +152,7 @@ lap_verb_set_rounds (LapPart *part, int rounds)
 
   lap_edits_set_int (edits, part, "rounds", rounds);
   for (guint i = 0; i < lap_part_n (part); i++)
-    keep_within (edits, lap_part_nth (part, i), rounds);
+    lap_verb_keep_within (edits, lap_part_nth (part, i), rounds);
   return edits;
 }
 

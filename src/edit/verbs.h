@@ -29,6 +29,9 @@ LapEdits *lap_verb_set_exercise (LapBlock *block, const char *id, LapCatalogue *
 LapEdits *lap_verb_set_option  (LapBlock *block, LapOption option, LapCatalogue *catalogue);
 LapEdits *lap_verb_set_rounds  (LapPart *part, int rounds);
 
+/* Adds to @edits: the in-round changes of @block beyond @rounds go. */
+void      lap_verb_keep_within (LapEdits *edits, LapBlock *block, int rounds);
+
 /* Keeps @check quiet at @holder (a session, part or block), or lets it speak again. */
 LapEdits *lap_verb_fine        (LapObject *holder, const char *check, gboolean fine);
 

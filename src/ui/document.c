@@ -340,7 +340,8 @@ lap_document_apply (LapDocument *self, LapEdits *edits)
   g_autoptr (GError) error = NULL;
   gboolean possible;
 
-  if (!lap_document_is_editable (self) || lap_edits_n (edits) == 0) {
+  /* While something is dragged nothing else happens. */
+  if (!lap_document_is_editable (self) || lap_edits_n (edits) == 0 || lap_history_is_open (self->history)) {
     lap_edits_free (edits);
     return FALSE;
   }
@@ -364,6 +365,61 @@ lap_document_apply (LapDocument *self, LapEdits *edits)
   tell_changed (self);
   tell (self, label, TRUE);
   return TRUE;
+}
+
+gboolean
+lap_document_hold (LapDocument *self, LapEdits *edits)
+{
+  g_autoptr (GError) error = NULL;
+  gboolean possible;
+
+  if (!lap_document_is_editable (self)) {
+    lap_edits_free (edits);
+    return FALSE;
+  }
+  self->trying = TRUE;
+  if (!lap_history_is_open (self->history))
+    lap_history_begin (self->history);
+  lap_history_apply (self->history, edits);
+  possible = compute (self, &error);
+  if (!possible) {
+    lap_history_apply (self->history, lap_edits_new (""));
+    compute (self, NULL); /* as it was before the group */
+  }
+  self->trying = FALSE;
+  tell_changed (self);
+  return possible;
+}
+
+void
+lap_document_keep (LapDocument *self)
+{
+  guint64 revision = lap_history_revision (self->history);
+
+  if (!lap_history_is_open (self->history))
+    return;
+  self->trying = TRUE;
+  lap_history_end (self->history);
+  self->trying = FALSE;
+  tell_changed (self);
+  if (lap_history_revision (self->history) != revision) {
+    g_autofree char *label = g_strdup (lap_history_undo_label (self->history));
+
+    tell (self, label, TRUE);
+  }
+}
+
+void
+lap_document_let_go (LapDocument *self)
+{
+  if (lap_history_is_open (self->history))
+    lap_history_cancel (self->history);
+}
+
+void
+lap_document_tell (LapDocument *self, const char *text)
+{
+  tell (self, text, FALSE);
 }
 
 void
@@ -477,6 +533,7 @@ lap_document_save (LapDocument *self, const char *path, gboolean whatever, GAsyn
     g_object_unref (task);
     return;
   }
+  lap_document_keep (self); /* what is being dragged is kept as it is */
   save = g_new (Save, 1);
   save->path = g_strdup (target);
   save->revision = lap_history_revision (self->history);

@@ -65,6 +65,16 @@ char            *lap_document_length_text (LapDocument  *document);
 /* Applies @edits (transfer full) as one step. FALSE when that would be impossible, or the document is read-only. */
 gboolean         lap_document_apply       (LapDocument  *document,
                                            LapEdits     *edits);
+/* A drag: each call applies @edits (transfer full) in place of those of the call before; nothing can be undone
+ * meanwhile. FALSE when that would be impossible; then all is as before the first. */
+gboolean         lap_document_hold        (LapDocument  *document,
+                                           LapEdits     *edits);
+/* Keeps what is held as one step, or takes it back. */
+void             lap_document_keep        (LapDocument  *document);
+void             lap_document_let_go      (LapDocument  *document);
+/* Says @text to whoever reads: "told". */
+void             lap_document_tell        (LapDocument  *document,
+                                           const char   *text);
 void             lap_document_undo        (LapDocument  *document);
 void             lap_document_redo        (LapDocument  *document);
 

@@ -5,6 +5,7 @@
 #include "ui/shortcuts.h"
 
 #include <glib/gi18n-lib.h>
+#include <string.h>
 
 static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Open"), "app.open", "<Control>o" },
@@ -41,6 +42,39 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Plan"), "win.view::plan", "<Alt>1" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Rehearse"), "win.view::rehearse", "<Alt>2" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Sheets"), "win.view::sheets", "<Alt>3" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("Menu of the block"), "score.menu", "Menu <Shift>F10" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the next round"), "score.next-round", "Page_Down" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the round before"), "score.previous-round", "Page_Up" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the next part"), "score.next-part", "<Control>Page_Down" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the part before"), "score.previous-part", "<Control>Page_Up" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the next block with a warning"), "score.next-warning", "F8" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the block with a warning before"), "score.previous-warning", "<Shift>F8" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Move to the left"), "score.move-left", "<Alt>Left" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Move to the right"), "score.move-right", "<Alt>Right" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Longer work"), "score.work-more", "plus equal KP_Add" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Shorter work"), "score.work-less", "minus KP_Subtract" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Work longer by a second"), "score.work-second-more",
+    "<Alt>plus <Alt>equal <Alt>KP_Add" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Work shorter by a second"), "score.work-second-less",
+    "<Alt>minus <Alt>KP_Subtract" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Longer rest"), "score.rest-more",
+    "period <Shift>plus <Shift>KP_Add" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Shorter rest"), "score.rest-less",
+    "comma <Shift>minus <Shift>KP_Subtract" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Rest longer by a second"), "score.rest-second-more",
+    "<Alt>period <Alt><Shift>KP_Add" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Rest shorter by a second"), "score.rest-second-less",
+    "<Alt>comma <Alt><Shift>KP_Subtract" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Add a block after it"), "score.add", "Insert <Control>Return" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Duplicate"), "score.duplicate", "<Control>d" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Remove"), "score.remove", "Delete BackSpace" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Copy"), "score.copy", "<Control>c" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Cut"), "score.cut", "<Control>x" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Paste after it"), "score.paste", "<Control>v" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("One more round of the part"), "score.rounds-more", "<Control>Up" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("One round less of the part"), "score.rounds-less", "<Control>Down" },
+  { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Only in this round, or as in round 1 again"), "score.only-here",
+    "<Control>l" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Show or hide the pane of the block"), "win.pane", "F9" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Shortcuts"), "win.shortcuts", "<Control>question" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Close"), "window.close", "<Control>w" },
@@ -56,6 +90,15 @@ const LapShortcut *
 lap_shortcuts_nth (guint n)
 {
   return n < G_N_ELEMENTS (shortcuts) ? &shortcuts[n] : NULL;
+}
+
+char *
+lap_shortcuts_key (const char *action)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (shortcuts); i++)
+    if (g_str_equal (shortcuts[i].action, action))
+      return g_strndup (shortcuts[i].keys, strcspn (shortcuts[i].keys, " "));
+  return NULL;
 }
 
 void

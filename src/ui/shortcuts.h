@@ -25,6 +25,8 @@ typedef struct {
 guint              lap_shortcuts_n          (void);
 const LapShortcut *lap_shortcuts_nth        (guint           n);
 
+/* The first key of @action, "<Control>c", or NULL. Transfer full. */
+char              *lap_shortcuts_key        (const char     *action);
 /* Gives @application the accelerators of windows. */
 void               lap_shortcuts_bind       (GtkApplication *application);
 /* In class_init: binds the keys of @scope to the actions of the class. */

@@ -125,6 +125,293 @@ test_own_pace (void)
   windows_close (window);
 }
 
+/* "a45/0|squat40/20 push-up40/20*2": exercises with work and rest, "!" where a round differs. */
+static char *
+plan (LapWindow *window)
+{
+  LapSession *session = lap_document_session (lap_window_document (window));
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  for (guint p = 0; p < lap_session_n (session); p++) {
+    LapPart *part = lap_session_nth (session, p);
+
+    g_string_append (text, p > 0 ? "|" : "");
+    for (guint i = 0; i < lap_part_n (part); i++) {
+      LapBlock *block = lap_part_nth (part, i);
+
+      if (block->kind == LAP_BLOCK_EXERCISE)
+        g_string_append_printf (text, "%s%.1s%d/%d%s", i > 0 ? " " : "", block->exercise != NULL ? block->exercise : "?",
+                                block->work, block->rest, block->in_round != NULL ? "!" : "");
+      else
+        g_string_append_printf (text, "%s%s%d", i > 0 ? " " : "", block->kind == LAP_BLOCK_TALK ? "talk" : "pause",
+                                block->seconds);
+    }
+    if (part->rounds > 1)
+      g_string_append_printf (text, "*%d", part->rounds);
+  }
+  return g_strdup (text->str);
+}
+
+static void
+assert_plan (LapWindow *window, const char *expected)
+{
+  g_autofree char *text = plan (window);
+
+  g_assert_cmpstr (text, ==, expected);
+}
+
+#define PLAN "m45/0|s40/20 p40/20 g40/20 h40/20*2"
+
+/* Where one starts, what is pressed, the plan and the selection afterwards, and what undoing is called. */
+static const struct { guint part, block, round; const char *keys, *after, *chosen, *undo; } verbs[] = {
+  { 1, 1, 1, "<Alt>Right", "m45/0|s40/20 g40/20 p40/20 h40/20*2", "1.2/1", "Move Push-up" },
+  { 1, 1, 2, "<Alt>Left", "m45/0|p40/20 s40/20 g40/20 h40/20*2", "1.0/2", "Move Push-up" },
+  { 1, 0, 2, "<Alt>Left", "m45/0 s40/20|p40/20 g40/20 h40/20*2", "0.1/1", "Move Squat" },
+  { 0, 0, 1, "<Alt>Right", "|m45/0 s40/20 p40/20 g40/20 h40/20*2", "1.0/1", "Move March on the spot" },
+  { 1, 0, 1, "<Shift>Right <Alt>Right", "m45/0|g40/20 s40/20 p40/20 h40/20*2", "1.1/1 1.2/1", "Move 2 blocks" },
+  { 1, 0, 1, "plus", "m45/0|s45/20 p40/20 g40/20 h40/20*2", "1.0/1", "Change the work of Squat" },
+  { 1, 0, 2, "minus minus", "m45/0|s30/20 p40/20 g40/20 h40/20*2", "1.0/2", "Change the work of Squat" },
+  { 1, 0, 1, "<Alt>plus", "m45/0|s41/20 p40/20 g40/20 h40/20*2", "1.0/1", "Change the work of Squat" },
+  { 1, 0, 1, "<Alt>minus", "m45/0|s39/20 p40/20 g40/20 h40/20*2", "1.0/1", "Change the work of Squat" },
+  { 1, 0, 1, "<Shift>plus", "m45/0|s40/25 p40/20 g40/20 h40/20*2", "1.0/1", "Change the rest of Squat" },
+  { 1, 0, 1, "<Shift>minus", "m45/0|s40/15 p40/20 g40/20 h40/20*2", "1.0/1", "Change the rest of Squat" },
+  { 1, 0, 1, "<Alt>period", "m45/0|s40/21 p40/20 g40/20 h40/20*2", "1.0/1", "Change the rest of Squat" },
+  { 1, 0, 1, "<Alt>comma", "m45/0|s40/19 p40/20 g40/20 h40/20*2", "1.0/1", "Change the rest of Squat" },
+  { 1, 2, 1, "<Control>a plus", "m45/0|s45/20 p45/20 g45/20 h45/20*2", "1.0/1 1.1/1 1.2/1 1.3/1",
+    "Change the work of 4 blocks" },
+  { 1, 1, 1, "Delete", "m45/0|s40/20 g40/20 h40/20*2", "1.1/1", "Remove Push-up" },
+  { 1, 3, 2, "Delete", "m45/0|s40/20 p40/20 g40/20*2", "1.2/2", "Remove High knees" },
+  { 0, 0, 1, "Delete", "|s40/20 p40/20 g40/20 h40/20*2", "", "Remove March on the spot" },
+  { 1, 1, 1, "<Control>d", "m45/0|s40/20 p40/20 p40/20 g40/20 h40/20*2", "1.2/1", "Duplicate Push-up" },
+  { 1, 0, 1, "Insert", "m45/0|s40/20 ?40/20 p40/20 g40/20 h40/20*2", "1.1/1", "Add Not chosen yet" },
+  { 1, 0, 1, "<Control>Up", "m45/0|s40/20 p40/20 g40/20 h40/20*3", "1.0/1", "Change the rounds" },
+  { 1, 0, 2, "<Control>Down", "m45/0|s40/20 p40/20 g40/20 h40/20", "1.0/1", "Change the rounds" },
+  { 1, 0, 2, "<Control>l", "m45/0|s40/20! p40/20 g40/20 h40/20*2", "1.0/2", "Let Squat differ in round 2" },
+  { 1, 0, 2, "<Control>l plus", "m45/0|s40/20! p40/20 g40/20 h40/20*2", "1.0/2",
+    "Change the work of Squat in round 2" },
+  { 1, 0, 2, "<Control>l <Control>l", PLAN, "1.0/2", "Squat in round 2 as in round 1" },
+};
+
+/* The last key is one step: undone, the plan is as it was before it; redone, as after it. */
+static void
+test_verbs (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (verbs); i++) {
+    LapWindow *window = window_new ();
+    LapHistory *history = lap_document_history (lap_window_document (window));
+    g_auto (GStrv) keys = g_strsplit (verbs[i].keys, " ", -1);
+    g_autofree char *before = NULL, *after = NULL, *undone = NULL, *redone = NULL;
+
+    windows_click_box (window, box_of (window, verbs[i].part, verbs[i].block, verbs[i].round));
+    for (guint k = 0; keys[k] != NULL; k++) {
+      g_free (before);
+      before = windows_text (window);
+      g_assert_true (press (window, keys[k]));
+    }
+    assert_plan (window, verbs[i].after);
+    assert_chosen (window, verbs[i].chosen);
+    g_assert_cmpstr (lap_history_undo_label (history), ==, verbs[i].undo);
+    windows_settle (window);
+    /* Whoever works with the keys can go on with them. */
+    g_assert_true (gtk_widget_is_ancestor (gtk_window_get_focus (GTK_WINDOW (window)),
+                                           GTK_WIDGET (windows_blocks (window))));
+    after = windows_text (window);
+    g_assert_true (press (window, "<Control>z"));
+    undone = windows_text (window);
+    g_assert_cmpstr (undone, ==, before);
+    windows_settle (window);
+    g_assert_true (press (window, "<Control><Shift>z"));
+    redone = windows_text (window);
+    g_assert_cmpstr (redone, ==, after);
+    windows_close (window);
+  }
+}
+
+/* What can't be done changes nothing. */
+static void
+test_refused (void)
+{
+  static const struct { guint part, block, round; const char *key; } rows[] = {
+    { 0, 0, 1, "<Alt>Left" }, { 1, 3, 1, "<Alt>Right" }, { 0, 0, 1, "<Control>Down" }, { 1, 0, 1, "<Control>l" },
+    { 0, 0, 1, "<Shift>minus" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++) {
+    LapWindow *window = window_new ();
+
+    windows_click_box (window, box_of (window, rows[i].part, rows[i].block, rows[i].round));
+    press (window, rows[i].key);
+    assert_plan (window, PLAN);
+    g_assert_null (lap_history_undo_label (lap_document_history (lap_window_document (window))));
+    windows_close (window);
+  }
+}
+
+static void
+test_jumps (void)
+{
+  static const struct { const char *key, *chosen; } rows[] = {
+    { "<Control>Page_Down", "1.0/1" }, { "Page_Down", "1.0/2" }, { "Page_Down", "1.0/2" }, { "Right", "1.1/2" },
+    { "Page_Up", "1.1/1" }, { "<Control>Page_Up", "0.0/1" }, { "<Control>Page_Up", "0.0/1" },
+  };
+  LapWindow *window = window_new ();
+  LapScoreContext *context = lap_window_context (window);
+  guint box;
+
+  windows_click_box (window, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++) {
+    press (window, rows[i].key);
+    assert_chosen (window, rows[i].chosen);
+  }
+  /* From one warning to the next and back. */
+  press (window, "F8");
+  box = lap_score_selected (context);
+  g_assert_cmpuint (box, >, 0);
+  g_assert_cmpuint (lap_score_warning (context, box), >, 0);
+  press (window, "F8");
+  g_assert_cmpuint (lap_score_selected (context), >=, box);
+  windows_close (window);
+}
+
+/* The keys alone make a plan out of nothing. */
+static void
+test_from_nothing (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Nothing");
+  LapWindow *window = windows_show (session);
+
+  g_assert_true (gtk_widget_child_focus (GTK_WIDGET (windows_blocks (window)), GTK_DIR_TAB_FORWARD));
+  g_assert_true (press (window, "Insert"));
+  windows_settle (window);
+  g_assert_true (press (window, "<Control>d"));
+  g_assert_true (press (window, "plus"));
+  g_assert_true (press (window, "<Control>Up"));
+  assert_plan (window, "?40/20 ?45/20*2");
+  for (int i = 0; i < 4; i++)
+    g_assert_true (press (window, "<Control>z"));
+  windows_settle (window);
+  assert_plan (window, "");
+  g_assert_true (press (window, "Insert"));
+  assert_plan (window, "?40/20");
+  windows_close (window);
+}
+
+static void
+told_cb (LapDocument *document, const char *text, gboolean undoable, char **told)
+{
+  g_free (*told);
+  *told = g_strdup (text);
+}
+
+/* Runs the main loop until the window's document tells something. */
+static char *
+wait_told (LapWindow *window)
+{
+  char *told = NULL;
+  gulong id = g_signal_connect (lap_window_document (window), "told", G_CALLBACK (told_cb), &told);
+
+  while (told == NULL)
+    g_main_context_iteration (NULL, TRUE);
+  g_signal_handler_disconnect (lap_window_document (window), id);
+  return told;
+}
+
+/* Blocks go from window to window with all that is theirs. */
+static void
+test_clipboard (void)
+{
+  LapWindow *from = window_new (), *to = window_new ();
+  g_autofree char *told = NULL, *again = NULL;
+
+  windows_click_box (from, box_of (from, 1, 0, 2));
+  press (from, "<Control>l");
+  press (from, "<Shift>Right");
+  press (from, "<Control>c");
+  windows_click_box (to, box_of (to, 0, 0, 1));
+  press (to, "<Control>v");
+  told = wait_told (to);
+  g_assert_cmpstr (told, ==, "Paste 2 blocks");
+  /* The warm-up has one round: what differed in the second stays behind. */
+  assert_plan (to, "m45/0 s40/20 p40/20|s40/20 p40/20 g40/20 h40/20*2");
+  assert_chosen (to, "0.1/1 0.2/1");
+  windows_click_box (to, box_of (to, 1, 3, 1));
+  press (to, "<Control>v");
+  again = wait_told (to);
+  assert_plan (to, "m45/0 s40/20 p40/20|s40/20 p40/20 g40/20 h40/20 s40/20! p40/20*2");
+  press (from, "<Control>x");
+  assert_plan (from, "m45/0|g40/20 h40/20*2");
+  windows_close (from);
+  windows_close (to);
+}
+
+/* A text that isn't blocks is told of in one line and loses nothing. */
+static void
+test_bad_paste (void)
+{
+  static const char *const texts[] = { "hello", "{", "{\"format\": \"lapwing-session\"}", "" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (texts); i++) {
+    LapWindow *window = window_new ();
+    g_autofree char *told = NULL;
+
+    windows_click_box (window, 1);
+    gdk_clipboard_set_text (gtk_widget_get_clipboard (GTK_WIDGET (window)), texts[i]);
+    press (window, "<Control>v");
+    told = wait_told (window);
+    g_assert_true (g_str_has_prefix (told, "Nothing pasted: "));
+    g_assert_null (strchr (told, '\n'));
+    assert_plan (window, PLAN);
+    windows_close (window);
+  }
+}
+
+/* A session of its own exercises brings those along. */
+static void
+test_paste_own (void)
+{
+  static const char text[] =
+    "{\"format\": \"lapwing-session\", \"version\": 1, \"id\": \"x\", \"title\": \"T\", \"exercises\": [%s],"
+    " \"parts\": [{\"kind\": \"main\", \"blocks\": [{\"exercise\": \"own-thing\", \"work\": 30}]}]}";
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_TEST_DATA"), "..", "..", "data", "exercises",
+                                            "squat.json", NULL);
+  g_autofree char *squat = NULL, *told = NULL;
+  g_autoptr (GString) own = NULL, whole = g_string_new (NULL);
+  LapWindow *window = window_new ();
+
+  g_assert_true (g_file_get_contents (path, &squat, NULL, NULL));
+  own = g_string_new (squat);
+  g_string_replace (own, "\"id\": \"squat\"", "\"id\": \"own-thing\"", 1);
+  g_string_printf (whole, text, own->str);
+  gdk_clipboard_set_text (gtk_widget_get_clipboard (GTK_WIDGET (window)), whole->str);
+  windows_click_box (window, 0);
+  press (window, "<Control>v");
+  told = wait_told (window);
+  g_assert_nonnull (lap_catalogue_find (lap_document_catalogue (lap_window_document (window)), "own-thing"));
+  press (window, "<Control>z");
+  g_assert_null (lap_catalogue_find (lap_document_catalogue (lap_window_document (window)), "own-thing"));
+  windows_close (window);
+}
+
+static void
+test_menu (void)
+{
+  LapWindow *window = window_new ();
+  GtkWidget *menu;
+
+  windows_click_box (window, box_of (window, 1, 1, 2));
+  g_assert_true (press (window, "<Shift>F10"));
+  windows_settle (window);
+  menu = windows_find (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_POPOVER_MENU, NULL);
+  g_assert_nonnull (menu);
+  g_assert_true (gtk_widget_get_mapped (menu));
+  /* What it names are actions of the lane. */
+  gtk_widget_activate_action (menu, "score.work-more", NULL);
+  assert_plan (window, "m45/0|s40/20 p45/20 g40/20 h40/20*2");
+  gtk_popover_popdown (GTK_POPOVER (menu));
+  windows_settle (window);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -132,5 +419,13 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/editing/select-several", test_select_several);
   g_test_add_func ("/ui/editing/click-one-of-several", test_click_one_of_several);
   g_test_add_func ("/ui/editing/own-pace", test_own_pace);
+  g_test_add_func ("/ui/editing/verbs", test_verbs);
+  g_test_add_func ("/ui/editing/refused", test_refused);
+  g_test_add_func ("/ui/editing/jumps", test_jumps);
+  g_test_add_func ("/ui/editing/from-nothing", test_from_nothing);
+  g_test_add_func ("/ui/editing/clipboard", test_clipboard);
+  g_test_add_func ("/ui/editing/bad-paste", test_bad_paste);
+  g_test_add_func ("/ui/editing/paste-own", test_paste_own);
+  g_test_add_func ("/ui/editing/menu", test_menu);
   return g_test_run ();
 }

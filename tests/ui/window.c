@@ -217,12 +217,13 @@ test_accessible (void)
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
   guint box = first_main (window);
-  g_autofree char *label = lap_box_label (context->score, box);
+  g_autofree char *label = lap_box_label (context->score, box), *spoken = NULL;
   GtkWidget *widget = lap_blocks_lane_find (windows_blocks (window), box);
 
   g_assert_cmpstr (label, ==, "Squat, block 1 of 10, round 1, work 40 seconds, rest 20, starts at 5:25");
+  spoken = g_strdup_printf ("%s, warning %u", label, lap_score_warning (context, box));
   gtk_test_accessible_assert_role (widget, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
-  gtk_test_accessible_assert_property (widget, GTK_ACCESSIBLE_PROPERTY_LABEL, label);
+  gtk_test_accessible_assert_property (widget, GTK_ACCESSIBLE_PROPERTY_LABEL, spoken);
   gtk_test_accessible_assert_state (widget, GTK_ACCESSIBLE_STATE_SELECTED, FALSE);
   windows_click_box (window, box);
   gtk_test_accessible_assert_state (widget, GTK_ACCESSIBLE_STATE_SELECTED, TRUE);

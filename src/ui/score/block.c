@@ -238,12 +238,25 @@ layout_of (LapBlockWidget *self, PangoLayout *layout, const char *text, gboolean
   return layout;
 }
 
+/* As it is spoken: with its warning, where it has one. */
+static char *
+spoken (LapBlockWidget *self)
+{
+  g_autofree char *label = lap_box_label (self->context->score, self->box);
+  guint warning = lap_box_is_block (the_box (self)) ? lap_score_warning (self->context, self->box) : 0;
+
+  if (warning == 0)
+    return g_steal_pointer (&label);
+  /* Translators: a block as it is spoken, and the number of its warning. */
+  return g_strdup_printf (_("%1$s, warning %2$u"), label, warning);
+}
+
 static void
 make_words (LapBlockWidget *self)
 {
   const LapScore *score = self->context->score;
   const LapBox *box = the_box (self);
-  g_autofree char *name = lap_box_name (score, self->box), *label = lap_box_label (score, self->box);
+  g_autofree char *name = lap_box_name (score, self->box), *label = spoken (self);
   g_autofree char *number = g_strdup_printf ("%d", box->block + 1), *seconds = g_strdup_printf ("%d", box->work);
   LapPart *part = score->timeline->parts[box->part].part;
 

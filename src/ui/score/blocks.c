@@ -9,7 +9,9 @@
 #include "ui/palette.h"
 #include "ui/shortcuts.h"
 #include "ui/score/block.h"
+#include "ui/score/menu.h"
 #include "ui/score/paint.h"
+#include "ui/score/verbs.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -17,6 +19,7 @@ struct _LapBlocksLane {
   LapLane     parent_instance;
   GHashTable *live; /* box -> LapBlockWidget that shows it */
   GPtrArray  *all;  /* LapBlockWidget, transfer none: children */
+  GtkWidget  *menu;    /* the last that was opened, a child, or NULL */
   guint       pressed; /* the box under a button that hasn't been released, or LAP_NO_BOX */
 };
 
@@ -41,6 +44,15 @@ free_widget (LapBlocksLane *self)
   return widget;
 }
 
+/* The block that has the focus, or NULL: the menu is a child as well. */
+static LapBlockWidget *
+focused (LapBlocksLane *self)
+{
+  GtkWidget *focus = gtk_widget_get_focus_child (GTK_WIDGET (self));
+
+  return focus != NULL && LAP_IS_BLOCK_WIDGET (focus) ? LAP_BLOCK_WIDGET (focus) : NULL;
+}
+
 static int
 by_number (gconstpointer a, gconstpointer b)
 {
@@ -55,7 +67,7 @@ wanted_boxes (LapBlocksLane *self)
 {
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
   GArray *wanted = g_array_new (FALSE, FALSE, sizeof (guint));
-  GtkWidget *focus = gtk_widget_get_focus_child (GTK_WIDGET (self));
+  LapBlockWidget *focus = focused (self);
   guint kept[] = { lap_score_selected (context), LAP_NO_BOX }, first, end;
 
   lap_score_visible (context->score, context->axis, &first, &end);
@@ -63,7 +75,7 @@ wanted_boxes (LapBlocksLane *self)
     if (lap_score_place (context->score, context->axis, i).width >= LAP_MERGE_BELOW)
       g_array_append_val (wanted, i);
   if (focus != NULL)
-    kept[1] = lap_block_widget_box (LAP_BLOCK_WIDGET (focus));
+    kept[1] = lap_block_widget_box (focus);
   for (guint i = 0; i < G_N_ELEMENTS (kept); i++)
     if (kept[i] != LAP_NO_BOX)
       g_array_append_val (wanted, kept[i]);
@@ -119,7 +131,7 @@ put_in_order (LapBlocksLane *self, guint box, GtkWidget *before)
 {
   GtkWidget *widget = lap_blocks_lane_find (self, box), *previous = gtk_widget_get_prev_sibling (widget);
 
-  while (previous != NULL && lap_block_widget_box (LAP_BLOCK_WIDGET (previous)) == LAP_NO_BOX)
+  while (previous != NULL && (previous == self->menu || lap_block_widget_box (LAP_BLOCK_WIDGET (previous)) == LAP_NO_BOX))
     previous = gtk_widget_get_prev_sibling (previous);
   if (previous != before)
     gtk_widget_insert_after (widget, GTK_WIDGET (self), before);
@@ -139,6 +151,8 @@ lap_blocks_lane_size_allocate (GtkWidget *widget, int width, int height, int bas
       show (self, g_array_index (wanted, guint, i), height);
       before = put_in_order (self, g_array_index (wanted, guint, i), before);
     }
+  if (self->menu != NULL)
+    gtk_popover_present (GTK_POPOVER (self->menu));
 }
 
 /* After an edit a block may be another box than before; its widget goes along, and the focus with that. */
@@ -160,15 +174,50 @@ follow_plan (LapBlocksLane *self)
 }
 
 static void
+focus_box (LapBlocksLane *self, guint box)
+{
+  int height = gtk_widget_get_height (GTK_WIDGET (self));
+
+  /* It must exist to take the focus; the allocation that follows keeps what has it. */
+  show (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
+  gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
+}
+
+/* Who works with the keys is never left without a place: when the block with the focus has gone, what is selected has
+ * it, else what stands where that was, else the empty lane. @was is the box it had. */
+static void
+hold_focus (LapBlocksLane *self, guint was)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  guint box = lap_score_selected (context);
+
+  if (box == LAP_NO_BOX && was < context->score->n && lap_box_is_block (&context->score->boxes[was]))
+    box = was;
+  if (box == LAP_NO_BOX)
+    box = lap_score_step (context->score, LAP_NO_BOX, -1);
+  gtk_widget_set_focusable (GTK_WIDGET (self), box == LAP_NO_BOX);
+  if (box != LAP_NO_BOX)
+    focus_box (self, box);
+  else
+    gtk_widget_grab_focus (GTK_WIDGET (self));
+}
+
+static void
 lap_blocks_lane_update (LapLane *lane, LapScoreChange change)
 {
   LapBlocksLane *self = LAP_BLOCKS_LANE (lane);
+  LapBlockWidget *focus = focused (self);
+  guint was = focus != NULL ? lap_block_widget_box (focus) : LAP_NO_BOX;
 
-  /* A widget that was a block and is a gap now stops taking the focus, which asks for a new size of all above it. */
   if (change & LAP_SCORE_PLAN) {
     follow_plan (self);
+    /* A widget that was a block and is a gap now stops taking the focus, which asks for a new size of all above it. */
     gtk_widget_queue_resize (GTK_WIDGET (lane));
-  }
+    if (gtk_widget_has_focus (GTK_WIDGET (self)) ||
+        (focus != NULL && lap_block_widget_box (focus) == LAP_NO_BOX))
+      hold_focus (self, was);
+  } else if (change & LAP_SCORE_SELECTION && (focus != NULL || gtk_widget_has_focus (GTK_WIDGET (self))))
+    lap_blocks_lane_take_focus (self);
   gtk_widget_queue_allocate (GTK_WIDGET (lane));
   gtk_widget_queue_draw (GTK_WIDGET (lane));
 }
@@ -218,6 +267,30 @@ block_at (LapBlocksLane *self, double x)
   return hit.box != LAP_NO_BOX && lap_box_is_block (&context->score->boxes[hit.box]) ? hit.box : LAP_NO_BOX;
 }
 
+static void
+open_menu (LapBlocksLane *self, int x, int y, int width, int height)
+{
+  g_clear_pointer (&self->menu, gtk_widget_unparent);
+  self->menu = lap_score_menu_new (lap_lane_context (LAP_LANE (self)));
+  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+  gtk_popover_set_pointing_to (GTK_POPOVER (self->menu), &(GdkRectangle) { x, y, width, height });
+  gtk_popover_popup (GTK_POPOVER (self->menu));
+}
+
+/* By keys it opens under the focused block. */
+static void
+menu_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  guint box = lap_score_selected (context);
+  LapPlaced placed = { 0 };
+
+  if (box != LAP_NO_BOX)
+    placed = lap_score_place (context->score, context->axis, box);
+  open_menu (self, MAX (placed.x, 0), 0, MAX (placed.width, 1), gtk_widget_get_height (widget));
+}
+
 static GdkModifierType
 state_of (GtkGesture *gesture)
 {
@@ -233,7 +306,11 @@ pressed_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
   guint box = block_at (self, x);
 
   self->pressed = LAP_NO_BOX;
-  if (box == LAP_NO_BOX)
+  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY) {
+    if (box == LAP_NO_BOX || !lap_score_is_chosen (context, box))
+      lap_blocks_lane_choose (self, box, LAP_CHOOSE_ONLY);
+    open_menu (self, x, y, 1, 1);
+  } else if (box == LAP_NO_BOX)
     lap_score_select (context, LAP_NO_BOX);
   else if (state_of (click) & GDK_SHIFT_MASK)
     lap_blocks_lane_choose (self, box, LAP_CHOOSE_TO);
@@ -256,10 +333,10 @@ released_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
 static guint
 current (LapBlocksLane *self)
 {
-  GtkWidget *focus = gtk_widget_get_focus_child (GTK_WIDGET (self));
+  LapBlockWidget *focus = focused (self);
 
-  if (focus != NULL && gtk_widget_has_focus (focus))
-    return lap_block_widget_box (LAP_BLOCK_WIDGET (focus));
+  if (focus != NULL && gtk_widget_has_focus (GTK_WIDGET (focus)))
+    return lap_block_widget_box (focus);
   return lap_score_selected (lap_lane_context (LAP_LANE (self)));
 }
 
@@ -316,8 +393,12 @@ lap_blocks_lane_focus (GtkWidget *widget, GtkDirectionType direction)
   GtkWidget *focus = gtk_widget_get_focus_child (widget);
   guint box = lap_score_selected (context), end;
 
-  if (focus != NULL && gtk_widget_has_focus (focus))
+  if (gtk_widget_has_focus (widget) || (focus != NULL && gtk_widget_has_focus (focus)))
     return FALSE;
+  if (context->score->n == 0) { /* keys can add the first block */
+    gtk_widget_set_focusable (widget, TRUE);
+    return gtk_widget_grab_focus (widget);
+  }
   if (box == LAP_NO_BOX) {
     lap_score_visible (context->score, context->axis, &box, &end);
     box = lap_score_step (context->score, box > 0 ? box - 1 : LAP_NO_BOX, 1);
@@ -334,6 +415,7 @@ lap_blocks_lane_dispose (GObject *object)
   LapBlocksLane *self = LAP_BLOCKS_LANE (object);
 
   g_hash_table_remove_all (self->live);
+  g_clear_pointer (&self->menu, gtk_widget_unparent);
   while (self->all->len > 0)
     gtk_widget_unparent (g_ptr_array_steal_index (self->all, self->all->len - 1));
   G_OBJECT_CLASS (lap_blocks_lane_parent_class)->dispose (object);
@@ -370,6 +452,8 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   gtk_widget_class_install_action (widget_class, "score.extend-right", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.all", NULL, all_action);
   gtk_widget_class_install_action (widget_class, "score.clear", NULL, clear_action);
+  gtk_widget_class_install_action (widget_class, "score.menu", NULL, menu_action);
+  lap_score_verbs_install (widget_class);
   lap_shortcuts_bind_class (widget_class, LAP_SCOPE_SCORE);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
 }
@@ -382,6 +466,7 @@ lap_blocks_lane_init (LapBlocksLane *self)
   self->live = g_hash_table_new (NULL, NULL);
   self->all = g_ptr_array_new ();
   self->pressed = LAP_NO_BOX;
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (click), 0);
   g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
   g_signal_connect_swapped (click, "released", G_CALLBACK (released_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
@@ -409,16 +494,17 @@ lap_blocks_lane_find (LapBlocksLane *self, guint box)
 void
 lap_blocks_lane_choose (LapBlocksLane *self, guint box, LapChoose how)
 {
-  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
-  int height = gtk_widget_get_height (GTK_WIDGET (self));
+  lap_score_choose (lap_lane_context (LAP_LANE (self)), box, how);
+  lap_blocks_lane_take_focus (self);
+}
 
-  lap_score_choose (context, box, how);
-  box = lap_score_selected (context);
-  if (box == LAP_NO_BOX)
-    return;
-  /* It must exist to take the focus; the allocation that follows finds it selected and keeps it. */
-  show (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
-  gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
+void
+lap_blocks_lane_take_focus (LapBlocksLane *self)
+{
+  guint box = lap_score_selected (lap_lane_context (LAP_LANE (self)));
+
+  if (box != LAP_NO_BOX)
+    focus_box (self, box);
 }
 
 void

@@ -22,6 +22,8 @@ GtkWidget *lap_blocks_lane_find   (LapBlocksLane *lane,
 void       lap_blocks_lane_choose (LapBlocksLane *lane,
                                    guint          box,
                                    LapChoose      how);
+/* Gives the focused block, if there is one, the focus. */
+void       lap_blocks_lane_take_focus (LapBlocksLane *lane);
 /* Selects @box alone and gives it the focus. */
 void       lap_blocks_lane_go     (LapBlocksLane *lane,
                                    guint          box);

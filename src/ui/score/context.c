@@ -338,6 +338,22 @@ lap_score_chosen (LapScoreContext *self)
   return blocks;
 }
 
+guint
+lap_score_warning (LapScoreContext *self, guint index)
+{
+  LapCheckup *checkup = lap_document_checkup (self->document);
+  const LapBox *box = &self->score->boxes[index];
+
+  for (guint i = 0; i < lap_checkup_n (checkup); i++) {
+    const LapWarning *warning = lap_checkup_nth (checkup, i);
+
+    if (warning->part == box->part && warning->block == box->block && MAX (warning->round, 1) == box->round &&
+        !warning->fine)
+      return i + 1;
+  }
+  return 0;
+}
+
 void
 lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored, double text)
 {

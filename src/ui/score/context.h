@@ -86,6 +86,10 @@ int              lap_score_round_of         (LapScoreContext *context,
 LapBlock        *lap_score_block            (LapScoreContext *context,
                                              guint            box);
 
+/* The number of the first warning, not kept fine, that is about the block of @box in its round; 0 without one. */
+guint            lap_score_warning          (LapScoreContext *context,
+                                             guint            box);
+
 /* @text is how large text is, 1 as usual. */
 void             lap_score_set_view         (LapScoreContext *context,
                                              double           width,

@@ -1,0 +1,87 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/score/menu.h"
+
+#include "ui/shortcuts.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct {
+  const char *label; /* marked for translation */
+  const char *action;
+} Item;
+
+static const Item clipboard[] = {
+  { N_("Cu_t"), "score.cut" }, { N_("_Copy"), "score.copy" }, { N_("_Paste after it"), "score.paste" },
+  { N_("_Duplicate"), "score.duplicate" }, { N_("_Remove"), "score.remove" }, { NULL, NULL },
+};
+static const Item paste[] = { { N_("_Paste"), "score.paste" }, { NULL, NULL } };
+static const Item times[] = {
+  { N_("Longer _work"), "score.work-more" }, { N_("Shorter work"), "score.work-less" },
+  { N_("Longer r_est"), "score.rest-more" }, { N_("Shorter rest"), "score.rest-less" }, { NULL, NULL },
+};
+static const Item places[] = {
+  { N_("Move to the _left"), "score.move-left" }, { N_("Move to the ri_ght"), "score.move-right" }, { NULL, NULL },
+};
+static const Item adding[] = {
+  { N_("_Add a block"), "score.add" }, { N_("Add a tal_k"), "score.add-talk" },
+  { N_("Add a pa_use"), "score.add-pause" }, { NULL, NULL },
+};
+static const Item rounds[] = {
+  { N_("One _more round"), "score.rounds-more" }, { N_("O_ne round less"), "score.rounds-less" }, { NULL, NULL },
+};
+
+static void
+add_item (GMenu *section, const char *label, const char *action)
+{
+  g_autoptr (GMenuItem) item = g_menu_item_new (label, action);
+  g_autofree char *key = lap_shortcuts_key (action);
+
+  if (key != NULL)
+    g_menu_item_set_attribute (item, "accel", "s", key);
+  g_menu_append_item (section, item);
+}
+
+static void
+add_section (GMenu *menu, const Item *items)
+{
+  g_autoptr (GMenu) section = g_menu_new ();
+
+  for (; items->label != NULL; items++)
+    add_item (section, _(items->label), items->action);
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+/* One entry leads there and back. */
+static void
+add_only_here (GMenu *menu, LapBlock *block, int round)
+{
+  g_autoptr (GMenu) section = g_menu_new ();
+  g_autofree char *only = g_strdup_printf (_("_Only in round %d"), round);
+
+  add_item (section, lap_changes_find (block->in_round, round) != NULL ? _("As in r_ound 1 again") : only,
+            "score.only-here");
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+GtkWidget *
+lap_score_menu_new (LapScoreContext *context)
+{
+  g_autoptr (GMenu) menu = g_menu_new ();
+  LapBlock *block = context->block;
+  GtkWidget *popover;
+
+  add_section (menu, block != NULL ? clipboard : paste);
+  if (block != NULL) {
+    add_section (menu, times);
+    add_section (menu, places);
+  }
+  add_section (menu, adding);
+  if (block != NULL && block->kind == LAP_BLOCK_EXERCISE && context->round > 1)
+    add_only_here (menu, block, context->round);
+  if (block != NULL && LAP_PART (LAP_OBJECT (block)->owner)->run != LAP_RUN_OWN_PACE)
+    add_section (menu, rounds);
+  popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
+  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
+  gtk_widget_set_halign (popover, GTK_ALIGN_START);
+  return popover;
+}

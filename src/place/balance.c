@@ -58,7 +58,7 @@ put_region (const LapMeasure *measure, LapPage *page, const LapBalance *b, guint
   put_text (measure, page, LAP_WEIGHT_PLAIN, seconds, &quiet, left + room + 2 * unit, y, (NUMBER - 4) * unit, 0);
   lap_page_end (page);
   if (hard > 0)
-    lap_page_box (page, left, top, hard, BAR * unit, LAP_ROLE_WORK);
+    lap_page_box (page, left, top, hard, BAR * unit, LAP_ROLE_HARD);
   if (helps > 0) {
     LapMark *box = lap_page_box (page, left + hard, top, helps, BAR * unit, LAP_ROLE_PAPER);
 

@@ -50,7 +50,7 @@ put_piece (LapPage *page, const Piece *piece, guint32 primary, guint32 secondary
 {
   gboolean hard = (piece->muscles & primary) != 0, helps = (piece->muscles & secondary) != 0;
   LapMark *mark = lap_page_box (page, x, y + piece->y * scale, piece->width * scale, piece->height * scale,
-                                hard ? LAP_ROLE_WORK : helps ? LAP_ROLE_WORK2 : LAP_ROLE_NONE);
+                                hard ? LAP_ROLE_HARD : helps ? LAP_ROLE_WORK2 : LAP_ROLE_NONE);
 
   mark->line = hard || helps ? LAP_ROLE_WORK : LAP_ROLE_LINE2;
   mark->thick = scale * (helps && !hard ? 1.2 : 0.6);

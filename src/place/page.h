@@ -16,10 +16,11 @@
 
 G_BEGIN_DECLS
 
-/* What a thing means; the painter's ink says what it looks like. */
+/* What a thing means; the painter’s ink says what it looks like. HARD is the work of a body: solid even where an ink that
+ * is saved makes an outline of WORK. */
 typedef enum {
   LAP_ROLE_NONE, LAP_ROLE_PAPER, LAP_ROLE_INK, LAP_ROLE_INK2, LAP_ROLE_LINE2, LAP_ROLE_LINE, LAP_ROLE_SHADE,
-  LAP_ROLE_WORK, LAP_ROLE_ON_WORK, LAP_ROLE_WORK2, LAP_ROLE_TALK, LAP_ROLE_EFFORT, LAP_ROLE_NOTE, LAP_ROLE_STOP,
+  LAP_ROLE_WORK, LAP_ROLE_HARD, LAP_ROLE_ON_WORK, LAP_ROLE_WORK2, LAP_ROLE_TALK, LAP_ROLE_EFFORT, LAP_ROLE_NOTE, LAP_ROLE_STOP,
   LAP_N_ROLES,
 } LapRole;
 

@@ -430,7 +430,7 @@ lay_legend (LapPosterFrame *frame, LapPage *page, double y, const char *where)
     if (poster->signs & LAP_BIT (signs_told[i].sign))
       explain (&legend, &signs_told[i].sign, signs_told[i].role, _(signs_told[i].words));
   if (poster->options->body) {
-    explain (&legend, NULL, LAP_ROLE_WORK, _("works hard"));
+    explain (&legend, NULL, LAP_ROLE_HARD, _("works hard"));
     explain (&legend, NULL, LAP_ROLE_WORK2, _("helps"));
   }
   if (page != NULL && text != NULL)

@@ -22,14 +22,16 @@ struct _LapPainter {
 /* The colours on paper; the one-ink ones are told apart by lightness and by their hatch. */
 static const guint32 colours[LAP_N_ROLES] = {
   [LAP_ROLE_PAPER] = 0xffffff, [LAP_ROLE_INK] = 0x17141f, [LAP_ROLE_INK2] = 0x4b465a, [LAP_ROLE_LINE2] = 0x7c768f,
-  [LAP_ROLE_LINE] = 0xc9c4d2, [LAP_ROLE_SHADE] = 0xf0eef5, [LAP_ROLE_WORK] = 0x3b2f80, [LAP_ROLE_ON_WORK] = 0xffffff,
+  [LAP_ROLE_LINE] = 0xc9c4d2, [LAP_ROLE_SHADE] = 0xf0eef5, [LAP_ROLE_WORK] = 0x3b2f80, [LAP_ROLE_HARD] = 0x3b2f80,
+  [LAP_ROLE_ON_WORK] = 0xffffff,
   [LAP_ROLE_WORK2] = 0xcbc4ea, [LAP_ROLE_TALK] = 0x075e5e, [LAP_ROLE_EFFORT] = 0x9a3f14, [LAP_ROLE_NOTE] = 0xf2b81c,
   [LAP_ROLE_STOP] = 0xa01b31,
 };
 
 static const guint32 greys[LAP_N_ROLES] = {
   [LAP_ROLE_PAPER] = 0xffffff, [LAP_ROLE_INK] = 0x000000, [LAP_ROLE_INK2] = 0x404040, [LAP_ROLE_LINE2] = 0x767676,
-  [LAP_ROLE_LINE] = 0xc4c4c4, [LAP_ROLE_SHADE] = 0xf0f0f0, [LAP_ROLE_WORK] = 0x000000, [LAP_ROLE_ON_WORK] = 0xffffff,
+  [LAP_ROLE_LINE] = 0xc4c4c4, [LAP_ROLE_SHADE] = 0xf0f0f0, [LAP_ROLE_WORK] = 0x000000, [LAP_ROLE_HARD] = 0x000000,
+  [LAP_ROLE_ON_WORK] = 0xffffff,
   [LAP_ROLE_WORK2] = 0xc8c8c8, [LAP_ROLE_TALK] = 0x000000, [LAP_ROLE_EFFORT] = 0x000000, [LAP_ROLE_NOTE] = 0xdddddd,
   [LAP_ROLE_STOP] = 0x000000,
 };

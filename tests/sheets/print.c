@@ -244,6 +244,31 @@ test_date (void)
   g_assert_true (g_str_has_prefix (date, "2001-09-09T"));
 }
 
+/* Everything asked for at once: still whole, no picture made of dots, and readable as text. */
+static void
+test_asked (void)
+{
+  static const char *const said[] = { "poster", "2027-01-31", "works hard", "stations", "2027-01-31", "harder",
+                                      "running-order", "Round 2 of 2", "one fixed set-up" };
+  g_autoptr (LapTimeline) timeline = face_timeline (12, "\"rounds\": 2, \"run\": \"stations\",",
+                                                    ", \"load\": \"8 to 12 kg\"");
+
+  for (guint i = 0; i < G_N_ELEMENTS (said); i += 3)
+    for (guint ink = 0; ink < lap_inks.n; ink++) {
+      LapSheetOptions options = { .paper = LAP_PAPER_A3, .ink = ink, .body = TRUE, .unfolded = TRUE, .cards = 2,
+                                  .distance = 2, .date = "2027-01-31" };
+      g_autofree char *path = print_file (timeline, said[i], options), *checked = ask ("qpdf", "--check", path, NULL);
+      g_autofree char *images = ask ("pdfimages", "-list", path, NULL), *raw = ask ("pdftotext", "-raw", path, "-", NULL);
+      g_autofree char *text = flat (raw);
+      g_auto (GStrv) pictures = g_strsplit (g_strstrip (images), "\n", -1);
+
+      g_assert_nonnull (strstr (checked, "No syntax or stream encoding errors found"));
+      g_assert_cmpuint (g_strv_length (pictures), <=, 2);
+      g_assert_nonnull (strstr (text, said[i + 1]));
+      g_assert_nonnull (strstr (text, said[i + 2]));
+    }
+}
+
 /* zbar reads the code from the paper as a telephone would, at 300 dots an inch. */
 static void
 test_code (void)
@@ -334,6 +359,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/print/heights", test_heights);
   g_test_add_func ("/sheets/print/same-bytes", test_same_bytes);
   g_test_add_func ("/sheets/print/inks", test_inks);
+  g_test_add_func ("/sheets/print/asked", test_asked);
   g_test_add_func ("/sheets/print/code", test_code);
   g_test_add_func ("/sheets/print/tiles", test_tiles);
   status = g_test_run ();

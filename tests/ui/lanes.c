@@ -2,7 +2,8 @@
 #include "ui/windows.h"
 
 #include "edit/verbs.h"
-#include "ui/score/lane.h"
+#include "place/muscles.h"
+#include "ui/score/muscles.h"
 
 /* The lane of a kind, by the name of its type. */
 static LapLane *
@@ -59,11 +60,35 @@ test_changes_repaint (void)
   windows_close (window);
 }
 
+/* Its title opens the lane of muscles from one row to a row for each region, and folds it up again. */
+static void
+test_muscles_open (void)
+{
+  LapWindow *window = windows_demo ();
+  LapMusclesLane *lane = LAP_MUSCLES_LANE (lane_of (window, &lap_lane_muscles));
+  GtkWidget *title = windows_find (GTK_WIDGET (lap_window_score (window)), GTK_TYPE_TOGGLE_BUTTON, NULL);
+  int line = lap_lane_line (LAP_LANE (lane)), folded;
+
+  folded = gtk_widget_get_height (GTK_WIDGET (lane));
+  g_assert_false (lap_muscles_lane_is_open (lane));
+  g_assert_cmpint (folded, <, 3 * line);
+  g_assert_true (gtk_widget_get_focusable (title));
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (title), !lap_muscles_lane_is_open (lane));
+  windows_settle (window);
+  g_assert_true (lap_muscles_lane_is_open (lane));
+  g_assert_cmpint (gtk_widget_get_height (GTK_WIDGET (lane)), >=, LAP_N_ROWS * line);
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (title), !lap_muscles_lane_is_open (lane));
+  windows_settle (window);
+  g_assert_cmpint (gtk_widget_get_height (GTK_WIDGET (lane)), ==, folded);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/lanes/scrolling-repaints-nothing", test_scrolling_repaints_nothing);
   g_test_add_func ("/ui/lanes/changes-repaint", test_changes_repaint);
+  g_test_add_func ("/ui/lanes/muscles-open", test_muscles_open);
   return g_test_run ();
 }

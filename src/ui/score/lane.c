@@ -166,6 +166,13 @@ lap_lane_context (LapLane *self)
   return PRIVATE (self)->context;
 }
 
+void
+lap_lane_refresh (LapLane *self)
+{
+  style_cb (self);
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
 guint
 lap_lane_n_painted (LapLane *self)
 {

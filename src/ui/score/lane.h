@@ -32,6 +32,7 @@ typedef struct {
   const char *title; /* marked for translation */
   const char *hint;  /* how to read it, marked for translation, or NULL */
   GType     (*type) (void);
+  GtkWidget *(*label) (LapLane *lane); /* its label, where that is more than title and hint; else NULL */
 } LapLaneKind;
 
 LapScoreContext   *lap_lane_context     (LapLane         *lane);
@@ -41,13 +42,15 @@ int                lap_lane_line        (LapLane         *lane);
 PangoLayout       *lap_lane_layout      (LapLane         *lane,
                                          const char      *text,
                                          int              width);
+/* It looks otherwise now, and may be as high as it wasn't. */
+void               lap_lane_refresh     (LapLane         *lane);
 /* How many times its content was painted. */
 guint              lap_lane_n_painted   (LapLane         *lane);
 
 guint              lap_lanes_n          (void);
 const LapLaneKind *lap_lanes_nth        (guint            n);
 
-extern const LapLaneKind lap_lane_ruler, lap_lane_parts, lap_lane_blocks, lap_lane_posture, lap_lane_effort,
-                         lap_lane_talk;
+extern const LapLaneKind lap_lane_ruler, lap_lane_parts, lap_lane_blocks, lap_lane_muscles, lap_lane_posture,
+                         lap_lane_effort, lap_lane_talk;
 
 G_END_DECLS

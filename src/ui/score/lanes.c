@@ -5,7 +5,8 @@
 #include "ui/score/lane.h"
 
 static const LapLaneKind *const kinds[] = {
-  &lap_lane_ruler, &lap_lane_parts, &lap_lane_blocks, &lap_lane_posture, &lap_lane_effort, &lap_lane_talk,
+  &lap_lane_ruler, &lap_lane_parts, &lap_lane_blocks, &lap_lane_muscles, &lap_lane_posture, &lap_lane_effort,
+  &lap_lane_talk,
 };
 
 guint

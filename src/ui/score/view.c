@@ -247,8 +247,8 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
     const LapLaneKind *kind = lap_lanes_nth (i);
     Row row = { NULL };
 
-    row.label = label_new (kind, &row.hint);
     row.lane = g_object_new (kind->type (), "context", context, NULL);
+    row.label = kind->label != NULL ? kind->label (LAP_LANE (row.lane)) : label_new (kind, &row.hint);
     gtk_widget_insert_before (row.label, GTK_WIDGET (self), self->bar);
     gtk_widget_insert_before (row.lane, GTK_WIDGET (self), self->bar);
     g_array_append_val (self->rows, row);

@@ -1,17 +1,21 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * What may be wrong with a plan. A check is one row of a theme file's table and its functions: `find` goes over the
- * timeline and reports warnings as plain structs; words, reasons and remedies are made only when somebody asks.
+ * timeline, `find_week` over the classes of a week, and reports warnings as plain structs; words, reasons and remedies
+ * are made only when somebody asks.
  *
- * Calling order: lap_checkup_new() after every edit; lap_checkup_nth(); then lap_warning_message() and the like.
- * A checkup is immutable and keeps its timeline. Remedies are edits for the history, never applied here.
+ * Calling order: lap_checkup_new() or lap_checkup_new_week() after every edit; lap_checkup_nth(); then
+ * lap_warning_message() and the like. A checkup is immutable and keeps its timeline or its week. Remedies are edits
+ * for the history, never applied here.
  *
  * A new check: one function and one row in the theme file it belongs to, and two fixtures, tests/data/checks/
- * <id>.good.lapwing and <id>.bad.lapwing; tests, commands and help walk the registry.
+ * <id>.good.lapwing and <id>.bad.lapwing (.lapweek for one of weeks alone); tests, commands and help walk the registry.
  */
 #pragma once
 
 #include "edit/edit.h"
+#include "effort/attached.h"
+#include "model/week.h"
 #include "talk/talk.h"
 #include "timeline/timeline.h"
 
@@ -28,7 +32,9 @@ typedef struct {
   LapSeverity     severity;
   int             start, end;         /* seconds on the session clock; -1 = no place in time */
   int             part, block, round; /* part, block from 0, round from 1; -1 = doesn't apply */
-  gboolean        fine;               /* kept quiet by the session, the part or the block */
+  gboolean        fine;               /* kept quiet by the session, the part, the block or a class */
+  int             when;               /* of a week: minutes from midnight before its Monday; -1 = no time */
+  guint           first_class, n_classes; /* of a week: see lap_warning_class() */
   guint           order, serial;      /* of its check in the registry; among the reports */
   /* What find() knew and tell(), why() and remedies() need; each check says what they are to it. */
   guint           a, b, c;
@@ -52,6 +58,7 @@ struct _LapCheck {
   const char *title;    /* marked for translation: "The same muscles twice running" */
   const char *reason;   /* marked for translation: why it matters, one sentence */
   const char *source;   /* who says so, or "common practice"; marked for translation */
+  /* NULL for a check of weeks alone. */
   void      (*find)     (LapCheckup *checkup, const LapCheck *check);
   /* What and where, one or two plain sentences without the clock. Transfer full. */
   char     *(*tell)     (const LapCheckup *checkup, const LapWarning *warning);
@@ -59,9 +66,11 @@ struct _LapCheck {
   char     *(*why)      (const LapCheckup *checkup, const LapWarning *warning);
   /* May be NULL: adds LapRemedy to @remedies with lap_remedy_add(), the best first. */
   void      (*remedies) (const LapCheckup *checkup, const LapWarning *warning, GPtrArray *remedies);
+  /* NULL for a check of sessions alone. */
+  void      (*find_week) (LapCheckup *checkup, const LapCheck *check);
 };
 
-/* All checks of sessions, in the order of the design's table. */
+/* All checks, of sessions and then of weeks. */
 guint             lap_checks_n           (void);
 const LapCheck   *lap_checks_nth         (guint n);
 const LapCheck   *lap_checks_find        (const char *id);
@@ -72,11 +81,19 @@ LapCheckup       *lap_checkup_new        (LapTimeline *timeline);
 /* Only the checks that need no more than @needs; for the benchmark. */
 LapCheckup       *lap_checkup_new_up_to  (LapTimeline *timeline,
                                           LapNeeds     needs);
+/* Of the week that @date lies in, or of the week as it always is for 0. @attachments (may be NULL) reads the sessions
+ * that classes name. */
+LapCheckup       *lap_checkup_new_week   (LapWeek        *week,
+                                          int             date,
+                                          LapAttachments *attachments);
 LapCheckup       *lap_checkup_ref        (LapCheckup  *checkup);
 void              lap_checkup_unref      (LapCheckup  *checkup);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapCheckup, lap_checkup_unref)
 
+/* NULL for one of a week. */
 LapTimeline      *lap_checkup_timeline   (const LapCheckup *checkup);
+/* NULL for one of a session. */
+LapWeek          *lap_checkup_week       (const LapCheckup *checkup);
 /* What it was computed from, to be shown: NULL where the checkup needed less. Transfer none. */
 const LapEffort  *lap_checkup_effort     (const LapCheckup *checkup);
 const LapTalk    *lap_checkup_talk       (const LapCheckup *checkup);
@@ -89,6 +106,10 @@ guint             lap_checkup_n_open     (const LapCheckup *checkup);
 guint             lap_checkup_count      (const LapCheckup *checkup,
                                           LapSeverity       severity); /* not fine */
 
+/* Of a week: one of the classes it is about, the one to be changed first. Transfer none. */
+LapClass         *lap_warning_class      (const LapCheckup *checkup,
+                                          const LapWarning *warning,
+                                          guint             i);
 char             *lap_warning_message    (const LapCheckup *checkup,
                                           const LapWarning *warning);
 /* "5:00–6:40", or "" without a place in time. */
@@ -102,7 +123,7 @@ GPtrArray        *lap_warning_remedies   (const LapCheckup *checkup,
 /* The same before they are tried, all of them; for whoever tries them in another way. */
 GPtrArray        *lap_warning_ideas      (const LapCheckup *checkup,
                                           const LapWarning *warning);
-/* The edits that keep it quiet: at its block, else its part, else the session. */
+/* The edits that keep it quiet: at its block, else its part, else the session; in a week at its first class. */
 LapEdits         *lap_warning_fine       (const LapCheckup *checkup,
                                           const LapWarning *warning);
 

@@ -6,6 +6,8 @@
  */
 #include "checks/checkup.h"
 
+#include "checks/week-plan.h"
+
 #include <glib/gi18n-lib.h>
 
 G_DEFINE_BOXED_TYPE (LapCheckup, lap_checkup, lap_checkup_ref, lap_checkup_unref)
@@ -66,6 +68,8 @@ compare (gconstpointer a, gconstpointer b)
     return (int) wa->severity - (int) wb->severity;
   if (wa->start != wb->start)
     return wa->start < wb->start ? -1 : 1;
+  if (wa->when != wb->when)
+    return wa->when < wb->when ? -1 : 1;
   if (wa->order != wb->order)
     return wa->order < wb->order ? -1 : 1;
   return wa->serial < wb->serial ? -1 : wa->serial > wb->serial;
@@ -77,29 +81,50 @@ holds (char **fine, const char *id)
   return fine != NULL && g_strv_contains ((const char * const *) fine, id);
 }
 
+static gboolean
+is_fine (LapCheckup *cx, const LapWarning *w)
+{
+  LapPart *part = w->part >= 0 ? lap_session_nth (cx->session, w->part) : NULL;
+
+  for (guint i = 0; i < w->n_classes; i++)
+    if (holds (lap_warning_class (cx, w, i)->fine, w->check->id))
+      return TRUE;
+  return (cx->session != NULL && holds (cx->session->fine, w->check->id)) ||
+         (part != NULL && holds (part->fine, w->check->id)) ||
+         (w->block >= 0 && holds (lap_part_nth (part, w->block)->fine, w->check->id));
+}
+
 static void
 mark_fine (LapCheckup *cx)
 {
   for (guint i = 0; i < cx->warnings->len; i++) {
     LapWarning *w = &g_array_index (cx->warnings, LapWarning, i);
-    LapPart *part = w->part >= 0 ? lap_session_nth (cx->session, w->part) : NULL;
 
-    w->fine = holds (cx->session->fine, w->check->id) || (part != NULL && holds (part->fine, w->check->id)) ||
-              (w->block >= 0 && holds (lap_part_nth (part, w->block)->fine, w->check->id));
+    w->fine = is_fine (cx, w);
   }
+}
+
+static LapCheckup *
+checkup_alloc (gpointer root)
+{
+  LapCheckup *cx = g_new0 (LapCheckup, 1);
+
+  g_atomic_ref_count_init (&cx->references);
+  cx->root = g_object_ref (root);
+  cx->bouts = g_array_new (FALSE, FALSE, sizeof (LapBout));
+  cx->classes = g_array_new (FALSE, FALSE, sizeof (LapClass *));
+  cx->warnings = g_array_new (FALSE, FALSE, sizeof (LapWarning));
+  cx->texts = g_string_chunk_new (64);
+  return cx;
 }
 
 LapCheckup *
 lap_checkup_new_up_to (LapTimeline *timeline, LapNeeds needs)
 {
-  LapCheckup *cx = g_new0 (LapCheckup, 1);
+  LapCheckup *cx = checkup_alloc (timeline->session);
 
-  g_atomic_ref_count_init (&cx->references);
   cx->timeline = lap_timeline_ref (timeline);
   cx->session = timeline->session;
-  cx->bouts = g_array_new (FALSE, FALSE, sizeof (LapBout));
-  cx->warnings = g_array_new (FALSE, FALSE, sizeof (LapWarning));
-  cx->texts = g_string_chunk_new (64);
   gather (cx);
   if (needs >= LAP_NEEDS_EFFORT)
     cx->effort = lap_effort_new (timeline);
@@ -109,7 +134,7 @@ lap_checkup_new_up_to (LapTimeline *timeline, LapNeeds needs)
     const LapCheck *check = lap_checks_nth (i);
 
     cx->order = i;
-    if (check->needs <= needs)
+    if (check->find != NULL && check->needs <= needs)
       check->find (cx, check);
   }
   mark_fine (cx);
@@ -121,6 +146,24 @@ LapCheckup *
 lap_checkup_new (LapTimeline *timeline)
 {
   return lap_checkup_new_up_to (timeline, LAP_NEEDS_TALK);
+}
+
+LapCheckup *
+lap_checkup_new_week (LapWeek *week, int date, LapAttachments *attachments)
+{
+  LapCheckup *cx = checkup_alloc (week);
+
+  cx->plan = lap_week_plan_new (week, date, attachments);
+  for (guint i = 0; i < lap_checks_n (); i++) {
+    const LapCheck *check = lap_checks_nth (i);
+
+    cx->order = i;
+    if (check->find_week != NULL)
+      check->find_week (cx, check);
+  }
+  mark_fine (cx);
+  g_array_sort (cx->warnings, compare);
+  return cx;
 }
 
 LapCheckup *
@@ -136,11 +179,14 @@ lap_checkup_unref (LapCheckup *cx)
   if (!g_atomic_ref_count_dec (&cx->references))
     return;
   g_array_unref (cx->bouts);
+  g_array_unref (cx->classes);
   g_array_unref (cx->warnings);
   g_string_chunk_free (cx->texts);
   g_clear_pointer (&cx->effort, lap_effort_free);
   g_clear_pointer (&cx->talk, lap_talk_free);
-  lap_timeline_unref (cx->timeline);
+  g_clear_pointer (&cx->timeline, lap_timeline_unref);
+  g_clear_pointer (&cx->plan, lap_week_plan_free);
+  g_object_unref (cx->root);
   g_free (cx);
 }
 
@@ -148,6 +194,12 @@ LapTimeline *
 lap_checkup_timeline (const LapCheckup *cx)
 {
   return cx->timeline;
+}
+
+LapWeek *
+lap_checkup_week (const LapCheckup *cx)
+{
+  return cx->plan != NULL ? cx->plan->week : NULL;
 }
 
 const LapEffort *
@@ -197,7 +249,7 @@ lap_report (LapCheckup *cx, const LapCheck *check)
 {
   LapWarning warning = {
     .check = check, .severity = check->severity, .order = cx->order, .serial = cx->warnings->len,
-    .start = -1, .end = -1, .part = -1, .block = -1, .round = -1,
+    .start = -1, .end = -1, .part = -1, .block = -1, .round = -1, .when = -1,
   };
 
   g_array_append_val (cx->warnings, warning);
@@ -328,6 +380,21 @@ lap_turn_name (const LapCheckup *cx, guint turn)
   return lap_task_name (LAP_TASK (cx, turn));
 }
 
+void
+lap_report_class (LapCheckup *cx, LapWarning *w, LapClass *c)
+{
+  if (w->n_classes == 0)
+    w->first_class = cx->classes->len;
+  g_array_append_val (cx->classes, c);
+  w->n_classes++;
+}
+
+LapClass *
+lap_warning_class (const LapCheckup *cx, const LapWarning *w, guint i)
+{
+  return g_array_index (cx->classes, LapClass *, w->first_class + i);
+}
+
 /* Telling */
 
 char *
@@ -367,8 +434,10 @@ lap_warning_source (const LapWarning *warning)
 LapEdits *
 lap_warning_fine (const LapCheckup *cx, const LapWarning *warning)
 {
-  LapObject *holder = LAP_OBJECT (cx->session);
+  LapObject *holder = cx->root;
 
+  if (warning->n_classes > 0)
+    holder = LAP_OBJECT (lap_warning_class (cx, warning, 0));
   if (warning->part >= 0)
     holder = LAP_OBJECT (lap_session_nth (cx->session, warning->part));
   if (warning->block >= 0)
@@ -499,8 +568,11 @@ helps (const LapCheckup *cx, const LapCheck *check, LapEdits *edits)
   g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
 
   lap_edits_swap (edits);
-  timeline = lap_timeline_new (cx->session, builtin, NULL);
-  if (is_worth_a_checkup (cx, check, timeline))
+  if (cx->plan != NULL)
+    then = lap_checkup_new_week (cx->plan->week, cx->plan->date, cx->plan->attachments);
+  else
+    timeline = lap_timeline_new (cx->session, builtin, NULL);
+  if (then == NULL && is_worth_a_checkup (cx, check, timeline))
     then = lap_checkup_new (timeline);
   lap_edits_swap (edits);
   return then != NULL && says_less (then, cx, check) && burden (then) <= burden (cx);

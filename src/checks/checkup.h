@@ -20,8 +20,13 @@ typedef struct {
   guint8   repeats;     /* it and the two before it stood just so one round earlier */
 } LapBout;
 
+typedef struct _LapWeekPlan LapWeekPlan; /* checks/week-plan.h */
+
 struct _LapCheckup {
   gatomicrefcount references;
+  LapObject    *root;      /* the document */
+  LapWeekPlan  *plan;      /* of a week; then all of a session is NULL and 0 */
+  GArray       *classes;   /* of a week: LapClass *, those of all warnings */
   LapTimeline  *timeline;
   LapSession   *session;
   LapChangeRule rule;
@@ -53,6 +58,11 @@ LapWarning *lap_report_turns   (LapCheckup     *checkup,
                                 guint           from,
                                 guint           to,
                                 guint           at);
+
+/* Adds @c to the classes a warning is about, before the next report. */
+void        lap_report_class   (LapCheckup     *checkup,
+                                LapWarning     *warning,
+                                LapClass       *c);
 
 /* For a check that speaks once a task, at its first turn: calls @func for every task that has a turn, in order. */
 typedef void (*LapTaskFunc) (LapCheckup *checkup, const LapCheck *check, guint turn);
@@ -95,6 +105,6 @@ const char *lap_turn_name      (const LapCheckup *checkup,
 /* The tables of the theme files, each ended by a row without id. */
 extern const LapCheck lap_checks_time[], lap_checks_run[], lap_checks_change[], lap_checks_work[],
                       lap_checks_effort[], lap_checks_talk[], lap_checks_room[], lap_checks_plan[],
-                      lap_checks_film[];
+                      lap_checks_film[], lap_checks_week_clash[], lap_checks_week_room[], lap_checks_week_body[];
 
 G_END_DECLS

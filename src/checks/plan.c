@@ -192,7 +192,7 @@ find_unknown_member (LapCheckup *cx, const LapCheck *check)
 {
   Visit visit = { cx, check };
 
-  lap_record_visit (lap_object_record (cx->session), cx->session, "", visit_extra, &visit);
+  lap_record_visit (lap_object_record (cx->root), cx->root, "", visit_extra, &visit);
 }
 
 static char *
@@ -296,6 +296,6 @@ const LapCheck lap_checks_plan[] = {
     find_empty, tell_empty, NULL, remedy_empty },
   { "unknown-member", LAP_SEVERITY_NOTE, LAP_NEEDS_TIMELINE, N_("Something unknown in the file"),
     N_("A slip of the pen, or a file from a newer version; nothing is lost by saving."), N_("counted from the plan"),
-    find_unknown_member, tell_unknown_member, NULL, NULL },
+    find_unknown_member, tell_unknown_member, NULL, NULL, find_unknown_member },
   { NULL },
 };

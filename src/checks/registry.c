@@ -12,6 +12,7 @@ const LapWords lap_severities = { "a severity", severities, G_N_ELEMENTS (severi
 static const LapCheck *const tables[] = {
   lap_checks_time, lap_checks_run, lap_checks_change, lap_checks_work, lap_checks_effort,
   lap_checks_talk, lap_checks_room, lap_checks_plan, lap_checks_film,
+  lap_checks_week_clash, lap_checks_week_room, lap_checks_week_body,
 };
 
 const LapCheck *

@@ -5,6 +5,7 @@
 #include "checks/checkup.h"
 
 #include "checks/ease.h"
+#include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -306,9 +307,25 @@ find_too_loud (LapCheckup *cx, const LapCheck *check)
   soft_runs (cx, check);
 }
 
+/* In a week: a class whose session is loud, in the quiet hours of its room. */
+static void
+find_week_too_loud (LapCheckup *cx, const LapCheck *check)
+{
+  for (guint i = 0; i < cx->plan->events->len; i++) {
+    const LapWeekEvent *event = LAP_EVENT (cx, i);
+
+    if (event->inside && event->facts.loud && event->room != NULL &&
+        lap_hours_touch (event->room->quiet_hours, event->o.start, event->o.start + event->o.c->minutes))
+      lap_report_events (cx, check, i, G_MAXUINT);
+  }
+}
+
 static char *
 tell_too_loud (const LapCheckup *cx, const LapWarning *w)
 {
+  if (cx->plan != NULL)
+    return g_strdup_printf (_("%1$s is loud, and falls into the quiet hours of %2$s."),
+                            lap_event_title (LAP_EVENT (cx, w->a)), lap_room_title (LAP_EVENT (cx, w->a)->room));
   if (w->c == 1)
     return g_strdup_printf (_("From %s on, four in a row can be heard below."), name_of (cx, w->a));
   return g_strdup_printf (_("%s is loud, and this session is to be quiet."), lap_turn_name (cx, w->a));
@@ -317,6 +334,11 @@ tell_too_loud (const LapCheckup *cx, const LapWarning *w)
 static void
 remedy_too_loud (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
+  if (cx->plan != NULL) {
+    lap_remedy_other_room (cx, w->a, remedies);
+    lap_remedy_other_time (cx, w->a, remedies);
+    return;
+  }
   if (w->c == 1)
     return;
   lap_remedy_easier (cx, w->a, remedies);
@@ -341,6 +363,6 @@ const LapCheck lap_checks_run[] = {
     find_impact_much, tell_impact_much, NULL, remedy_impact_much },
   { "too-loud", LAP_SEVERITY_WARNING, LAP_NEEDS_TIMELINE, N_("Too loud for a quiet session"),
     N_("Landings on a mat carry through a ceiling; soft steps add up when they go on."), N_("common practice"),
-    find_too_loud, tell_too_loud, NULL, remedy_too_loud },
+    find_too_loud, tell_too_loud, NULL, remedy_too_loud, find_week_too_loud },
   { NULL },
 };

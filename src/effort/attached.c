@@ -119,6 +119,23 @@ lap_attachments_find (LapAttachments *self, const char *path, GError **error)
   return known;
 }
 
+void
+lap_class_facts (const LapClass *c, LapAttachments *attachments, LapClassFacts *facts)
+{
+  const gboolean named = c->session != NULL && *c->session != '\0';
+  const LapAttached *attached = named && attachments != NULL ? lap_attachments_find (attachments, c->session, NULL) : NULL;
+
+  *facts = (LapClassFacts) { .named = named, .found = attached != NULL, .strain = c->strain,
+                             .regions = lap_words_mask (&lap_regions, (const char * const *) c->regions) };
+  if (attached == NULL)
+    return;
+  facts->length = attached->length;
+  facts->strain = attached->strain;
+  facts->regions = attached->regions;
+  facts->kit = attached->kit;
+  facts->loud = attached->loud;
+}
+
 char *
 lap_attachments_seek (LapAttachments *self, const char *path)
 {

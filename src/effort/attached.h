@@ -35,6 +35,16 @@ typedef struct {
 
 typedef struct _LapAttachments LapAttachments;
 
+/* What counts of a class: its session's where that can be read, else what the class says itself. */
+typedef struct {
+  gboolean named;   /* it names a session */
+  gboolean found;   /* which can be read */
+  int      length;  /* of the session, seconds; 0 without */
+  int      strain;  /* LapStrain; -1 = not known */
+  guint32  regions, kit;
+  gboolean loud;
+} LapClassFacts;
+
 LapAttachments    *lap_attachments_new   (const LapSessionSource *source);
 LapAttachments    *lap_attachments_ref   (LapAttachments         *attachments);
 void               lap_attachments_unref (LapAttachments         *attachments);
@@ -45,6 +55,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapAttachments, lap_attachments_unref)
 const LapAttached *lap_attachments_find  (LapAttachments         *attachments,
                                           const char             *path,
                                           GError                **error);
+/* @attachments may be NULL: then no session can be read. */
+void               lap_class_facts       (const LapClass         *c,
+                                          LapAttachments         *attachments,
+                                          LapClassFacts          *facts);
 char              *lap_attachments_seek  (LapAttachments         *attachments,
                                           const char             *path);
 

@@ -8,10 +8,13 @@
 #include "edit/verbs.h"
 #include "ui/balance.h"
 #include "ui/chooser.h"
+#include "ui/column.h"
 #include "ui/score/words.h"
 
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
+
+#define WIDE 16.5 /* lines of text */
 
 struct _LapPane {
   GtkWidget        parent_instance;
@@ -265,7 +268,6 @@ lap_pane_class_init (LapPaneClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, rest_cb);
   gtk_widget_class_bind_template_callback (widget_class, seconds_cb);
   gtk_widget_class_bind_template_callback (widget_class, lap_pane_commit);
-  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "pane");
 }
 
@@ -273,6 +275,7 @@ static void
 lap_pane_init (LapPane *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_layout_manager (GTK_WIDGET (self), lap_column_new (WIDE));
 }
 
 void

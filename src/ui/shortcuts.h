@@ -12,6 +12,7 @@ typedef enum {
   LAP_SCOPE_WINDOW, /* anywhere in a window */
   LAP_SCOPE_SCORE,  /* while the blocks have the focus */
   LAP_SCOPE_REHEARSE, /* in the window of a rehearsal */
+  LAP_SCOPE_SHELF,  /* while the exercises of the catalogue have it */
 } LapScope;
 
 typedef struct {

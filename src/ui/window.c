@@ -3,6 +3,7 @@
 
 #include "base/error.h"
 #include "ui/arrange.h"
+#include "ui/desk.h"
 #include "ui/export.h"
 #include "ui/sheets-view.h"
 #include "ui/heading.h"
@@ -23,8 +24,8 @@ struct _LapWindow {
   LapScoreContext *context;
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
-  GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *flap, *heading, *score, *warnings, *pane, *sheets;
-  GtkWidget       *views, *rehearse;
+  GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *desk, *shelf, *heading, *score, *warnings, *pane;
+  GtkWidget       *views, *rehearse, *sheets;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -136,20 +137,39 @@ zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
 static void
 pane_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  AdwFlap *flap = ADW_FLAP (LAP_WINDOW (widget)->flap);
+  LapDesk *desk = LAP_DESK (LAP_WINDOW (widget)->desk);
 
-  adw_flap_set_reveal_flap (flap, !adw_flap_get_reveal_flap (flap));
+  lap_desk_set_shown (desk, LAP_DESK_END, !lap_desk_get_shown (desk, LAP_DESK_END));
 }
 
-/* A narrow window shows one thing at a time, and the length where there is room for it. */
+static void
+catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapWindow *self = LAP_WINDOW (widget);
+  LapDesk *desk = LAP_DESK (self->desk);
+  gboolean shown = g_str_equal (name, "win.find-exercise") || !lap_desk_get_shown (desk, LAP_DESK_START);
+
+  lap_desk_set_shown (desk, LAP_DESK_START, shown);
+  if (shown)
+    lap_shelf_find (LAP_SHELF (self->shelf));
+}
+
+/* A narrow window shows the length where there is room for it, and leaves out what explains. */
 static void
 folded_cb (LapWindow *self)
 {
-  gboolean folded = adw_flap_get_folded (ADW_FLAP (self->flap));
+  gboolean narrow = lap_desk_is_folded (LAP_DESK (self->desk), LAP_DESK_START);
 
-  adw_flap_set_reveal_flap (ADW_FLAP (self->flap), !folded);
-  lap_heading_show_length (LAP_HEADING (self->heading), folded);
-  lap_score_view_set_narrow (LAP_SCORE_VIEW (self->score), folded);
+  lap_heading_show_length (LAP_HEADING (self->heading), narrow);
+  lap_score_view_set_narrow (LAP_SCORE_VIEW (self->score), narrow);
+}
+
+/* What lies over the score makes way for what is dragged onto it. */
+static void
+dragging_cb (LapWindow *self)
+{
+  if (lap_desk_is_folded (LAP_DESK (self->desk), LAP_DESK_START))
+    lap_desk_set_shown (LAP_DESK (self->desk), LAP_DESK_START, FALSE);
 }
 
 static void
@@ -222,6 +242,8 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
   gtk_widget_class_install_action (klass, "win.view", "s", view_action);
+  gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
+  gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.shortcuts", NULL, shortcuts_action);
   lap_arrange_install (klass);
 }
@@ -242,6 +264,8 @@ lap_window_class_init (LapWindowClass *klass)
   g_type_ensure (LAP_TYPE_PANE);
   g_type_ensure (LAP_TYPE_SHEETS_VIEW);
   g_type_ensure (LAP_TYPE_REHEARSE_PAGE);
+  g_type_ensure (LAP_TYPE_DESK);
+  g_type_ensure (LAP_TYPE_SHELF);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWindow, title);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, undo);
@@ -249,7 +273,8 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, meter);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, notice);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, toasts);
-  gtk_widget_class_bind_template_child (widget_class, LapWindow, flap);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, desk);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, shelf);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, heading);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, score);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, warnings);
@@ -281,6 +306,9 @@ lap_window_new (GtkApplication *application, LapDocument *document)
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
   lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
   lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (self->rehearse), self->context);
+  lap_shelf_set_context (LAP_SHELF (self->shelf), self->context);
+  g_signal_connect_object (lap_shelf_grid (LAP_SHELF (self->shelf)), "dragging", G_CALLBACK (dragging_cb), self,
+                           G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_title), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_state), self, G_CONNECT_SWAPPED);
@@ -324,6 +352,12 @@ LapPane *
 lap_window_pane (LapWindow *self)
 {
   return LAP_PANE (self->pane);
+}
+
+LapShelf *
+lap_window_shelf (LapWindow *self)
+{
+  return LAP_SHELF (self->shelf);
 }
 
 LapWarnings *

@@ -7,6 +7,7 @@
 #include "ui/keeper.h"
 #include "ui/pane.h"
 #include "ui/score/view.h"
+#include "ui/shelf.h"
 #include "ui/warnings.h"
 
 #include <adwaita.h>
@@ -22,6 +23,7 @@ LapDocument     *lap_window_document   (LapWindow      *window);
 LapScoreContext *lap_window_context    (LapWindow      *window);
 LapScoreView    *lap_window_score      (LapWindow      *window);
 LapPane         *lap_window_pane       (LapWindow      *window);
+LapShelf        *lap_window_shelf      (LapWindow      *window);
 LapWarnings     *lap_window_warnings   (LapWindow      *window);
 
 /* A dialog with one line of what went wrong. */

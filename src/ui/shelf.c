@@ -1,0 +1,302 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The groups are made once a catalogue: the session's own exercises, then one group a region, by the first muscle an
+ * exercise works, each in the order of the names. A search only goes through them.
+ */
+#include "ui/shelf.h"
+
+#include "catalogue/finder.h"
+#include "edit/add.h"
+#include "ui/column.h"
+#include "ui/desk.h"
+#include "ui/shelf-filter.h"
+
+#include <glib/gi18n-lib.h>
+#include <string.h>
+
+#define GROUP_OWN   0
+#define GROUP_OTHER (1 + LAP_N_REGIONS) /* works nothing hard */
+#define N_GROUPS    (2 + LAP_N_REGIONS)
+
+#define WIDE 13 /* lines of text: two tiles */
+
+struct _LapShelf {
+  GtkWidget        parent_instance;
+  LapScoreContext *context;
+  LapCatalogue    *catalogue;        /* that the groups are of */
+  LapFinder       *finder;
+  GPtrArray       *groups[N_GROUPS]; /* LapExercise, in the order of their names */
+  GtkWidget       *search, *filter, *stack, *grid, *nothing, *clear, *hint;
+};
+
+G_DEFINE_FINAL_TYPE (LapShelf, lap_shelf, GTK_TYPE_WIDGET)
+
+static char *
+title_of (guint group)
+{
+  if (group == GROUP_OWN)
+    return g_strdup (_("Your own"));
+  return g_strdup (group == GROUP_OTHER ? _("Whole body") : lap_words_label (&lap_regions, group - 1));
+}
+
+static guint
+group_of (LapShelf *self, LapExercise *exercise)
+{
+  LapSession *session = lap_document_session (self->context->document);
+  int muscle = exercise->primary != NULL && exercise->primary[0] != NULL
+             ? lap_words_find (&lap_muscles, exercise->primary[0]) : -1;
+
+  if (session->exercises != NULL && g_ptr_array_find (session->exercises, exercise, NULL))
+    return GROUP_OWN;
+  return muscle < 0 ? GROUP_OTHER : 1 + (guint) g_bit_nth_lsf (lap_muscle_regions (LAP_BIT (muscle)), -1);
+}
+
+static int
+by_name (gconstpointer a, gconstpointer b)
+{
+  return g_utf8_collate (lap_exercise_name (*(LapExercise * const *) a), lap_exercise_name (*(LapExercise * const *) b));
+}
+
+static void
+sort_catalogue (LapShelf *self)
+{
+  for (guint g = 0; g < N_GROUPS; g++)
+    g_ptr_array_set_size (self->groups[g], 0);
+  for (guint i = 0; i < lap_catalogue_n (self->catalogue); i++) {
+    LapExercise *e = lap_catalogue_nth (self->catalogue, i);
+
+    g_ptr_array_add (self->groups[group_of (self, e)], lap_exercise_ref (e));
+  }
+  for (guint g = 0; g < N_GROUPS; g++)
+    g_ptr_array_sort (self->groups[g], by_name);
+}
+
+/* The one that Enter in the search adds: of those found, the shortest name that begins with what was typed, else the
+ * first. */
+static LapExercise *
+best (GArray *groups, const char *text)
+{
+  g_autofree char *wanted = g_utf8_casefold (text, -1);
+  LapExercise *found = NULL, *first = NULL;
+  gsize least = G_MAXSIZE;
+
+  for (guint g = 0; g < groups->len; g++) {
+    GPtrArray *exercises = g_array_index (groups, LapShelfGroup, g).exercises;
+
+    for (guint i = 0; i < exercises->len; i++) {
+      LapExercise *e = g_ptr_array_index (exercises, i);
+      g_autofree char *name = g_utf8_casefold (lap_exercise_name (e), -1);
+
+      first = first != NULL ? first : e;
+      if (g_str_has_prefix (name, wanted) && strlen (name) < least) {
+        found = e;
+        least = strlen (name);
+      }
+    }
+  }
+  return found != NULL ? found : first;
+}
+
+static void
+show_nothing (LapShelf *self, const char *text)
+{
+  g_autofree char *words = *text != '\0' ? g_strdup_printf (_("Nothing called “%s”."), text)
+                                         : g_strdup (_("Nothing is all of that."));
+
+  gtk_label_set_text (GTK_LABEL (self->nothing), words);
+}
+
+static void
+search_cb (LapShelf *self)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->search));
+  LapFilter filter = lap_shelf_filter_get (LAP_SHELF_FILTER (self->filter));
+  g_autoptr (GArray) groups = lap_shelf_groups_new ();
+
+  if (self->catalogue == NULL)
+    return;
+  lap_finder_set_text (self->finder, text);
+  for (guint g = 0; g < N_GROUPS; g++) {
+    LapShelfGroup group = { NULL, g_ptr_array_new_with_free_func ((GDestroyNotify) lap_exercise_unref) };
+
+    for (guint i = 0; i < self->groups[g]->len; i++) {
+      LapExercise *e = g_ptr_array_index (self->groups[g], i);
+
+      if (lap_filter_matches (&filter, e) && lap_finder_matches (self->finder, e))
+        g_ptr_array_add (group.exercises, lap_exercise_ref (e));
+    }
+    if (group.exercises->len > 0) {
+      group.title = title_of (g);
+      g_array_append_val (groups, group);
+    } else
+      g_ptr_array_unref (group.exercises);
+  }
+  lap_shelf_grid_show (LAP_SHELF_GRID (self->grid), self->catalogue, groups);
+  if (*text != '\0')
+    lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), best (groups, text), FALSE);
+  show_nothing (self, text);
+  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), groups->len > 0 ? "tiles" : "nothing");
+}
+
+static void
+clear_cb (LapShelf *self)
+{
+  gtk_editable_set_text (GTK_EDITABLE (self->search), "");
+  lap_shelf_filter_clear (LAP_SHELF_FILTER (self->filter));
+  gtk_widget_grab_focus (self->search);
+}
+
+/* Escape first takes the search back, then what lies over the plan. */
+static void
+stop_cb (LapShelf *self)
+{
+  GtkWidget *desk = gtk_widget_get_ancestor (GTK_WIDGET (self), LAP_TYPE_DESK);
+
+  if (*gtk_editable_get_text (GTK_EDITABLE (self->search)) != '\0')
+    gtk_editable_set_text (GTK_EDITABLE (self->search), "");
+  else if (desk != NULL && lap_desk_is_folded (LAP_DESK (desk), LAP_DESK_START))
+    lap_desk_set_shown (LAP_DESK (desk), LAP_DESK_START, FALSE);
+}
+
+/* The new block is selected, so that the next one goes after it. */
+static void
+add_cb (LapShelf *self, const char *id)
+{
+  LapDocument *document = self->context->document;
+  LapBlock *added = NULL;
+  LapEdits *edits = lap_verb_add_exercise (lap_document_session (document), self->context->block, id,
+                                           lap_document_catalogue (document), &added);
+
+  if (lap_document_apply (document, edits))
+    lap_score_select (self->context, lap_score_locate (self->context, added, MAX (1, self->context->round)));
+}
+
+static void
+enter_cb (LapShelf *self)
+{
+  LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
+
+  if (current == NULL)
+    return;
+  add_cb (self, current->id);
+  gtk_editable_select_region (GTK_EDITABLE (self->search), 0, -1);
+}
+
+/* Down leads from the search into what it found. */
+static gboolean
+key_cb (LapShelf *self, guint key)
+{
+  if (key != GDK_KEY_Down && key != GDK_KEY_KP_Down)
+    return FALSE;
+  return gtk_widget_child_focus (self->grid, GTK_DIR_TAB_FORWARD);
+}
+
+/* An edit leaves the exercises as they are, unless it was about one of the session's own. */
+static gboolean
+is_same (LapCatalogue *a, LapCatalogue *b)
+{
+  if (a == NULL || lap_catalogue_n (a) != lap_catalogue_n (b))
+    return FALSE;
+  for (guint i = 0; i < lap_catalogue_n (a); i++)
+    if (lap_catalogue_nth (a, i) != lap_catalogue_nth (b, i))
+      return FALSE;
+  return TRUE;
+}
+
+static void
+show_plan (LapShelf *self)
+{
+  LapDocument *document = self->context->document;
+  LapCatalogue *catalogue = lap_document_catalogue (document);
+
+  lap_shelf_filter_set_kit (LAP_SHELF_FILTER (self->filter), lap_kit_mask (lap_document_session (document)->kit));
+  gtk_widget_set_visible (self->hint, lap_document_is_editable (document));
+  if (is_same (self->catalogue, catalogue))
+    return;
+  g_clear_pointer (&self->finder, lap_finder_free);
+  g_clear_pointer (&self->catalogue, lap_catalogue_unref);
+  self->catalogue = lap_catalogue_ref (catalogue);
+  self->finder = lap_finder_new (catalogue);
+  sort_catalogue (self);
+  search_cb (self);
+}
+
+static void
+context_cb (LapShelf *self, guint change)
+{
+  if (change & LAP_SCORE_PLAN)
+    show_plan (self);
+}
+
+static void
+lap_shelf_dispose (GObject *object)
+{
+  LapShelf *self = LAP_SHELF (object);
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
+
+  g_clear_pointer (&self->finder, lap_finder_free);
+  g_clear_pointer (&self->catalogue, lap_catalogue_unref);
+  g_clear_pointer (&child, gtk_widget_unparent);
+  g_clear_object (&self->context);
+  for (guint g = 0; g < N_GROUPS; g++)
+    g_clear_pointer (&self->groups[g], g_ptr_array_unref);
+  G_OBJECT_CLASS (lap_shelf_parent_class)->dispose (object);
+}
+
+static void
+lap_shelf_class_init (LapShelfClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_shelf_dispose;
+  g_type_ensure (LAP_TYPE_SHELF_FILTER);
+  g_type_ensure (LAP_TYPE_SHELF_GRID);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/shelf.ui");
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, search);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, filter);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, stack);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, grid);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, nothing);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, clear);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, hint);
+  gtk_widget_class_bind_template_callback (widget_class, search_cb);
+  gtk_widget_class_bind_template_callback (widget_class, enter_cb);
+  gtk_widget_class_bind_template_callback (widget_class, stop_cb);
+  gtk_widget_class_bind_template_callback (widget_class, key_cb);
+  gtk_widget_class_bind_template_callback (widget_class, add_cb);
+  gtk_widget_class_bind_template_callback (widget_class, clear_cb);
+  gtk_widget_class_set_css_name (widget_class, "shelf");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_REGION);
+}
+
+static void
+lap_shelf_init (LapShelf *self)
+{
+  for (guint g = 0; g < N_GROUPS; g++)
+    self->groups[g] = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_exercise_unref);
+  gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_layout_manager (GTK_WIDGET (self), lap_column_new (WIDE));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Catalogue"), -1);
+}
+
+void
+lap_shelf_set_context (LapShelf *self, LapScoreContext *context)
+{
+  g_return_if_fail (self->context == NULL);
+  self->context = g_object_ref (context);
+  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  show_plan (self);
+}
+
+void
+lap_shelf_find (LapShelf *self)
+{
+  gtk_widget_grab_focus (self->search);
+  gtk_editable_select_region (GTK_EDITABLE (self->search), 0, -1);
+}
+
+LapShelfGrid *
+lap_shelf_grid (LapShelf *self)
+{
+  return LAP_SHELF_GRID (self->grid);
+}

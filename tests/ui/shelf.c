@@ -1,0 +1,282 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/windows.h"
+
+#include "ui/exercise-drop.h"
+#include "ui/shelf-filter.h"
+#include "ui/tile.h"
+
+static GtkWidget *
+part_of (LapWindow *window, GType type, const char *id)
+{
+  GtkWidget *widget = windows_find (GTK_WIDGET (lap_window_shelf (window)), type, id);
+
+  g_assert_nonnull (widget);
+  return widget;
+}
+
+static void
+type (LapWindow *window, const char *text)
+{
+  GtkWidget *search = part_of (window, GTK_TYPE_SEARCH_ENTRY, "search");
+
+  gtk_editable_set_text (GTK_EDITABLE (search), text);
+  g_signal_emit_by_name (search, "search-changed");
+  windows_settle (window);
+}
+
+static LapExercise *
+exercise (LapWindow *window, const char *id)
+{
+  return lap_catalogue_find (lap_document_catalogue (lap_window_document (window)), id);
+}
+
+static LapBlock *
+block_of (LapWindow *window)
+{
+  return lap_window_context (window)->block;
+}
+
+static void
+test_all (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, lap_catalogue_n (lap_document_catalogue (lap_window_document (window))));
+  g_assert_cmpuint (lap_shelf_grid_n_live (grid), >, 4);
+  windows_close (window);
+}
+
+/* Tiles are made for what is seen and one row more at most, wherever it is scrolled to. */
+static void
+test_live_tiles (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  GtkAdjustment *down = gtk_scrollable_get_vadjustment (GTK_SCROLLABLE (grid));
+  guint most = 0;
+
+  for (double y = 0; y < gtk_adjustment_get_upper (down); y += 173) {
+    gtk_adjustment_set_value (down, y);
+    windows_settle (window);
+    most = MAX (most, lap_shelf_grid_n_live (grid));
+  }
+  g_assert_cmpuint (lap_shelf_grid_n_all (grid), <=, most + 2);
+  g_assert_cmpuint (most, <, lap_shelf_grid_n (grid) / 4);
+  windows_close (window);
+}
+
+static void
+test_search (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  GtkWidget *stack = part_of (window, GTK_TYPE_STACK, "stack");
+  guint all = lap_shelf_grid_n (grid);
+
+  type (window, "lunge");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), >, 2);
+  g_assert_cmpuint (lap_shelf_grid_n (grid), <, 30);
+  /* What Enter would add is the shortest name that begins so. */
+  type (window, "squa");
+  g_assert_cmpstr (lap_shelf_grid_current (grid)->id, ==, "squat");
+  type (window, "no such thing");
+  g_assert_cmpstr (gtk_stack_get_visible_child_name (GTK_STACK (stack)), ==, "nothing");
+  g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (part_of (window, GTK_TYPE_LABEL, "nothing"))), ==,
+                   "Nothing called “no such thing”.");
+  g_signal_emit_by_name (part_of (window, GTK_TYPE_BUTTON, "clear"), "clicked");
+  windows_settle (window);
+  g_assert_cmpstr (gtk_stack_get_visible_child_name (GTK_STACK (stack)), ==, "tiles");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all);
+  windows_close (window);
+}
+
+/* Presses the chip whose accessible name is @label. */
+static GtkWidget *
+chip (LapWindow *window, GType type_of_chip, guint n)
+{
+  GtkWidget *child = gtk_widget_get_first_child (part_of (window, LAP_TYPE_SHELF_FILTER, "filter"));
+
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child))
+    if (g_type_is_a (G_OBJECT_TYPE (child), type_of_chip) && n-- == 0)
+      return child;
+  g_assert_not_reached ();
+}
+
+static void
+test_chips (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  LapShelfFilter *filter = LAP_SHELF_FILTER (part_of (window, LAP_TYPE_SHELF_FILTER, "filter"));
+  guint all = lap_shelf_grid_n (grid), without_kit;
+  GtkWidget *kit = chip (window, GTK_TYPE_TOGGLE_BUTTON, 0), *posture = chip (window, GTK_TYPE_MENU_BUTTON, 0), *check;
+
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (kit), TRUE);
+  without_kit = lap_shelf_grid_n (grid);
+  g_assert_cmpuint (without_kit, <, all);
+  check = windows_find (GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (posture))), GTK_TYPE_CHECK_BUTTON, NULL);
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (check), TRUE);
+  g_assert_cmpuint (lap_shelf_grid_n (grid), <, without_kit);
+  g_assert_cmpuint (lap_shelf_filter_get (filter).postures, ==, LAP_BIT (LAP_POSTURE_STANDING));
+  gtk_test_accessible_assert_property (posture, GTK_ACCESSIBLE_PROPERTY_LABEL, "Posture: Standing");
+  g_assert_true (lap_shelf_filter_is_on (filter));
+  lap_shelf_filter_clear (filter);
+  g_assert_false (lap_shelf_filter_is_on (filter));
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all);
+  windows_close (window);
+}
+
+/* Enter in the search adds what it found after the selection, timed like it, as one step; the next goes after that. */
+static void
+test_enter_adds (void)
+{
+  LapWindow *window = windows_demo ();
+  g_autofree char *before = windows_text (window), *after = NULL;
+  LapPart *part;
+  guint n, at;
+
+  windows_click_box (window, 9);
+  part = LAP_PART (LAP_OBJECT (block_of (window))->owner);
+  at = lap_list_find (part->blocks, block_of (window));
+  n = lap_part_n (part);
+  type (window, "burpee");
+  g_signal_emit_by_name (part_of (window, GTK_TYPE_SEARCH_ENTRY, "search"), "activate");
+  g_assert_cmpuint (lap_part_n (part), ==, n + 1);
+  g_assert_cmpstr (lap_part_nth (part, at + 1)->exercise, ==, "burpee");
+  g_assert_cmpint (lap_part_nth (part, at + 1)->work, ==, lap_part_nth (part, at)->work);
+  g_assert_true (block_of (window) == lap_part_nth (part, at + 1));
+  g_signal_emit_by_name (part_of (window, GTK_TYPE_SEARCH_ENTRY, "search"), "activate");
+  g_assert_true (block_of (window) == lap_part_nth (part, at + 2));
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control>z"));
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control>z"));
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  windows_close (window);
+}
+
+static void
+test_keys (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  LapExercise *first;
+  guint n;
+
+  g_assert_true (gtk_widget_child_focus (GTK_WIDGET (grid), GTK_DIR_TAB_FORWARD));
+  windows_settle (window);
+  first = lap_shelf_grid_current (grid);
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Right"));
+  g_assert_true (lap_shelf_grid_current (grid) != first);
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Left"));
+  g_assert_true (lap_shelf_grid_current (grid) == first);
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "End"));
+  windows_settle (window);
+  /* The last tile is in view and has the focus. */
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == lap_shelf_grid_find (grid, lap_shelf_grid_current (grid)));
+  g_assert_cmpfloat (gtk_adjustment_get_value (gtk_scrollable_get_vadjustment (GTK_SCROLLABLE (grid))), >, 1000);
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Home"));
+  windows_settle (window);
+  g_assert_true (lap_shelf_grid_current (grid) == first);
+  n = lap_session_n (lap_document_session (lap_window_document (window)));
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Return"));
+  g_assert_true (lap_document_is_modified (lap_window_document (window)));
+  g_assert_cmpuint (lap_session_n (lap_document_session (lap_window_document (window))), ==, n);
+  g_assert_cmpstr (block_of (window)->exercise, ==, first->id);
+  windows_close (window);
+}
+
+static void
+test_drag (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (GTK_WIDGET (grid));
+  graphene_rect_t place;
+  GtkWidget *tile;
+
+  type (window, "squa");
+  tile = lap_shelf_grid_find (grid, exercise (window, "squat"));
+  g_assert_nonnull (tile);
+  g_assert_true (gtk_widget_compute_bounds (tile, GTK_WIDGET (grid), &place));
+  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
+    g_autoptr (GdkContentProvider) content = NULL;
+    g_auto (GValue) value = G_VALUE_INIT;
+
+    if (!GTK_IS_DRAG_SOURCE (item))
+      continue;
+    g_signal_emit_by_name (item, "prepare", place.origin.x + 5.0, place.origin.y + 5.0, &content);
+    g_assert_nonnull (content);
+    g_value_init (&value, LAP_TYPE_EXERCISE_DROP);
+    g_assert_true (gdk_content_provider_get_value (content, &value, NULL));
+    g_assert_cmpstr (((LapExerciseDrop *) g_value_get_boxed (&value))->id, ==, "squat");
+  }
+  windows_close (window);
+}
+
+static void
+test_accessible (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  GtkWidget *tile;
+
+  type (window, "squa");
+  tile = lap_shelf_grid_find (grid, exercise (window, "squat"));
+  gtk_test_accessible_assert_role (GTK_WIDGET (grid), GTK_ACCESSIBLE_ROLE_LIST);
+  gtk_test_accessible_assert_role (tile, GTK_ACCESSIBLE_ROLE_LIST_ITEM);
+  gtk_test_accessible_assert_property (tile, GTK_ACCESSIBLE_PROPERTY_LABEL, "Squat");
+  gtk_test_accessible_assert_relation (tile, GTK_ACCESSIBLE_RELATION_SET_SIZE, (int) lap_shelf_grid_n (grid));
+  windows_close (window);
+}
+
+/* In a narrow window the catalogue is out of the way until it is asked for, and Escape sends it away. */
+static void
+test_folds (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Narrow");
+  LapWindow *window = windows_show (session);
+  GtkWidget *shelf = GTK_WIDGET (lap_window_shelf (window)), *search = part_of (window, GTK_TYPE_SEARCH_ENTRY, "search");
+
+  g_assert_true (gtk_widget_get_mapped (shelf));
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.catalogue", NULL);
+  windows_settle (window);
+  g_assert_false (gtk_widget_get_mapped (shelf));
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.find-exercise", NULL);
+  windows_settle (window);
+  g_assert_true (gtk_widget_get_mapped (shelf));
+  g_assert_true (gtk_widget_is_ancestor (gtk_window_get_focus (GTK_WINDOW (window)), search));
+  gtk_window_destroy (GTK_WINDOW (window));
+  window = windows_show (session);
+  gtk_window_set_default_size (GTK_WINDOW (window), 420, 640);
+  for (int i = 0; i < 400 && gtk_widget_get_width (GTK_WIDGET (window)) > 500; i++)
+    windows_settle (window);
+  windows_settle (window);
+  shelf = GTK_WIDGET (lap_window_shelf (window));
+  g_assert_false (gtk_widget_get_mapped (shelf));
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.catalogue", NULL);
+  windows_settle (window);
+  g_assert_true (gtk_widget_get_mapped (shelf));
+  g_assert_cmpint (gtk_widget_get_width (shelf), <, gtk_widget_get_width (GTK_WIDGET (window)));
+  g_assert_true (windows_press (part_of (window, GTK_TYPE_SEARCH_ENTRY, "search"), "Escape"));
+  windows_settle (window);
+  g_assert_false (gtk_widget_get_mapped (shelf));
+  windows_close (window);
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/shelf/all", test_all);
+  g_test_add_func ("/ui/shelf/live-tiles", test_live_tiles);
+  g_test_add_func ("/ui/shelf/search", test_search);
+  g_test_add_func ("/ui/shelf/chips", test_chips);
+  g_test_add_func ("/ui/shelf/enter-adds", test_enter_adds);
+  g_test_add_func ("/ui/shelf/keys", test_keys);
+  g_test_add_func ("/ui/shelf/drag", test_drag);
+  g_test_add_func ("/ui/shelf/accessible", test_accessible);
+  g_test_add_func ("/ui/shelf/folds", test_folds);
+  return g_test_run ();
+}

@@ -6,7 +6,7 @@
  */
 #include "ui/shelf-grid.h"
 
-#include "place/tiles.h"
+#include "place/tiling.h"
 #include "ui/column.h"
 #include "ui/exercise-drop.h"
 #include "ui/shortcuts.h"
@@ -19,7 +19,7 @@ struct _LapShelfGrid {
   LapCatalogue  *catalogue;
   GArray        *groups;    /* LapShelfGroup */
   GPtrArray     *exercises; /* LapExercise of all groups, one after another */
-  LapTiles      *tiles;     /* NULL until there is a width */
+  LapTiling      *tiles;     /* NULL until there is a width */
   GHashTable    *live;      /* LapExercise -> LapTile that shows it */
   GPtrArray     *all;       /* LapTile, transfer none: children */
   GPtrArray     *headings;  /* GtkLabel of each group, children */
@@ -68,8 +68,8 @@ lay_tiles (LapShelfGrid *self, int width)
 
   for (guint i = 0; i < self->groups->len; i++)
     counts[i] = g_array_index (self->groups, LapShelfGroup, i).exercises->len;
-  g_clear_pointer (&self->tiles, lap_tiles_free);
-  self->tiles = lap_tiles_new (&sizes, counts, self->groups->len);
+  g_clear_pointer (&self->tiles, lap_tiling_free);
+  self->tiles = lap_tiling_new (&sizes, counts, self->groups->len);
 }
 
 /* Where in the widget a place of the layout is, scrolled and mirrored. */
@@ -174,7 +174,7 @@ static void
 show_heading (LapShelfGrid *self, guint group, int height, GtkWidget **before)
 {
   GtkWidget *heading = g_ptr_array_index (self->headings, group);
-  LapTileRect rect = lap_tiles_heading (self->tiles, group);
+  LapTileRect rect = lap_tiling_heading (self->tiles, group);
   gboolean seen = rect.height > 0 && rect.y < offset (self) + height && rect.y + rect.height > offset (self);
 
   gtk_widget_set_child_visible (heading, seen);
@@ -189,7 +189,7 @@ place_children (LapShelfGrid *self, int height)
   guint first, end, kept = kept_tile (self);
   GtkWidget *before = NULL;
 
-  lap_tiles_visible (self->tiles, offset (self), offset (self) + height, &first, &end);
+  lap_tiling_visible (self->tiles, offset (self), offset (self) + height, &first, &end);
   release (self, first, end, kept);
   for (guint g = 0; g < self->groups->len; g++) {
     show_heading (self, g, height, &before);
@@ -197,7 +197,7 @@ place_children (LapShelfGrid *self, int height)
       if (is_wanted (i, first, end, kept)) {
         GtkWidget *tile = bind (self, i);
 
-        place (self, tile, lap_tiles_place (self->tiles, i));
+        place (self, tile, lap_tiling_place (self->tiles, i));
         put_after (self, tile, &before);
       }
   }
@@ -213,8 +213,8 @@ reveal_current (LapShelfGrid *self, int height)
   self->going = FALSE;
   if (tile == LAP_NO_TILE || self->down == NULL)
     return;
-  rect = lap_tiles_place (self->tiles, tile);
-  group = lap_tiles_group (self->tiles, tile);
+  rect = lap_tiling_place (self->tiles, tile);
+  group = lap_tiling_group (self->tiles, tile);
   /* The heading comes into view with the first row below it. */
   top = tile < self->tiles->first[group] + self->tiles->columns ? self->tiles->top[group] : rect.y - GAP;
   if (top < offset (self))
@@ -320,9 +320,9 @@ static void
 walk_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   static const struct { const char *name; LapTileStep step, mirrored; } steps[] = {
-    { "shelf.left", LAP_TILES_BACK, LAP_TILES_ON }, { "shelf.right", LAP_TILES_ON, LAP_TILES_BACK },
-    { "shelf.up", LAP_TILES_UP, LAP_TILES_UP }, { "shelf.down", LAP_TILES_DOWN, LAP_TILES_DOWN },
-    { "shelf.first", LAP_TILES_FIRST, LAP_TILES_FIRST }, { "shelf.last", LAP_TILES_LAST, LAP_TILES_LAST },
+    { "shelf.left", LAP_TILING_BACK, LAP_TILING_ON }, { "shelf.right", LAP_TILING_ON, LAP_TILING_BACK },
+    { "shelf.up", LAP_TILING_UP, LAP_TILING_UP }, { "shelf.down", LAP_TILING_DOWN, LAP_TILING_DOWN },
+    { "shelf.first", LAP_TILING_FIRST, LAP_TILING_FIRST }, { "shelf.last", LAP_TILING_LAST, LAP_TILING_LAST },
   };
   LapShelfGrid *self = LAP_SHELF_GRID (widget);
   gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
@@ -330,7 +330,7 @@ walk_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   for (guint i = 0; i < G_N_ELEMENTS (steps) && self->tiles != NULL; i++)
     if (g_str_equal (steps[i].name, name))
-      to = lap_tiles_step (self->tiles, tile != LAP_NO_TILE ? tile : 0, mirrored ? steps[i].mirrored : steps[i].step);
+      to = lap_tiling_step (self->tiles, tile != LAP_NO_TILE ? tile : 0, mirrored ? steps[i].mirrored : steps[i].step);
   if (to != LAP_NO_TILE)
     lap_shelf_grid_go (self, nth (self, to), TRUE);
   else
@@ -358,7 +358,7 @@ lap_shelf_grid_focus (GtkWidget *widget, GtkDirectionType direction)
   if (tile_of (self, self->current) != LAP_NO_TILE)
     lap_shelf_grid_go (self, self->current, TRUE);
   else {
-    lap_tiles_visible (self->tiles, offset (self), offset (self) + gtk_widget_get_height (widget), &first, &end);
+    lap_tiling_visible (self->tiles, offset (self), offset (self) + gtk_widget_get_height (widget), &first, &end);
     lap_shelf_grid_go (self, nth (self, first), TRUE);
   }
   return TRUE;
@@ -369,7 +369,7 @@ pressed_cb (LapShelfGrid *self, int n, double x, double y)
 {
   gboolean mirrored = gtk_widget_get_direction (GTK_WIDGET (self)) == GTK_TEXT_DIR_RTL;
   guint tile = self->tiles == NULL ? LAP_NO_TILE
-             : lap_tiles_at (self->tiles, mirrored ? self->tiles->sizes.width - 1 - x : x, y + offset (self));
+             : lap_tiling_at (self->tiles, mirrored ? self->tiles->sizes.width - 1 - x : x, y + offset (self));
 
   if (tile == LAP_NO_TILE)
     return;
@@ -426,7 +426,7 @@ lap_shelf_grid_finalize (GObject *object)
 {
   LapShelfGrid *self = LAP_SHELF_GRID (object);
 
-  g_clear_pointer (&self->tiles, lap_tiles_free);
+  g_clear_pointer (&self->tiles, lap_tiling_free);
   g_hash_table_unref (self->live);
   g_ptr_array_unref (self->all);
   g_ptr_array_unref (self->headings);
@@ -551,7 +551,7 @@ lap_shelf_grid_show (LapShelfGrid *self, LapCatalogue *catalogue, GArray *groups
   if (tile_of (self, self->current) == LAP_NO_TILE)
     self->current = NULL;
   make_headings (self);
-  g_clear_pointer (&self->tiles, lap_tiles_free);
+  g_clear_pointer (&self->tiles, lap_tiling_free);
   gtk_widget_queue_resize (GTK_WIDGET (self));
 }
 
@@ -578,7 +578,7 @@ lap_shelf_grid_go (LapShelfGrid *self, LapExercise *exercise, gboolean focus)
     /* It must exist to take the focus; the allocation that follows keeps and places it. */
     if (self->tiles == NULL)
       lay_tiles (self, MAX (1, gtk_widget_get_width (GTK_WIDGET (self))));
-    place (self, bind (self, tile), lap_tiles_place (self->tiles, tile));
+    place (self, bind (self, tile), lap_tiling_place (self->tiles, tile));
     gtk_widget_grab_focus (lap_shelf_grid_find (self, exercise));
   }
   gtk_widget_queue_allocate (GTK_WIDGET (self));

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Exercises as tiles in groups under headings, to walk through, drag and choose from. It scrolls itself and makes
- * tiles for what is seen only; where they lie is told by place/tiles.h.
+ * tiles for what is seen only; where they lie is told by place/tiling.h.
  *
  * Always true: all tiles are one stop of Tab, the arrows lead on from there. "activated" (exercise id) is a double click
  * or Enter; "current" says that another exercise is the current one, "dragging" that one is on its way out.

@@ -1,24 +1,24 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "place/tiles.h"
+#include "place/tiling.h"
 
 static guint
-count_of (const LapTiles *tiles, guint group)
+count_of (const LapTiling *tiles, guint group)
 {
   return tiles->first[group + 1] - tiles->first[group];
 }
 
 static int
-rows_height (const LapTiles *tiles, guint n)
+rows_height (const LapTiling *tiles, guint n)
 {
   int rows = (n + tiles->columns - 1) / tiles->columns;
 
   return rows > 0 ? rows * tiles->sizes.tile_height + (rows - 1) * tiles->sizes.gap : 0;
 }
 
-LapTiles *
-lap_tiles_new (const LapTileSizes *sizes, const guint *counts, guint n_groups)
+LapTiling *
+lap_tiling_new (const LapTileSizes *sizes, const guint *counts, guint n_groups)
 {
-  LapTiles *tiles = g_new0 (LapTiles, 1);
+  LapTiling *tiles = g_new0 (LapTiling, 1);
   int y = 0;
 
   tiles->sizes = *sizes;
@@ -39,7 +39,7 @@ lap_tiles_new (const LapTileSizes *sizes, const guint *counts, guint n_groups)
 }
 
 void
-lap_tiles_free (LapTiles *tiles)
+lap_tiling_free (LapTiling *tiles)
 {
   g_free (tiles->first);
   g_free (tiles->top);
@@ -47,7 +47,7 @@ lap_tiles_free (LapTiles *tiles)
 }
 
 guint
-lap_tiles_group (const LapTiles *tiles, guint tile)
+lap_tiling_group (const LapTiling *tiles, guint tile)
 {
   guint group = 0;
 
@@ -57,10 +57,10 @@ lap_tiles_group (const LapTiles *tiles, guint tile)
 }
 
 LapTileRect
-lap_tiles_place (const LapTiles *tiles, guint tile)
+lap_tiling_place (const LapTiling *tiles, guint tile)
 {
   const LapTileSizes *sizes = &tiles->sizes;
-  guint group = lap_tiles_group (tiles, tile), n = tile - tiles->first[group];
+  guint group = lap_tiling_group (tiles, tile), n = tile - tiles->first[group];
   int room = sizes->width + sizes->gap, column = n % tiles->columns, row = n / tiles->columns;
   int x = room * column / (int) tiles->columns, next = room * (column + 1) / (int) tiles->columns;
 
@@ -69,7 +69,7 @@ lap_tiles_place (const LapTiles *tiles, guint tile)
 }
 
 LapTileRect
-lap_tiles_heading (const LapTiles *tiles, guint group)
+lap_tiling_heading (const LapTiling *tiles, guint group)
 {
   int height = count_of (tiles, group) > 0 ? tiles->sizes.heading_height : 0;
 
@@ -78,7 +78,7 @@ lap_tiles_heading (const LapTiles *tiles, guint group)
 
 /* The group whose heading or rows hold @y; the last one that begins above it. */
 static guint
-group_at (const LapTiles *tiles, int y)
+group_at (const LapTiling *tiles, int y)
 {
   guint group = 0;
 
@@ -90,7 +90,7 @@ group_at (const LapTiles *tiles, int y)
 
 /* The first tile of the row at or below @y in the group there; the first of the next group below its last row. */
 static guint
-row_below (const LapTiles *tiles, int y)
+row_below (const LapTiling *tiles, int y)
 {
   guint group = group_at (tiles, y);
   int pitch = tiles->sizes.tile_height + tiles->sizes.gap;
@@ -100,7 +100,7 @@ row_below (const LapTiles *tiles, int y)
 }
 
 guint
-lap_tiles_at (const LapTiles *tiles, int x, int y)
+lap_tiling_at (const LapTiling *tiles, int x, int y)
 {
   guint end;
 
@@ -108,7 +108,7 @@ lap_tiles_at (const LapTiles *tiles, int x, int y)
     return LAP_NO_TILE;
   end = MIN (row_below (tiles, y) + tiles->columns, tiles->n);
   for (guint i = row_below (tiles, y); i < end; i++) {
-    LapTileRect rect = lap_tiles_place (tiles, i);
+    LapTileRect rect = lap_tiling_place (tiles, i);
 
     if (x >= rect.x && x < rect.x + rect.width && y >= rect.y && y < rect.y + rect.height)
       return i;
@@ -117,18 +117,18 @@ lap_tiles_at (const LapTiles *tiles, int x, int y)
 }
 
 void
-lap_tiles_visible (const LapTiles *tiles, int y0, int y1, guint *first, guint *end)
+lap_tiling_visible (const LapTiling *tiles, int y0, int y1, guint *first, guint *end)
 {
   *first = *end = 0;
   if (tiles->n == 0 || y1 <= 0 || y0 >= tiles->height)
     return;
   *first = *end = row_below (tiles, MAX (0, y0));
-  while (*end < tiles->n && lap_tiles_place (tiles, *end).y < y1)
+  while (*end < tiles->n && lap_tiling_place (tiles, *end).y < y1)
     (*end)++;
 }
 
 static guint
-neighbour_group (const LapTiles *tiles, guint group, int by)
+neighbour_group (const LapTiling *tiles, guint group, int by)
 {
   for (int g = (int) group + by; g >= 0 && g < (int) tiles->n_groups; g += by)
     if (count_of (tiles, g) > 0)
@@ -137,9 +137,9 @@ neighbour_group (const LapTiles *tiles, guint group, int by)
 }
 
 static guint
-step_down (const LapTiles *tiles, guint tile)
+step_down (const LapTiling *tiles, guint tile)
 {
-  guint group = lap_tiles_group (tiles, tile), n = tile - tiles->first[group], count = count_of (tiles, group);
+  guint group = lap_tiling_group (tiles, tile), n = tile - tiles->first[group], count = count_of (tiles, group);
   guint column = n % tiles->columns, last_row = (count - 1) / tiles->columns;
 
   if (n / tiles->columns < last_row)
@@ -149,9 +149,9 @@ step_down (const LapTiles *tiles, guint tile)
 }
 
 static guint
-step_up (const LapTiles *tiles, guint tile)
+step_up (const LapTiling *tiles, guint tile)
 {
-  guint group = lap_tiles_group (tiles, tile), n = tile - tiles->first[group];
+  guint group = lap_tiling_group (tiles, tile), n = tile - tiles->first[group];
   guint column = n % tiles->columns, count, row;
 
   if (n >= tiles->columns)
@@ -165,22 +165,22 @@ step_up (const LapTiles *tiles, guint tile)
 }
 
 guint
-lap_tiles_step (const LapTiles *tiles, guint tile, LapTileStep step)
+lap_tiling_step (const LapTiling *tiles, guint tile, LapTileStep step)
 {
   if (tiles->n == 0)
     return LAP_NO_TILE;
   switch (step) {
-  case LAP_TILES_BACK:
+  case LAP_TILING_BACK:
     return tile > 0 ? tile - 1 : LAP_NO_TILE;
-  case LAP_TILES_ON:
+  case LAP_TILING_ON:
     return tile + 1 < tiles->n ? tile + 1 : LAP_NO_TILE;
-  case LAP_TILES_UP:
+  case LAP_TILING_UP:
     return step_up (tiles, tile);
-  case LAP_TILES_DOWN:
+  case LAP_TILING_DOWN:
     return step_down (tiles, tile);
-  case LAP_TILES_FIRST:
+  case LAP_TILING_FIRST:
     return 0;
-  case LAP_TILES_LAST:
+  case LAP_TILING_LAST:
     return tiles->n - 1;
   }
   return LAP_NO_TILE;

@@ -26,44 +26,44 @@ typedef struct {
   int          height;        /* of it all */
   guint       *first;         /* n_groups + 1: the first tile of each group */
   int         *top;           /* n_groups + 1: of each heading */
-} LapTiles;
+} LapTiling;
 
 typedef struct {
   int x, y, width, height;
 } LapTileRect;
 
 typedef enum {
-  LAP_TILES_BACK, LAP_TILES_ON, LAP_TILES_UP, LAP_TILES_DOWN, LAP_TILES_FIRST, LAP_TILES_LAST,
+  LAP_TILING_BACK, LAP_TILING_ON, LAP_TILING_UP, LAP_TILING_DOWN, LAP_TILING_FIRST, LAP_TILING_LAST,
 } LapTileStep;
 
 #define LAP_NO_TILE G_MAXUINT
 
 /* @counts says how many tiles each of the @n_groups has. */
-LapTiles   *lap_tiles_new     (const LapTileSizes *sizes,
+LapTiling   *lap_tiling_new     (const LapTileSizes *sizes,
                                const guint        *counts,
                                guint               n_groups);
-void        lap_tiles_free    (LapTiles           *tiles);
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapTiles, lap_tiles_free)
+void        lap_tiling_free    (LapTiling           *tiles);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapTiling, lap_tiling_free)
 
-LapTileRect lap_tiles_place   (const LapTiles     *tiles,
+LapTileRect lap_tiling_place   (const LapTiling     *tiles,
                                guint               tile);
-LapTileRect lap_tiles_heading (const LapTiles     *tiles,
+LapTileRect lap_tiling_heading (const LapTiling     *tiles,
                                guint               group);
-guint       lap_tiles_group   (const LapTiles     *tiles,
+guint       lap_tiling_group   (const LapTiling     *tiles,
                                guint               tile);
 /* The tile at @x, @y, or LAP_NO_TILE. */
-guint       lap_tiles_at      (const LapTiles     *tiles,
+guint       lap_tiling_at      (const LapTiling     *tiles,
                                int                 x,
                                int                 y);
 /* The tiles that touch the rows of px from @y0 to @y1: from *@first to before *@end. */
-void        lap_tiles_visible (const LapTiles     *tiles,
+void        lap_tiling_visible (const LapTiling     *tiles,
                                int                 y0,
                                int                 y1,
                                guint              *first,
                                guint              *end);
 /* Where a key leads from @tile: up and down stay in the column as well as they can, also across headings. LAP_NO_TILE
  * where nothing lies that way. */
-guint       lap_tiles_step    (const LapTiles     *tiles,
+guint       lap_tiling_step    (const LapTiling     *tiles,
                                guint               tile,
                                LapTileStep         step);
 

@@ -8,6 +8,7 @@
 #pragma once
 
 #include "base/error.h"
+#include "model/week.h"
 #include "timeline/timeline.h"
 
 G_BEGIN_DECLS
@@ -19,7 +20,7 @@ typedef struct {
   int       (*run)      (int argc, char **argv); /* argv[0] is the command's name */
 } LapCommand;
 
-extern const LapCommand lap_command_compose, lap_command_adapt, lap_command_mend, lap_command_order, lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
+extern const LapCommand lap_command_compose, lap_command_adapt, lap_command_fill, lap_command_mend, lap_command_order, lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
                         lap_command_print, lap_command_publish, lap_command_catalogue, lap_command_formats, lap_command_sheets,
                         lap_command_checks;
 
@@ -57,6 +58,11 @@ int          lap_cli_write    (const char    *out,
 /* Writes @session to @out as lap_cli_write() does; one of a newer version is refused. Returns the exit status. */
 int          lap_cli_write_session (const char   *out,
                                     LapSession   *session);
+/* The week of @file, or NULL after the line was printed: exit with LAP_ERROR_INVALID. Warns about a newer version. */
+LapWeek     *lap_cli_week     (const char    *file);
+/* The same as lap_cli_write_session() for a week. */
+int          lap_cli_write_week (const char   *out,
+                                 LapWeek      *week);
 /* Prints how @command is used, and returns LAP_ERROR_USAGE. */
 int          lap_cli_usage    (const LapCommand *command);
 /* Prints a line for each stop and warning of @session that isn't kept fine. */

@@ -24,8 +24,9 @@ SCHEMAS = {path.stem: json.loads(path.read_text(encoding='utf-8'))
 STORE = {schema['$id']: schema for schema in SCHEMAS.values()}
 SHARED = {'words'}  # no document of its own
 
-# What the commands print, and the schema that it must meet. FILE stands for each demo, OUT for a new session,
-# which must be valid too.
+# What the commands print, and the schema that it must meet. FILE stands for each demo, WEEK for a week, OUT for what
+# is written, which must be valid too.
+WEEK = SOURCE / 'tests' / 'data' / 'fill' / 'tight-30.lapweek'
 OUTPUTS = {
     'check-output': ('check', 'FILE', '--json'),
     'timeline-output': ('timeline', 'FILE', '--json'),
@@ -36,6 +37,7 @@ OUTPUTS = {
     'effort-output': ('effort', 'FILE', '--json'),
     'script-output': ('script', 'FILE', '--json'),
     'mend-output': ('mend', 'FILE', '-o', 'OUT', '--json'),
+    'fill-output': ('fill', 'WEEK', '-o', 'OUT', '--json'),
     'order-output': ('order', 'FILE', '--costs', '--json'),
 }
 
@@ -110,12 +112,13 @@ def printed(tap, name, command):
         title = f'lapwing {" ".join(command)}' + (f' of {demo.name}' if demo else '')
         with tempfile.TemporaryDirectory() as folder:
             out = pathlib.Path(folder, 'new.lapwing')
-            words = [{'FILE': str(demo), 'OUT': str(out)}.get(w, w) for w in command]
+            words = [{'FILE': str(demo), 'WEEK': str(WEEK), 'OUT': str(out)}.get(w, w) for w in command]
             done = subprocess.run([PROGRAM, *words], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
             try:
                 tap.check(title, complaints(name, json.loads(done.stdout)))
                 if 'OUT' in command:
-                    tap.check(f'{title}: what it wrote', complaints('session', json.loads(out.read_text('utf-8'))))
+                    tap.check(f'{title}: what it wrote', complaints('week' if 'WEEK' in command else 'session',
+                                                                         json.loads(out.read_text('utf-8'))))
             except (json.JSONDecodeError, OSError) as error:
                 tap.check(title, [f'{error}; {done.stderr.strip()}'])
 

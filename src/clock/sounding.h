@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What is heard in a rehearsal, as one stream of samples: the tones of the plan where the clock will be, three short
- * ones before a count-in is over, and one at 0:00, by which picture and sound are put together. Whoever plays asks for
- * the samples of a moment ahead; each tone is where the clock puts it, to the sample.
+ * What is heard in a rehearsal, as one stream of samples: the tones of the plan where the clock will be,
+ * three short ones before a count-in is over, and one at 0:00, by which picture and sound are put together.
+ * Whoever plays asks for the samples of a moment ahead; each tone is where the clock puts it, to the sample.
  */
 #pragma once
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The Rehearse view and its window: keys, the clock on the screen, takes, what runs over, and how often it flashes.
+ * The Rehearse view and its window: keys, the clock on the screen, takes, what runs over, and how often it
+ * flashes.
  */
 #include "ui/windows.h"
 
@@ -160,8 +161,8 @@ time_now (gpointer data)
   return false_time;
 }
 
-/* The whole demo, frame by frame: the edge never flashes more than once a second, three being the most that WCAG 2.2
- * 2.3.1 allows; and on the screen each interval is the plan's. */
+/* The whole demo, frame by frame: the edge never flashes more than once a second, three being the most that
+ * WCAG 2.2 2.3.1 allows; and on the screen each interval is the plan's. */
 static void
 flashes (gboolean still)
 {
@@ -209,8 +210,8 @@ run_to (Room *room, int speed, int until)
   }
 }
 
-/* The demo from its first word to its last: many times as fast, or, asked for long tests, a minute as it is and the
- * rest twenty times as fast. */
+/* The demo from its first word to its last: many times as fast, or, asked for long tests, a minute as it is
+ * and the rest twenty times as fast. */
 static void
 test_whole (void)
 {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The bar of the whole session at the foot of a rehearsal: what is done is hollow, what comes is filled. Takes stand on
- * it, a flag for one to be taken again, a tick for a good one.
+ * The bar of the whole session at the foot of a rehearsal: what is done is hollow, what comes is filled.
+ * Takes stand on it, a flag for one to be taken again, a tick for a good one.
  */
 #pragma once
 

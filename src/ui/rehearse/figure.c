@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The figure at the pace of its repetitions: of the work at hand, in a rest of what comes. Below it the ground it
- * stands on, the work as a body and the rests as hatched tails to scale, eaten from the side where reading begins; and
- * the name.
+ * The figure at the pace of its repetitions: of the work at hand, in a rest of what comes. Below it the
+ * ground it stands on, the work as a body and the rests as hatched tails to scale, eaten from the side where
+ * reading begins; and the name.
  */
 #include "ui/figures.h"
 #include "ui/palette.h"
@@ -54,8 +54,8 @@ const LapPanelKind lap_panel_figure = { figure_stamp, figure_draw, NULL };
 
 /* The ground */
 
-/* What the ground shows: from the interval at hand, or the first of its work, to the end of the rest behind it or of
- * the work that it leads to. */
+/* What the ground shows: from the interval at hand, or the first of its work, to the end of the rest behind
+ * it or of the work that it leads to. */
 static LapSpan
 span_now (const LapScene *scene)
 {

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What a rehearsal leaves in the session: the takes, kept as they are marked, and where talk ran over, edits that give
- * it the time it took.
+ * What a rehearsal leaves in the session: the takes, kept as they are marked, and where talk ran over, edits
+ * that give it the time it took.
  */
 #pragma once
 
@@ -10,8 +10,8 @@
 
 G_BEGIN_DECLS
 
-/* Keeps the @n th take of @scene in the session, as one step. Takes of a plan that has changed since can't be told from
- * those of this one and go with the first new take. FALSE where the document can't be changed. */
+/* Keeps the @n th take of @scene in the session, as one step. Takes of a plan that has changed since can't be
+ * told from those of this one and go with the first new take. FALSE where the document can't be changed. */
 gboolean   lap_rehearse_keep_take (LapDocument    *document,
                                    const LapScene *scene,
                                    guint           n);

@@ -2,6 +2,7 @@
 #include "ui/rehearse/page.h"
 
 #include "place/safety.h"
+#include "ui/rehearse/player.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -11,11 +12,13 @@ struct _LapRehearsePage {
   LapRehearseWindow *window;   /* that is open, or NULL */
   GPtrArray         *overruns; /* LapOverrun, of the last rehearsal */
   GtkWidget         *title, *first, *more, *here, *monitor, *fullscreen, *mirror, *screen, *takes, *list;
+  GtkWidget         *sound, *tones, *volume;
 };
 
 G_DEFINE_FINAL_TYPE (LapRehearsePage, lap_rehearse_page, ADW_TYPE_BIN)
 
-/* Sizes in units of the stage that people ask about: the seconds, a name and the words to say, the smaller lines. */
+/* Sizes in units of the stage that people ask about: the seconds, a name and the words to say, the smaller
+ * lines. */
 #define UNITS_SECONDS 50
 #define UNITS_WORDS   8.9
 #define UNITS_SMALL   4.4
@@ -175,6 +178,24 @@ marked_cb (LapRehearsePage *self, guint n)
 
 /* Beginning */
 
+/* Without sound the rehearsal goes on; what is missing is told in the view. */
+static void
+open_sound (LapRehearsePage *self, LapScene *scene)
+{
+  gboolean live = scene->timeline->session->sound == LAP_SOUND_LIVE;
+  g_autoptr (GError) error = NULL;
+  LapPlayer *player;
+
+  if (!gtk_switch_get_active (GTK_SWITCH (self->tones)))
+    return;
+  player = lap_player_new (lap_sounding_new (scene->rehearsal, scene->timeline, live), NULL, &error);
+  if (player != NULL) {
+    lap_player_set_volume (player, gtk_range_get_value (GTK_RANGE (self->volume)));
+    g_object_set_data_full (G_OBJECT (self->window), "player", player, (GDestroyNotify) lap_player_free);
+  }
+  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->sound), error != NULL ? error->message : "");
+}
+
 LapRehearseWindow *
 lap_rehearse_page_open (LapRehearsePage *self, int second)
 {
@@ -190,6 +211,7 @@ lap_rehearse_page_open (LapRehearsePage *self, int second)
   lap_stage_set_mirror (lap_rehearse_window_stage (self->window), gtk_switch_get_active (GTK_SWITCH (self->mirror)));
   g_signal_connect_object (self->window, "marked", G_CALLBACK (marked_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->window, "left", G_CALLBACK (left_cb), self, G_CONNECT_SWAPPED);
+  open_sound (self, scene);
   gtk_window_present (GTK_WINDOW (self->window));
   if (gtk_switch_get_active (GTK_SWITCH (self->fullscreen))) {
     if (monitor != NULL)
@@ -273,6 +295,9 @@ lap_rehearse_page_class_init (LapRehearsePageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, monitor);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, fullscreen);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, mirror);
+  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, sound);
+  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, tones);
+  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, volume);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, takes);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, list);
   gtk_widget_class_bind_template_callback (widget_class, first_cb);

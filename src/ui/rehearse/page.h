@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The view "Rehearse" of a window: the safety words, on which screen and how, and the way to begin; afterwards the takes
- * and what to give more time. The rehearsal itself has a window of its own.
+ * The view "Rehearse" of a window: the safety words, on which screen and how, and the way to begin;
+ * afterwards the takes and what to give more time. The rehearsal itself has a window of its own.
  */
 #pragma once
 

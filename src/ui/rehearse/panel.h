@@ -1,9 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * One piece of the screen of a rehearsal, drawn anew only when what it shows has changed. Panels are widgets of their
- * own, each clipped to its place, so that a figure that moves doesn't have the whole screen painted with it.
+ * One piece of the screen of a rehearsal, drawn anew only when what it shows has changed. Panels are widgets
+ * of their own, each clipped to its place, so that a figure that moves doesn't have the whole screen painted
+ * with it.
  *
- * Sizes are in units of the scene. Text that doesn't fit gets smaller, then takes more lines, and at last ends in dots.
+ * Sizes are in units of the scene. Text that doesn't fit gets smaller, then takes more lines, and at last
+ * ends in dots.
  */
 #pragma once
 

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What to say now and what next. The words to say now are as large as there is room for; lines to come follow where
- * they fit. A talk is read like from a roll: what has been said at the session's pace turns pale, and the roll goes on
- * when it is longer than the screen.
+ * What to say now and what next. The words to say now are as large as there is room for; lines to come follow
+ * where they fit. A talk is read like from a roll: what has been said at the session's pace turns pale, and
+ * the roll goes on when it is longer than the screen.
  */
 #include "ui/palette.h"
 #include "ui/rehearse/panel.h"

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What is on the screen of a rehearsal: the plan as it was when the rehearsal began, its clock, and what this moment
- * is about. Panels read it and draw; only the stage moves it on.
+ * What is on the screen of a rehearsal: the plan as it was when the rehearsal began, its clock, and what this
+ * moment is about. Panels read it and draw; only the stage moves it on.
  */
 #pragma once
 
@@ -54,7 +54,8 @@ LapLayout   lap_scene_layout  (const LapScene *scene);
 guint       lap_scene_block   (const LapScene *scene,
                                const LapTurn  *turn,
                                guint          *n);
-/* 0 … 1: how bright the edge is. At most one flash a second, fading; steady for a second when nothing is to move. */
+/* 0 … 1: how bright the edge is. At most one flash a second, fading; steady for a second when nothing is to
+ * move. */
 double      lap_scene_edge    (const LapScene *scene);
 /* The moment of the mark by which picture and sound are put together: a flash at 0:00. */
 gboolean    lap_scene_sync    (const LapScene *scene);

@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The screen of a rehearsal: panels laid out by the size of the window, moved on by the frames of the display. While
- * the window isn't drawn a slower pulse takes over, so that a covered window doesn't hold the rehearsal.
+ * The screen of a rehearsal: panels laid out by the size of the window, moved on by the frames of the
+ * display. While the window isn't drawn a slower pulse takes over, so that a covered window doesn't hold the
+ * rehearsal.
  *
- * "changed" tells that the state or the interval is another one; "jump" (second) that a place of the bar was pressed;
- * "pressed" that the rest of the screen was.
+ * "changed" tells that the state or the interval is another one; "jump" (second) that a place of the bar was
+ * pressed; "pressed" that the rest of the screen was.
  */
 #pragma once
 

@@ -416,6 +416,7 @@ GtkWidget *
 lap_rehearse_window_new (GtkWindow *parent, LapScene *scene_taken)
 {
   LapRehearseWindow *self = g_object_new (LAP_TYPE_REHEARSE_WINDOW, "transient-for", parent, "modal", TRUE,
+                                          "destroy-with-parent", TRUE,
                                           "application", gtk_window_get_application (parent), NULL);
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   g_autofree char *title = g_strdup_printf (_("Rehearsal: %s"), gtk_window_get_title (parent));

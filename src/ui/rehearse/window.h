@@ -1,11 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The window of a rehearsal, full screen where one likes: the stage, and below it what can be done, for fingers and for
- * those who don't know the keys yet. Keys are in the table of shortcuts; a remote clicker's pages and blank are among
- * them.
+ * The window of a rehearsal, full screen where one likes: the stage, and below it what can be done, for
+ * fingers and for those who don't know the keys yet. Keys are in the table of shortcuts; a remote clicker's
+ * pages and blank are among them.
  *
- * The screen stays awake while it runs. The pointer and the row below go after two seconds without a move, and come
- * back with the next. The sleep signal of the system holds it.
+ * The screen stays awake while it runs. The pointer and the row below go after two seconds without a move,
+ * and come back with the next. The sleep signal of the system holds it.
  *
  * "marked" (n) tells of each new take; "left" that it was closed.
  */

@@ -58,7 +58,7 @@ static gboolean
 understand_details (const Words *words, Wish *wish)
 {
   LapSheetOptions *options = &wish->options;
-  g_autofree char *cards = g_strdup_printf ("%u", options->cards);
+  g_autofree char *cards = g_strdup_printf ("%d", (int) options->cards);
   g_autofree char *distance = g_strdup_printf ("%g", options->distance);
   guint32 hide = 0;
   int year, month, day;

@@ -17,7 +17,7 @@
 #define ROW_GAP      6.0
 #define WORTH_IT     1.3 /* how much larger figures make another style of cells worth it */
 
-static const double shares[] = { 0.34, 0.42, 0.5 }; /* of a cell, for its figure */
+static const double shares[] = { 0.34, 0.38, 0.42, 0.46, 0.5 }; /* of a cell, for its figure */
 
 typedef struct {
   const LapPoster *poster;

@@ -325,9 +325,8 @@ answer_cb (AdwMessageDialog *dialog, const char *response, gpointer data)
   deed_free (deed);
 }
 
-/* A sheet larger than the paper of most printers is offered in pieces first. */
-static void
-print_cb (LapSheetsView *self)
+void
+lap_sheets_view_print (LapSheetsView *self)
 {
   const char *paper = lap_words_label (&lap_papers, lap_printer_paper ());
   g_autofree char *heading = NULL, *pieces = NULL;
@@ -398,7 +397,7 @@ lap_sheets_view_class_init (LapSheetsViewClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, page_cb);
   gtk_widget_class_bind_template_callback (widget_class, save_cb);
-  gtk_widget_class_bind_template_callback (widget_class, print_cb);
+  gtk_widget_class_bind_template_callback (widget_class, lap_sheets_view_print);
 }
 
 /* A row with a switch at the end of the group `things`. */

@@ -21,6 +21,9 @@ G_DECLARE_FINAL_TYPE (LapSheetsView, lap_sheets_view, LAP, SHEETS_VIEW, AdwBin)
 void                  lap_sheets_view_set_document (LapSheetsView *view,
                                                     LapDocument   *document);
 
+/* Asks for a printer; a sheet larger than the paper of most is offered in pieces first. */
+void                  lap_sheets_view_print        (LapSheetsView *view);
+
 /* What is shown now, and what is asked of it. */
 const LapSheet       *lap_sheets_view_sheet        (LapSheetsView *view);
 const LapSheetChoice *lap_sheets_view_choice       (LapSheetsView *view);

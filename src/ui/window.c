@@ -186,6 +186,16 @@ view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+print_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapWindow *self = LAP_WINDOW (widget);
+
+  lap_pane_commit (LAP_PANE (self->pane));
+  adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (self->views), "sheets");
+  lap_sheets_view_print (LAP_SHEETS_VIEW (self->sheets));
+}
+
+static void
 shortcuts_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   GtkWindow *window = lap_shortcuts_window ();
@@ -237,6 +247,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.redo", NULL, undo_action);
   lap_saving_install (klass);
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
+  gtk_widget_class_install_action (klass, "win.print", NULL, print_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);

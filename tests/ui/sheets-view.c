@@ -134,6 +134,40 @@ test_large (void)
     }
 }
 
+static GtkWindow *
+dialog_of (LapWindow *window)
+{
+  g_autoptr (GListModel) windows = g_object_ref (gtk_window_get_toplevels ());
+
+  for (guint i = 0; i < g_list_model_get_n_items (windows); i++) {
+    g_autoptr (GtkWindow) one = g_list_model_get_item (windows, i);
+
+    if (ADW_IS_MESSAGE_DIALOG (one) && gtk_window_get_transient_for (one) == GTK_WINDOW (window))
+      return one;
+  }
+  return NULL;
+}
+
+/* To print a poster on A3 asks first whether the printer takes that; giving up prints nothing. */
+static void
+test_print (void)
+{
+  LapWindow *window = windows_demo ();
+  LapSheetsView *view;
+
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.print", NULL);
+  view = open_view (window);
+  g_assert_true (gtk_widget_get_mapped (GTK_WIDGET (view)));
+  g_assert_nonnull (dialog_of (window));
+  gtk_window_close (dialog_of (window));
+  for (int i = 0; i < 500 && dialog_of (window) != NULL; i++) {
+    g_main_context_iteration (NULL, FALSE);
+    g_usleep (1000);
+  }
+  g_assert_null (dialog_of (window));
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -141,6 +175,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/sheets-view/sheets", test_sheets);
   g_test_add_func ("/ui/sheets-view/follows", test_follows);
   g_test_add_func ("/ui/sheets-view/remembers", test_remembers);
+  g_test_add_func ("/ui/sheets-view/print", test_print);
   g_test_add_func ("/ui/sheets-view/large", test_large);
   return g_test_run ();
 }

@@ -4,6 +4,7 @@
 #include "base/error.h"
 #include "publish/captions.h"
 #include "publish/chapters.h"
+#include "publish/overlay.h"
 #include "publish/post.h"
 #include "publish/takes.h"
 #include "publish/timeline.h"
@@ -27,6 +28,8 @@ static const LapFormat formats[] = {
     lap_table_write },
   { "tones", N_("Tones"), N_("what counts people in and out, as WAV or FLAC"), "wav flac",
     LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET, lap_tones_write },
+  { "overlay", N_("Overlay"), N_("time, name and what is next: a folder of PNGs, or a film (.mov, .webm)"), "/ mov webm",
+    FILM, lap_overlay_write },
   { "timeline", N_("Timeline"), N_("every interval, for programs, as JSON"), "json", LAP_FORMAT_SESSION,
     lap_timeline_write },
 };
@@ -116,6 +119,7 @@ lap_publish (const LapFormat *format, const LapPublication *what, const char *pa
 
   if (suffix == NULL || !is_meant (format, what, error))
     return FALSE;
-  output = lap_output_open_file (path, watch, error);
+  output = g_str_equal (suffix, "/") ? lap_output_open_folder (path, watch, error)
+                                     : lap_output_open_file (path, watch, error);
   return output != NULL && format->write (what, suffix, output, error) && lap_output_finish (output, error);
 }

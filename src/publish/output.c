@@ -2,6 +2,7 @@
 #include "publish/output.h"
 
 #include "base/error.h"
+#include "publish/folder.h"
 
 #include <errno.h>
 #include <glib/gi18n-lib.h>
@@ -10,7 +11,8 @@
 struct _LapOutput {
   LapWatch   watch;
   char      *path;
-  LapSaving *saving; /* NULL for standard output */
+  LapSaving *saving; /* NULL for standard output and folders */
+  char      *folder; /* that is being filled, NULL for files */
 };
 
 static LapOutput *
@@ -37,10 +39,26 @@ lap_output_open_file (const char *path, const LapWatch *watch, GError **error)
   return output->saving != NULL ? g_steal_pointer (&output) : NULL;
 }
 
+LapOutput *
+lap_output_open_folder (const char *path, const LapWatch *watch, GError **error)
+{
+  g_autoptr (LapOutput) output = output_new (path, watch);
+
+  if (g_str_equal (path, "-")) {
+    g_set_error (error, LAP_ERROR, LAP_ERROR_USAGE, _("a folder can’t go to standard output: expected a name"));
+    return NULL;
+  }
+  output->folder = lap_folder_beside (path, error);
+  return output->folder != NULL ? g_steal_pointer (&output) : NULL;
+}
+
 void
 lap_output_free (LapOutput *output)
 {
   g_clear_pointer (&output->saving, lap_saving_free);
+  if (output->folder != NULL)
+    lap_folder_remove (output->folder);
+  g_free (output->folder);
   g_clear_object (&output->watch.cancellable);
   g_free (output->path);
   g_free (output);
@@ -80,17 +98,46 @@ lap_output_write_text (LapOutput *output, GString *text, GError **error)
 gboolean
 lap_output_progress (LapOutput *output, double done, GError **error)
 {
-  if (g_cancellable_set_error_if_cancelled (output->watch.cancellable, error))
-    return FALSE;
   if (output->watch.progress != NULL)
     output->watch.progress (CLAMP (done, 0, 1), output->watch.data);
-  return TRUE;
+  return !g_cancellable_set_error_if_cancelled (output->watch.cancellable, error);
 }
 
 LapSaving *
 lap_output_saving (LapOutput *output)
 {
   return output->saving;
+}
+
+const char *
+lap_output_folder (LapOutput *output)
+{
+  return output->folder;
+}
+
+const LapWatch *
+lap_output_watch (LapOutput *output)
+{
+  return &output->watch;
+}
+
+gboolean
+lap_output_run (LapOutput *output, const char *const *words, GError **error)
+{
+  g_autoptr (GSubprocess) process = g_subprocess_newv (words, G_SUBPROCESS_FLAGS_STDERR_PIPE, error);
+  g_autofree char *said = NULL;
+
+  if (process == NULL)
+    return FALSE;
+  if (!g_subprocess_communicate_utf8 (process, NULL, output->watch.cancellable, NULL, &said, error)) {
+    g_subprocess_force_exit (process);
+    g_subprocess_wait (process, NULL, NULL);
+    return FALSE;
+  }
+  if (g_subprocess_get_successful (process))
+    return TRUE;
+  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("%1$s failed: %2$s"), words[0], g_strstrip (said));
+  return FALSE;
 }
 
 gboolean
@@ -100,5 +147,11 @@ lap_output_finish (LapOutput *output, GError **error)
     return FALSE;
   if (output->saving != NULL)
     return lap_saving_finish (output->saving, NULL, NULL, error);
+  if (output->folder != NULL) {
+    if (!lap_folder_place (output->folder, output->path, error))
+      return FALSE;
+    g_clear_pointer (&output->folder, g_free);
+    return TRUE;
+  }
   return fflush (stdout) == 0 || fail (error);
 }

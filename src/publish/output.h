@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Where a format writes to: a file or standard output. Bytes stream through; the person who waits
- * is told how far it is and may cancel.
+ * Where a format writes to: a file, standard output or a folder. Bytes stream through; the person who waits is told
+ * how far it is and may cancel.
  *
  * Always true: until lap_output_finish() returns TRUE, what was there before is untouched; freed without it, nothing
  * is left.
@@ -30,6 +30,10 @@ typedef struct _LapOutput LapOutput;
 LapOutput  *lap_output_open_file   (const char      *path,
                                     const LapWatch  *watch,
                                     GError         **error);
+/* A folder that isn't there yet, or holds nothing but what was published there before. */
+LapOutput  *lap_output_open_folder (const char      *path,
+                                    const LapWatch  *watch,
+                                    GError         **error);
 void        lap_output_free        (LapOutput       *output);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapOutput, lap_output_free)
 
@@ -51,6 +55,15 @@ gboolean    lap_output_progress    (LapOutput       *output,
                                     GError         **error);
 /* The file that is being written, for a library or a program that writes it itself; NULL for standard output. */
 LapSaving  *lap_output_saving      (LapOutput       *output);
+/* The folder that is being filled; NULL for a file. */
+const char *lap_output_folder      (LapOutput       *output);
+const LapWatch *lap_output_watch   (LapOutput       *output);
+/* Runs another program until it ends or nobody wants it any more. FALSE with what it complained about
+ * (LAP_ERROR_UNWRITABLE), or G_IO_ERROR_CANCELLED after it was ended. */
+gboolean    lap_output_run         (LapOutput       *output,
+                                    const char *const *words,
+                                    GError         **error);
+
 gboolean    lap_output_finish      (LapOutput       *output,
                                     GError         **error);
 

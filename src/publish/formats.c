@@ -5,6 +5,8 @@
 #include "publish/captions.h"
 #include "publish/chapters.h"
 #include "publish/overlay.h"
+#include "publish/pack.h"
+#include "publish/page.h"
 #include "publish/post.h"
 #include "publish/takes.h"
 #include "publish/timeline.h"
@@ -30,8 +32,10 @@ static const LapFormat formats[] = {
     LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET, lap_tones_write },
   { "overlay", N_("Overlay"), N_("time, name and what is next: a folder of PNGs, or a film (.mov, .webm)"), "/ mov webm",
     FILM, lap_overlay_write },
+  { "page", N_("Poster as a picture"), N_("its first page, as PNG or SVG"), "png svg", LAP_FORMAT_SESSION, lap_page_write },
   { "timeline", N_("Timeline"), N_("every interval, for programs, as JSON"), "json", LAP_FORMAT_SESSION,
     lap_timeline_write },
+  { "pack", N_("Film day pack"), N_("all of it in one folder"), "/", FILM, lap_pack_write },
 };
 
 guint

@@ -45,6 +45,12 @@ def told(tap):
         tap.check(f'the safety words are on the {place}', [w for w in SAFETY if w not in text.lower()])
 
 
+def formats(tap):
+    page = words(ET.parse(SOURCE / 'help' / 'C' / 'publish.page').getroot()).split()
+    listed = subprocess.run([PROGRAM, 'formats'], stdout=subprocess.PIPE, text=True, check=True).stdout.splitlines()
+    tap.check('the help tells of every format', [line.split()[0] for line in listed if line.split()[0] not in page])
+
+
 def fresh(tap):
     """The page that tells of every check is the one that its script makes now."""
     script = runpy.run_path(str(SOURCE / 'help' / 'check-list.py'))
@@ -59,6 +65,7 @@ def main():
     fresh(tap)
     installed(tap)
     told(tap)
+    formats(tap)
     tap.done()
 
 

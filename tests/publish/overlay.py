@@ -1,0 +1,105 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""The overlay and the pack, read by others: ffprobe counts pictures and looks for alpha, ImageMagick sees where there
+is something to be seen. The safe area for titles is 5 % from each edge (EBU R 95): 96 and 54 pixels of 1920 by 1080."""
+import csv
+import io
+import json
+import pathlib
+import re
+import subprocess
+import tempfile
+
+from publishing import PROGRAM, ask, block, part, publish, run, session, timeline
+from tap import Tap
+
+PARTS = [part('opening', [{'talk': 'Welcome to a short one.', 'seconds': 4}]),
+         part('main', [block(6, 3), block(5, 2, 'push-up')], rounds=2)]
+
+
+def shown(path, width):
+    """Left, top, right and bottom of what isn't transparent; None where nothing is."""
+    alpha = subprocess.run(['convert', str(path), '-alpha', 'extract', '-depth', '8', 'gray:-'], stdout=subprocess.PIPE,
+                           check=True).stdout
+    rows = [(y, alpha[y * width:(y + 1) * width]) for y in range(len(alpha) // width)]
+    seen = [(y, len(row) - len(row.lstrip(b'\0')), len(row.rstrip(b'\0'))) for y, row in rows if row.strip(b'\0')]
+    return (min(s[1] for s in seen), seen[0][0], max(s[2] for s in seen), seen[-1][0] + 1) if seen else None
+
+
+def pictures(tap, folder, name, size, **members):
+    file, out = session(folder, name, PARTS, **members), pathlib.Path(folder, name)
+    run('publish', file, '--as', 'overlay', '--offset', '2.5', '-o', out)
+    rows = list(csv.DictReader(io.StringIO((out / 'timing.csv').read_text('utf-8'), newline=''), strict=True))
+    length = timeline(file)['length']
+    starts = [(float(r['start']), float(r['seconds'])) for r in rows]
+    tap.equal(f'{name}: an empty picture, then one for each second', starts,
+              [(0, 2.5)] + [(2.5 + s, 1) for s in range(length)])
+    files = {path.name for path in out.glob('*.png')}
+    tap.equal(f'{name}: all pictures are listed', {r['file'] for r in rows}, files)
+    probed = {ask('ffprobe', '-v', 'error', '-show_entries', 'stream=width,height,pix_fmt', '-of', 'csv=p=0', out / f).strip()
+              for f in files}
+    tap.equal(f'{name}: each has its size, and alpha', probed, {f'{size[0]},{size[1]},rgba'})
+    boxes = [shown(out / f, size[0]) for f in sorted(files)]
+    tap.equal(f'{name}: the first is empty, and no other', [i for i, box in enumerate(boxes) if box is None], [0])
+    safe = (size[0] * .05, size[1] * .05, size[0] * .95, size[1] * .95)
+    tap.check(f'{name}: all is in the safe area for titles', [b for b in boxes[1:] if not (
+        b[0] >= safe[0] and b[1] >= safe[1] and b[2] <= safe[2] and b[3] <= safe[3])])
+    return file, out
+
+
+def films(tap, file, folder):
+    length = timeline(file)['length']
+    for suffix, codec in (('mov', 'png'), ('webm', 'vp9')):
+        film = pathlib.Path(folder, 'film.' + suffix)
+        status, _, said = run('publish', file, '--as', 'overlay', '-o', film)
+        tap.equal(f'{suffix}: is written', (status, said), (0, ''))
+        probe = json.loads(ask('ffprobe', '-v', 'error', '-show_streams', '-show_packets', '-of', 'json', film))
+        stream, times = probe['streams'][0], [float(p['pts_time']) for p in probe['packets']]
+        tap.equal(f'{suffix}: the codec', stream['codec_name'], codec)
+        tap.check(f'{suffix}: has alpha', [] if stream['pix_fmt'] == 'rgba' or
+                  stream.get('tags', {}).get('alpha_mode') == '1' else [stream])
+        missed = [s for s in range(length) if not any(abs(t - s) < 0.06 for t in times)]
+        tap.check(f'{suffix}: a picture on every second', missed)
+    complaint = subprocess.run([PROGRAM, 'publish', str(file), '--as', 'overlay', '-o', folder + '/none.mov'],
+                               env={'PATH': folder}, stderr=subprocess.PIPE, text=True)
+    tap.equal('without ffmpeg: exit 6, one line', (complaint.returncode, complaint.stderr.count('\n')), (6, 1))
+
+
+def folders(tap, file, out, folder):
+    run('publish', file, '--as', 'overlay', '-o', out)
+    first = (out / 'timing.csv').read_text('utf-8').splitlines()[1]
+    tap.equal('a folder that was published is replaced', first.split(',')[0], '0')
+    (out / 'mine.txt').write_text('mine')
+    status = run('publish', file, '--as', 'overlay', '-o', out)[0]
+    tap.equal('one with other files isn’t', (status, (out / 'mine.txt').read_text()), (4, 'mine'))
+    tap.equal('a folder can’t go to standard output', run('publish', file, '--as', 'overlay', '-o', '-')[0], 2)
+    tap.equal('nothing is left beside', [p.name for p in pathlib.Path(folder).iterdir() if p.name.startswith('.')], [])
+
+
+def pack(tap, file, folder):
+    out = pathlib.Path(folder, 'film day')
+    status, _, said = run('publish', file, '--as', 'pack', '-o', out)
+    tap.equal('the pack is written', (status, said), (0, ''))
+    tap.equal('all of it is there', sorted(p.name for p in out.iterdir()), sorted(
+        'poster.pdf running-order.pdf poster.png running-order.csv timeline.json post.txt chapters.txt chapters.vtt '
+        'captions.vtt tones.flac overlay.mov'.split()))
+    ask('qpdf', '--check', out / 'poster.pdf')
+    ask('flac', '-t', '-s', out / 'tones.flac')
+    tap.equal('the poster is a picture of A3', ask('identify', '-format', '%w x %h', out / 'poster.png'), '1754 x 2480')
+    svg = pathlib.Path(folder, 'page.svg')
+    publish(file, 'page', out=svg)
+    ask('xmllint', '--noout', svg)
+    tap.check('the page as SVG', [] if re.search('<svg', svg.read_text('utf-8')) else ['no svg'])
+
+
+def main():
+    tap = Tap()
+    with tempfile.TemporaryDirectory() as folder:
+        file, out = pictures(tap, folder, 'landscape', (1920, 1080))
+        pictures(tap, folder, 'upright', (1080, 1920), film={'frame': 'portrait'})
+        films(tap, file, folder)
+        folders(tap, file, out, folder)
+        pack(tap, file, folder)
+    tap.done()
+
+
+main()

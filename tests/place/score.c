@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
-#include "place/score.h"
+#include "place/score-drop.h"
 #include "place/plans.h"
 
 /* Talk 60; three exercises 40/20, two rounds, 30 s between; a pause of 50 in the second place. The rest of the last
@@ -248,6 +248,33 @@ test_own_pace (void)
   }
 }
 
+/* At 1 px a second: x and second are one, or x is 600 - second. */
+static const struct { double second; gboolean replace; guint part, position, round; double caret; guint onto; } drops[] = {
+  { 70, FALSE, 1, 0, 1, 60, LAP_NO_BOX },   { 110, FALSE, 1, 1, 1, 120, LAP_NO_BOX }, { 80, TRUE, 1, 0, 1, 60, 1 },
+  { 63, TRUE, 1, 0, 1, 60, LAP_NO_BOX },    { 118, TRUE, 1, 1, 1, 120, LAP_NO_BOX },  { 10, FALSE, 0, 0, 1, 0, LAP_NO_BOX },
+  { 300, FALSE, 1, 4, 1, 290, LAP_NO_BOX }, { 440, FALSE, 1, 2, 2, 430, LAP_NO_BOX }, { 480, FALSE, 1, 3, 2, 490, LAP_NO_BOX },
+  { 560, FALSE, 1, 4, 1, 530, LAP_NO_BOX },
+};
+
+static void
+test_drop_place (void)
+{
+  g_autoptr (LapScore) score = score_new ();
+
+  for (int mirrored = 0; mirrored < 2; mirrored++)
+    for (guint i = 0; i < G_N_ELEMENTS (drops); i++) {
+      g_autoptr (LapAxis) axis = axis_for (score, 1, 0, 600, mirrored);
+      double x = mirrored ? 600 - drops[i].second : drops[i].second;
+      LapDropPlace place = lap_score_drop_place (score, axis, x, drops[i].replace);
+
+      g_assert_cmpuint (place.part, ==, drops[i].part);
+      g_assert_cmpuint (place.position, ==, drops[i].position);
+      g_assert_cmpuint (place.round, ==, drops[i].round);
+      g_assert_cmpfloat (place.second, ==, drops[i].caret);
+      g_assert_cmpuint (place.onto, ==, drops[i].onto);
+    }
+}
+
 static void
 test_empty (void)
 {
@@ -263,6 +290,7 @@ test_empty (void)
   g_assert_cmpuint (streaks->len, ==, 0);
   g_assert_cmpuint (lap_score_hit (score, axis, 10, 4).box, ==, LAP_NO_BOX);
   g_assert_cmpuint (lap_score_step (score, LAP_NO_BOX, 1), ==, LAP_NO_BOX);
+  g_assert_cmpuint (lap_score_drop_place (score, axis, 10, TRUE).part, ==, G_MAXUINT);
 }
 
 int
@@ -278,6 +306,7 @@ main (int argc, char **argv)
   g_test_add_func ("/place/score/streaks", test_streaks);
   g_test_add_func ("/place/score/hit", test_hit);
   g_test_add_func ("/place/score/own-pace", test_own_pace);
+  g_test_add_func ("/place/score/drop-place", test_drop_place);
   g_test_add_func ("/place/score/empty", test_empty);
   return g_test_run ();
 }

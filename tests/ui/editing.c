@@ -5,6 +5,7 @@
 #include "ui/windows.h"
 
 #include "place/plans.h"
+#include "ui/exercise-drop.h"
 
 /* A warm-up of one block, a main part of four in two rounds. */
 static LapWindow *
@@ -412,6 +413,129 @@ test_menu (void)
   windows_close (window);
 }
 
+static gpointer
+controller_of (LapWindow *window, GType type)
+{
+  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (GTK_WIDGET (windows_blocks (window)));
+
+  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
+
+    if (G_OBJECT_TYPE (item) == type)
+      return item;
+  }
+  g_assert_not_reached ();
+}
+
+static double
+x_of (LapWindow *window, double second)
+{
+  return lap_axis_x (lap_window_context (window)->axis, second);
+}
+
+/* Presses at one second and moves to another, in steps; lets go with "drag-end", or calls off with "cancel". */
+static void
+drag (LapWindow *window, double from, double to, const char *last)
+{
+  GtkGesture *gesture = controller_of (window, GTK_TYPE_GESTURE_DRAG);
+  double x = x_of (window, from), dx = x_of (window, to) - x;
+
+  g_signal_emit_by_name (gesture, "drag-begin", x, 40.0);
+  for (int i = 1; i <= 8; i++)
+    g_signal_emit_by_name (gesture, "drag-update", dx * i / 8, 0.0);
+  windows_settle (window);
+  if (g_str_equal (last, "cancel"))
+    g_signal_emit_by_name (gesture, "cancel", NULL);
+  else
+    g_signal_emit_by_name (gesture, last, dx, 0.0);
+  windows_settle (window);
+}
+
+/* The warm-up takes 45 s; squat works to 85, push-up begins at 105, bridge at 165, knees at 225, round 2 at 285. */
+static const struct { double from, to; const char *after, *undo; } drags[] = {
+  { 60, 140, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" },
+  { 120, 30, "m45/0 p40/20|s40/20 g40/20 h40/20*2", "Move Push-up" },
+  { 300, 380, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" },
+  { 120, 440, "m45/0|s40/20 g40/20 p40/20 h40/20*2", "Move Push-up" }, /* to another round: its place in the part */
+  { 60, 70, PLAN, NULL },                                             /* back where it was */
+  { 85, 96, "m45/0|s50/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
+  { 85, 77, "m45/0|s30/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
+  { 85, 20, "m45/0|s5/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
+  { 105, 116, "m45/0|s40/30 p40/20 g40/20 h40/20*2", "Change the rest of Squat" },
+  { 325, 345, "m45/0|s50/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" }, /* the end moves in both rounds */
+};
+
+static void
+test_drag (void)
+{
+  for (int mirrored = 0; mirrored < 2; mirrored++) {
+    LapWindow *window;
+    LapHistory *history;
+
+    gtk_widget_set_default_direction (mirrored ? GTK_TEXT_DIR_RTL : GTK_TEXT_DIR_LTR);
+    window = window_new ();
+    history = lap_document_history (lap_window_document (window));
+    for (guint i = 0; i < G_N_ELEMENTS (drags); i++) {
+      g_autofree char *redo = g_strdup (lap_history_redo_label (history));
+
+      drag (window, drags[i].from, drags[i].to, "cancel");
+      assert_plan (window, PLAN);
+      g_assert_null (lap_history_undo_label (history));
+      g_assert_cmpstr (lap_history_redo_label (history), ==, redo); /* it leaves even what could be redone */
+      drag (window, drags[i].from, drags[i].to, "drag-end");
+      assert_plan (window, drags[i].after);
+      g_assert_cmpstr (lap_history_undo_label (history), ==, drags[i].undo);
+      lap_document_undo (lap_window_document (window));
+      assert_plan (window, PLAN);
+      windows_settle (window);
+    }
+    windows_close (window);
+  }
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
+}
+
+static void
+drop (LapWindow *window, double second, const char *id)
+{
+  GtkDropTarget *target = controller_of (window, GTK_TYPE_DROP_TARGET);
+  g_autoptr (LapExerciseDrop) exercise = lap_exercise_drop_new (id);
+  g_auto (GValue) value = G_VALUE_INIT;
+  gboolean taken = FALSE;
+  GdkDragAction action = 0;
+
+  g_value_init (&value, LAP_TYPE_EXERCISE_DROP);
+  g_value_set_boxed (&value, exercise);
+  g_signal_emit_by_name (target, "motion", x_of (window, second), 40.0, &action);
+  g_assert_cmpint (action, ==, GDK_ACTION_COPY);
+  windows_settle (window);
+  g_signal_emit_by_name (target, "drop", &value, x_of (window, second), 40.0, &taken);
+  g_assert_true (taken);
+}
+
+static void
+test_drop (void)
+{
+  LapWindow *window = window_new ();
+
+  drop (window, 75, "burpee");
+  assert_plan (window, "m45/0|b40/20 p40/20 g40/20 h40/20*2");
+  drop (window, 103, "squat");
+  assert_plan (window, "m45/0|b40/20 s40/20 p40/20 g40/20 h40/20*2");
+  assert_chosen (window, "1.1/1");
+  windows_close (window);
+}
+
+static void
+test_drop_into_nothing (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Nothing");
+  LapWindow *window = windows_show (session);
+
+  drop (window, 0, "squat");
+  assert_plan (window, "s40/20");
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -427,5 +551,8 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/editing/bad-paste", test_bad_paste);
   g_test_add_func ("/ui/editing/paste-own", test_paste_own);
   g_test_add_func ("/ui/editing/menu", test_menu);
+  g_test_add_func ("/ui/editing/drag", test_drag);
+  g_test_add_func ("/ui/editing/drop", test_drop);
+  g_test_add_func ("/ui/editing/drop-into-nothing", test_drop_into_nothing);
   return g_test_run ();
 }

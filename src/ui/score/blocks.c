@@ -9,6 +9,7 @@
 #include "ui/palette.h"
 #include "ui/shortcuts.h"
 #include "ui/score/block.h"
+#include "ui/score/drag.h"
 #include "ui/score/menu.h"
 #include "ui/score/paint.h"
 #include "ui/score/verbs.h"
@@ -409,6 +410,21 @@ lap_blocks_lane_focus (GtkWidget *widget, GtkDirectionType direction)
   return TRUE;
 }
 
+/* What is dragged lies over the blocks. */
+static void
+lap_blocks_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  GTK_WIDGET_CLASS (lap_blocks_lane_parent_class)->snapshot (widget, snapshot);
+  lap_score_drag_draw (LAP_BLOCKS_LANE (widget), snapshot);
+}
+
+static void
+lap_blocks_lane_constructed (GObject *object)
+{
+  G_OBJECT_CLASS (lap_blocks_lane_parent_class)->constructed (object);
+  lap_score_drag_install (LAP_BLOCKS_LANE (object));
+}
+
 static void
 lap_blocks_lane_dispose (GObject *object)
 {
@@ -437,10 +453,12 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
+  G_OBJECT_CLASS (klass)->constructed = lap_blocks_lane_constructed;
   G_OBJECT_CLASS (klass)->dispose = lap_blocks_lane_dispose;
   G_OBJECT_CLASS (klass)->finalize = lap_blocks_lane_finalize;
   widget_class->size_allocate = lap_blocks_lane_size_allocate;
   widget_class->focus = lap_blocks_lane_focus;
+  widget_class->snapshot = lap_blocks_lane_snapshot;
   lane_class->height = lap_blocks_lane_height;
   lane_class->update = lap_blocks_lane_update;
   lane_class->draw = lap_blocks_lane_draw;

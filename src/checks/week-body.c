@@ -17,37 +17,44 @@ is_hard_for (const LapWeekEvent *event)
 
 /* coach-load */
 
+/* What a coach has on each day: classes, hard ones taken part in, and the last, which is the one to be given away. */
+typedef struct {
+  guint n[LAP_N_DAYS], hard[LAP_N_DAYS], last[LAP_N_DAYS];
+} Load;
+
 static void
-load_of (LapCheckup *cx, const LapCheck *check, LapCoach *coach, int number)
+report_load (LapCheckup *cx, const LapCheck *check, const Load *load, int number)
 {
-  guint first = G_MAXUINT, n = 0, hard = 0;
-  LapWarning *w;
+  const LapWeekEvent *last = LAP_EVENT (cx, load->last[number]);
+  LapWarning *w = lap_report_events (cx, check, load->last[number], G_MAXUINT);
 
-  for (guint i = 0; i < cx->plan->events->len; i++) {
-    const LapWeekEvent *event = LAP_EVENT (cx, i);
-
-    if (!event->inside || event->coach != coach || event->number != number)
-      continue;
-    first = i; /* the last of the day is the one to be given away */
-    n++;
-    hard += event->facts.strain == LAP_STRAIN_HARD && event->o.c->takes_part;
-  }
-  if ((coach->most_a_day == 0 || n <= (guint) coach->most_a_day) && hard <= MOST_HARD)
-    return;
-  w = lap_report_events (cx, check, first, G_MAXUINT);
-  w->b = n;
-  w->c = hard;
-  for (guint i = first; i-- > 0;)
-    if (LAP_EVENT (cx, i)->inside && LAP_EVENT (cx, i)->coach == coach && LAP_EVENT (cx, i)->number == number)
+  w->b = load->n[number];
+  w->c = load->hard[number];
+  for (guint i = load->last[number]; i-- > 0;)
+    if (LAP_EVENT (cx, i)->inside && LAP_EVENT (cx, i)->coach == last->coach && LAP_EVENT (cx, i)->number == number)
       lap_report_class (cx, w, LAP_EVENT (cx, i)->o.c);
 }
 
 static void
 find_coach_load (LapCheckup *cx, const LapCheck *check)
 {
-  for (guint i = 0; i < lap_list_n (cx->plan->week->coaches); i++)
-    for (int number = 0; number < LAP_N_DAYS; number++)
-      load_of (cx, check, lap_list_nth (cx->plan->week->coaches, i), number);
+  for (guint c = 0; c < lap_list_n (cx->plan->week->coaches); c++) {
+    const LapCoach *coach = lap_list_nth (cx->plan->week->coaches, c);
+    Load load = { { 0 } };
+
+    for (guint i = 0; i < cx->plan->events->len; i++) {
+      const LapWeekEvent *event = LAP_EVENT (cx, i);
+
+      if (event->coach != coach || !event->inside)
+        continue;
+      load.n[event->number]++;
+      load.hard[event->number] += event->facts.strain == LAP_STRAIN_HARD && event->o.c->takes_part;
+      load.last[event->number] = i;
+    }
+    for (int d = 0; d < LAP_N_DAYS; d++)
+      if ((coach->most_a_day > 0 && load.n[d] > (guint) coach->most_a_day) || load.hard[d] > MOST_HARD)
+        report_load (cx, check, &load, d);
+  }
 }
 
 static char *

@@ -4,7 +4,6 @@
  */
 #include "figure/draw.h"
 
-#define TILE_PADDING 0.06
 #define ICON_PADDING 0.02
 #define BIGGEST (1.35 / 112.0) /* scale of a pose that needs little room, as a share of the rectangle */
 #define CROP_SCALE 1.7         /* a bust may be that much larger, and narrower */
@@ -124,7 +123,7 @@ static double
 scale_to_fit (const LapFigure *figure, LapFigureLook look, LapFigureBox box, double width, double height,
               gboolean floored)
 {
-  double padding = look == LAP_FIGURE_ICON ? ICON_PADDING : TILE_PADDING;
+  double padding = look == LAP_FIGURE_ICON ? ICON_PADDING : LAP_FIGURE_PADDING;
   double spared = look == LAP_FIGURE_ICON ? padding : 2.0 * padding, tall = box.y1 - box.y0;
   double biggest = BIGGEST * MIN (width, height) * (isnan (figure->crop) ? 1.0 : CROP_SCALE);
   double scale = MIN (width * (1.0 - 2.0 * padding) / (box.x1 - box.x0), height * (1.0 - spared) / tall);
@@ -142,7 +141,7 @@ place (const LapFigure *figure, LapFigureLook look, LapFigureDrawing *drawing, d
        gboolean floored)
 {
   const LapFigureBox *box = &drawing->box;
-  double s = drawing->scale, foot = look == LAP_FIGURE_ICON ? height : height * (1.0 - TILE_PADDING);
+  double s = drawing->scale, foot = look == LAP_FIGURE_ICON ? height : height * (1.0 - LAP_FIGURE_PADDING);
 
   if (floored)
     foot = MIN (foot, height - s * lap_ground_depth (figure, 1.0 / s));

@@ -112,3 +112,11 @@ lap_figure_play (cairo_t *cr, LapCatalogue *catalogue, LapExercise *exercise, do
                              lap_figure_phase (figure, seconds, per_rep), width, height);
   lap_figure_paint (cr, drawing, lap_figure_palette (dark ? LAP_FIGURE_DARK : LAP_FIGURE_LIGHT));
 }
+
+double
+lap_figure_rep_seconds (const LapBlock *block, const LapExercise *shown)
+{
+  int tempo = lap_tempo_seconds (block->tempo);
+
+  return tempo > 0 ? tempo : shown->seconds_per_rep;
+}

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "catalogue/catalogue.h"
+#include "model/block.h"
 
 #include <gtk/gtk.h>
 
@@ -31,5 +32,9 @@ void        lap_figure_play    (cairo_t      *cr,
                                 gboolean      still,
                                 int           width,
                                 int           height);
+
+/* Seconds of one repetition of @shown in @block: its tempo, else the exercise's own; 0 for a hold. */
+double      lap_figure_rep_seconds (const LapBlock    *block,
+                                    const LapExercise *shown);
 
 G_END_DECLS

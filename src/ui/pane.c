@@ -9,6 +9,8 @@
 #include "ui/balance.h"
 #include "ui/chooser.h"
 #include "ui/column.h"
+#include "ui/figures.h"
+#include "ui/player.h"
 #include "ui/score/words.h"
 
 #include <adwaita.h>
@@ -22,7 +24,7 @@ struct _LapPane {
   LapBlock        *shown;
   gboolean         showing;
   GtkWidget       *stack, *name, *where, *exercise_row, *choose, *popover, *chooser, *work_row, *work, *rest_row, *rest;
-  GtkWidget       *what, *seconds_row, *seconds, *talk_box, *talk, *fields, *balance_box, *balance;
+  GtkWidget       *player, *what, *seconds_row, *seconds, *talk_box, *talk, *fields, *balance_box, *balance;
 };
 
 G_DEFINE_FINAL_TYPE (LapPane, lap_pane, GTK_TYPE_WIDGET)
@@ -158,6 +160,20 @@ show_bare_heading (LapPane *self)
   gtk_widget_set_visible (self->where, FALSE);
 }
 
+/* The figure of what is shown in the selected round. */
+static void
+show_figure (LapPane *self, guint index)
+{
+  const LapScore *score = self->context->score;
+  const LapBox *box = index != LAP_NO_BOX ? &score->boxes[index] : NULL;
+  const LapTask *task = box != NULL && box->task != LAP_NO_TASK ? &score->timeline->tasks[box->task] : NULL;
+  LapExercise *exercise = task != NULL ? task->shown : NULL;
+
+  gtk_widget_set_visible (self->player, exercise != NULL && exercise->figure != NULL);
+  lap_player_show (LAP_PLAYER (self->player), score->timeline->catalogue, exercise,
+                   exercise != NULL ? lap_figure_rep_seconds (task->block, exercise) : 0);
+}
+
 static void
 show_fields (LapPane *self, LapBlock *block)
 {
@@ -201,6 +217,7 @@ show_block (LapPane *self)
       show_heading (self, box);
     else
       show_bare_heading (self);
+    show_figure (self, box);
     show_fields (self, self->shown);
     gtk_widget_set_sensitive (self->fields, lap_document_is_editable (self->context->document));
     gtk_widget_set_sensitive (self->talk_box, lap_document_is_editable (self->context->document));
@@ -240,11 +257,13 @@ lap_pane_class_init (LapPaneClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_pane_dispose;
   g_type_ensure (LAP_TYPE_BALANCE_CHART);
   g_type_ensure (LAP_TYPE_CHOOSER);
+  g_type_ensure (LAP_TYPE_PLAYER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPane, name)
   BIND (stack);
   BIND (name);
   BIND (where);
+  BIND (player);
   BIND (fields);
   BIND (exercise_row);
   BIND (choose);

@@ -7,6 +7,7 @@
 #include "place/plans.h"
 #include "ui/chooser.h"
 #include "ui/export.h"
+#include "ui/player.h"
 #include "ui/score/block.h"
 #include "ui/score/words.h"
 #include "ui/shortcuts.h"
@@ -513,6 +514,36 @@ test_shortcuts (void)
   windows_close (window);
 }
 
+/* The figure of the block that is selected moves when it is asked to, and another one stands still. */
+static void
+test_player (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  LapPlayer *player = LAP_PLAYER (windows_find (GTK_WIDGET (window), LAP_TYPE_PLAYER, NULL));
+  GtkWidget *button = gtk_widget_get_first_child (GTK_WIDGET (player));
+  guint first = first_main (window);
+
+  lap_score_select (context, first);
+  windows_settle (window);
+  g_assert_true (gtk_widget_get_visible (GTK_WIDGET (player)));
+  /* With less motion asked for there is nothing to press. */
+  g_assert_false (gtk_widget_get_visible (button));
+  g_object_set (gtk_settings_get_default (), "gtk-enable-animations", TRUE, NULL);
+  lap_score_select (context, lap_score_step (context->score, first, 1));
+  g_assert_true (gtk_widget_get_visible (button));
+  g_assert_false (lap_player_is_moving (player));
+  g_signal_emit_by_name (button, "clicked");
+  while (lap_player_seconds (player) == 0)
+    g_main_context_iteration (NULL, TRUE);
+  g_assert_true (lap_player_is_moving (player));
+  lap_score_select (context, first);
+  g_assert_false (lap_player_is_moving (player));
+  g_assert_cmpfloat (lap_player_seconds (player), ==, 0);
+  g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -535,5 +566,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/window/chooser", test_chooser);
   g_test_add_func ("/ui/window/talk", test_talk);
   g_test_add_func ("/ui/window/shortcuts", test_shortcuts);
+  g_test_add_func ("/ui/player", test_player);
   return g_test_run ();
 }

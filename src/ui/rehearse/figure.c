@@ -25,15 +25,6 @@ figure_stamp (const LapScene *scene)
   return LAP_STAMP (turn + 2, moves ? scene->clock * FRAMES / LAP_SECOND + 1 : 0, lap_scene_layout (scene));
 }
 
-/* Seconds of one repetition: the block's tempo, else the exercise's own; 0 for a hold. */
-static double
-rep_seconds (const LapTask *task)
-{
-  int tempo = lap_tempo_seconds (task->block->tempo);
-
-  return tempo > 0 ? tempo : task->shown->seconds_per_rep;
-}
-
 static void
 figure_draw (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, int width, int height)
 {
@@ -45,8 +36,8 @@ figure_draw (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, int 
     return;
   seconds = (scene->clock - scene->moment.interval->start * LAP_SECOND) / (double) LAP_SECOND;
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
-  lap_figure_play (cr, scene->timeline->catalogue, task->shown, seconds, rep_seconds (task), scene->still, width,
-                   height);
+  lap_figure_play (cr, scene->timeline->catalogue, task->shown, seconds,
+                   lap_figure_rep_seconds (task->block, task->shown), scene->still, width, height);
   cairo_destroy (cr);
 }
 

@@ -10,6 +10,7 @@
 
 #define CAPTION 5.2
 #define EASIER  4.2
+#define LEAST   1.7
 #define FOOT    14 /* units below the number */
 
 /* What is counted: the seconds left, of the count-in or of the interval; −1 for nothing. */
@@ -129,14 +130,14 @@ draw (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, int width, 
 {
   double foot = MIN (FOOT * scene->unit, height * 0.4), top = height - foot;
   g_autofree char *easier = easier_text (scene);
-  PangoLayout *layout = lap_panel_text (panel, caption (scene), PANGO_WEIGHT_BOLD, CAPTION, 2.4, width, foot * 0.46);
+  PangoLayout *layout = lap_panel_text (panel, caption (scene), PANGO_WEIGHT_BOLD, CAPTION, LEAST, width, foot * 0.46);
 
   draw_number (panel, snapshot, scene, width, top - scene->unit);
   pango_layout_set_alignment (layout, PANGO_ALIGN_CENTER);
   lap_panel_put (panel, snapshot, layout, caption_colour (scene), 0, top, width);
   if (easier == NULL)
     return;
-  layout = lap_panel_text (panel, easier, PANGO_WEIGHT_NORMAL, EASIER, 2.4, width, foot * 0.5);
+  layout = lap_panel_text (panel, easier, PANGO_WEIGHT_NORMAL, EASIER, LEAST, width, foot * 0.5);
   pango_layout_set_alignment (layout, PANGO_ALIGN_CENTER);
   lap_panel_put (panel, snapshot, layout, LAP_COLOUR_INK2, 0, top + foot * 0.5, width);
 }

@@ -90,7 +90,7 @@ draw_label (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, const
 
   pango_layout_set_width (layout, -1);
   pango_layout_get_pixel_size (layout, &w, &h);
-  if (w + 2 * scene->unit > width || interval->kind > LAP_INTERVAL_REST) {
+  if (w + 2 * scene->unit > width || h > height * BODY * 1.3 || interval->kind > LAP_INTERVAL_REST) {
     g_object_unref (layout);
     return;
   }

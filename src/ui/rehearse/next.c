@@ -12,7 +12,7 @@
 #define TITLE   3.8
 #define NAME    7.3
 #define POSTURE 4.2
-#define LEAST   3.0
+#define LEAST   2.2
 
 static gint64
 stamp (const LapScene *scene)

@@ -113,8 +113,9 @@ lap_panel_text (LapPanel *self, const char *text, PangoWeight weight, double mos
     if ((w <= width && h <= height) || size <= least)
       break;
   }
-  /* A text in another direction than the window's still stands on the side where reading the window begins. */
-  if ((pango_layout_get_direction (layout, 0) == PANGO_DIRECTION_RTL) != lap_panel_is_rtl (self))
+  /* Pango turns left and right over where a text runs against the window: this sets every text on the side where
+   * reading the window begins. */
+  if (pango_layout_get_direction (layout, 0) == PANGO_DIRECTION_RTL)
     pango_layout_set_alignment (layout, PANGO_ALIGN_RIGHT);
   if (h > height) {
     pango_layout_set_height (layout, MAX (height, 1) * PANGO_SCALE);

@@ -23,15 +23,16 @@ static const LapColour colours[][3] = {
 };
 
 void
-lap_mark_paint (GtkSnapshot *snapshot, LapSeverity severity, PangoLayout *number, double x, double y, double size)
+lap_mark_paint (cairo_t *cr, LapSeverity severity, PangoLayout *number, double x, double y, double size)
 {
   GdkRGBA fill = lap_colour (colours[severity][0]), rim = lap_colour (colours[severity][1]);
   GdkRGBA ink = lap_colour (colours[severity][2]);
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (x, y, size, size));
   double r = size / 2 - 1;
   int width, height;
 
+  cairo_save (cr);
   cairo_translate (cr, x + size / 2, y + size / 2);
+  cairo_new_path (cr);
   if (severity == LAP_SEVERITY_NOTE)
     cairo_arc (cr, 0, 0, r * 0.84, 0, 2 * G_PI);
   else {
@@ -46,9 +47,9 @@ lap_mark_paint (GtkSnapshot *snapshot, LapSeverity severity, PangoLayout *number
   cairo_set_line_width (cr, 1.5);
   gdk_cairo_set_source_rgba (cr, &rim);
   cairo_stroke (cr);
-  cairo_destroy (cr);
+  cairo_restore (cr);
   pango_layout_get_pixel_size (number, &width, &height);
-  lap_paint_text (snapshot, number, &ink, x + (size - width) / 2, y + (size - height) / 2);
+  lap_paint_layout (cr, number, &ink, x + (size - width) / 2, y + (size - height) / 2);
 }
 
 static void
@@ -56,9 +57,13 @@ lap_mark_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   LapMark *self = LAP_MARK (widget);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget), size = MIN (width, height);
+  cairo_t *cr;
 
-  if (self->number != NULL)
-    lap_mark_paint (snapshot, self->severity, self->number, (width - size) / 2, (height - size) / 2, size);
+  if (self->number == NULL)
+    return;
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+  lap_mark_paint (cr, self->severity, self->number, (width - size) / 2, (height - size) / 2, size);
+  cairo_destroy (cr);
 }
 
 static void

@@ -17,8 +17,8 @@ G_DECLARE_FINAL_TYPE (LapMark, lap_mark, LAP, MARK, GtkWidget)
 void lap_mark_set   (LapMark     *mark,
                      LapSeverity  severity,
                      guint        number);
-/* Draws such a mark @size px wide and high, for lanes. */
-void lap_mark_paint (GtkSnapshot *snapshot,
+/* Paints such a mark @size px wide and high, for lanes. */
+void lap_mark_paint (cairo_t     *cr,
                      LapSeverity  severity,
                      PangoLayout *number,
                      double       x,

@@ -141,6 +141,23 @@ row_cb (LapWarnings *self, GtkListBoxRow *row)
     lap_score_select (self->context, box);
 }
 
+/* Its mark was clicked: the row has the focus, so that the page scrolls to it and keys go on from there. */
+static void
+chosen_cb (LapWarnings *self, guint n)
+{
+  GtkWidget *row = lap_warnings_row (self, n);
+
+  if (row == NULL) {
+    self->asked = MOST_ROWS;
+    show_warnings (self);
+    row = lap_warnings_row (self, n);
+  }
+  if (row == NULL)
+    return;
+  row_cb (self, GTK_LIST_BOX_ROW (row));
+  gtk_widget_grab_focus (row);
+}
+
 static void
 context_cb (LapWarnings *self, guint change)
 {
@@ -203,6 +220,7 @@ lap_warnings_set_context (LapWarnings *self, LapScoreContext *context)
   g_return_if_fail (self->context == NULL);
   self->context = g_object_ref (context);
   g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (context, "warning", G_CALLBACK (chosen_cb), self, G_CONNECT_SWAPPED);
   show_warnings (self);
 }
 

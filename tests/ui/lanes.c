@@ -3,6 +3,8 @@
 
 #include "edit/verbs.h"
 #include "place/muscles.h"
+#include "place/plans.h"
+#include "ui/score/marks.h"
 #include "ui/score/muscles.h"
 
 /* The lane of a kind, by the name of its type. */
@@ -83,6 +85,55 @@ test_muscles_open (void)
   windows_close (window);
 }
 
+/* Every check that a lane shows is one, and a lane that shows some says so. */
+static void
+test_lanes_know_their_checks (void)
+{
+  guint known = 0;
+
+  for (guint i = 0; i < lap_lanes_n (); i++)
+    for (guint c = 0; c < lap_checks_n (); c++)
+      known += lap_lanes_nth (i) != &lap_lane_ruler && lap_marks_shows (lap_lanes_nth (i)->id, lap_checks_nth (c)->id);
+  g_assert_cmpuint (known, ==, 19); /* as many as the table has words */
+}
+
+/* A click on a mark of the ruler selects the block of its warning and brings its row the focus; another click goes on
+ * to the next warning under the same mark. */
+static void
+test_mark_selects_warning (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Marks");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+  g_autoptr (LapMarks) marks = NULL;
+  LapScoreContext *context;
+  LapWindow *window;
+  LapLane *ruler;
+
+  for (guint i = 0; i < 6; i++)
+    plan_add (part, lap_block_new_exercise (i % 2 == 0 ? "squat" : "forward-lunge", 40, 20));
+  window = windows_show (session);
+  context = lap_window_context (window);
+  ruler = lane_of (window, &lap_lane_ruler);
+  marks = lap_marks_of (lap_document_checkup (context->document), context->axis, lap_lane_line (ruler), "ruler");
+  for (guint i = 0; i < marks->places->len; i++) {
+    const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
+    GtkWidget *row;
+
+    if (mark->x < 0 || mark->x > context->axis->view)
+      continue;
+    windows_click (GTK_WIDGET (ruler), mark->x, lap_lane_line (ruler) + 10);
+    windows_settle (window);
+    g_assert_cmpuint (context->warning, ==, mark->first);
+    row = lap_warnings_row (lap_window_warnings (window), mark->first);
+    g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == row);
+    if (mark->n > 1) {
+      windows_click (GTK_WIDGET (ruler), mark->x, lap_lane_line (ruler) + 10);
+      g_assert_cmpuint (context->warning, >, mark->first);
+    }
+  }
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -90,5 +141,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/scrolling-repaints-nothing", test_scrolling_repaints_nothing);
   g_test_add_func ("/ui/lanes/changes-repaint", test_changes_repaint);
   g_test_add_func ("/ui/lanes/muscles-open", test_muscles_open);
+  g_test_add_func ("/ui/lanes/know-their-checks", test_lanes_know_their_checks);
+  g_test_add_func ("/ui/lanes/mark-selects-warning", test_mark_selects_warning);
   return g_test_run ();
 }

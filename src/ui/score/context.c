@@ -6,7 +6,7 @@
 /* px kept beside what is scrolled to. */
 #define MARGIN 24
 
-enum { CHANGED, N_SIGNALS };
+enum { CHANGED, WARNING, N_SIGNALS };
 static guint signals[N_SIGNALS];
 
 G_DEFINE_FINAL_TYPE (LapScoreContext, lap_score_context, G_TYPE_OBJECT)
@@ -128,6 +128,7 @@ hold_focus (LapScoreContext *self)
 static void
 document_cb (LapScoreContext *self)
 {
+  self->warning = G_MAXUINT;
   lay_boxes (self);
   mark (self);
   hold_focus (self);
@@ -156,11 +157,14 @@ lap_score_context_class_init (LapScoreContextClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_score_context_finalize;
   signals[CHANGED] = g_signal_new ("changed", LAP_TYPE_SCORE_CONTEXT, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 1, G_TYPE_UINT);
+  signals[WARNING] = g_signal_new ("warning", LAP_TYPE_SCORE_CONTEXT, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                   G_TYPE_NONE, 1, G_TYPE_UINT);
 }
 
 static void
 lap_score_context_init (LapScoreContext *self)
 {
+  self->warning = G_MAXUINT;
   self->axis = lap_axis_new ();
   self->chosen = g_hash_table_new_full (NULL, NULL, g_object_unref, NULL);
   self->marked = g_array_new (FALSE, FALSE, sizeof (guint));
@@ -388,4 +392,11 @@ lap_score_scroll_by (LapScoreContext *self, double px)
   lap_axis_scroll (self->axis, self->axis->offset + px);
   follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
+}
+
+void
+lap_score_choose_warning (LapScoreContext *self, guint warning)
+{
+  self->warning = warning;
+  g_signal_emit (self, signals[WARNING], 0, warning);
 }

@@ -43,6 +43,7 @@ typedef struct {
   GArray        *marked;     /* their boxes, guint, in the order of time; it follows */
   LapBlock      *anchor;     /* where the selection began, or NULL */
   int            anchor_round;
+  guint          warning;    /* of the checkup, the last one chosen by its mark, or G_MAXUINT */
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
   gboolean       updating;   /* the adjustment follows the axis now, not the other way */
 } LapScoreContext;
@@ -89,6 +90,10 @@ LapBlock        *lap_score_block            (LapScoreContext *context,
 /* The number of the first warning, not kept fine, that is about the block of @box in its round; 0 without one. */
 guint            lap_score_warning          (LapScoreContext *context,
                                              guint            box);
+
+/* Somebody chose the mark of @warning: "warning" tells whoever lists them. */
+void             lap_score_choose_warning   (LapScoreContext *context,
+                                             guint            warning);
 
 /* @text is how large text is, 1 as usual. */
 void             lap_score_set_view         (LapScoreContext *context,

@@ -5,6 +5,7 @@
  */
 #include "ui/palette.h"
 #include "ui/score/lane.h"
+#include "ui/score/marks.h"
 #include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
@@ -113,6 +114,12 @@ lap_effort_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int heig
   draw_curve (cr, axis, effort, height);
 }
 
+static int
+lap_effort_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
+{
+  return height - lap_marks_size (lap_lane_line (lane)) / 2 - 1;
+}
+
 static void
 lap_effort_lane_class_init (LapEffortLaneClass *klass)
 {
@@ -120,6 +127,8 @@ lap_effort_lane_class_init (LapEffortLaneClass *klass)
 
   lane_class->height = lap_effort_lane_height;
   lane_class->paint = lap_effort_lane_paint;
+  lane_class->marks = &lap_lane_effort;
+  lane_class->mark_y = lap_effort_lane_mark_y;
 }
 
 static void

@@ -2,6 +2,7 @@
 #include "ui/score/lane.h"
 
 #include "ui/palette.h"
+#include "ui/score/marks.h"
 #include "ui/score/tiles.h"
 
 #include <adwaita.h>
@@ -51,10 +52,105 @@ draw_selection (LapLane *self, GtkSnapshot *snapshot, int width, int height)
   }
 }
 
+static LapCheckup *
+checkup_of (LapLane *self)
+{
+  return lap_document_checkup (PRIVATE (self)->context->document);
+}
+
+static int
+mark_y (LapLane *self, guint warning, int height)
+{
+  LapLaneClass *klass = LAP_LANE_GET_CLASS (self);
+
+  return klass->mark_y != NULL ? klass->mark_y (self, lap_checkup_nth (checkup_of (self), warning), height) : height / 2;
+}
+
+/* Marks are part of the content: they scroll with it, and a frame that scrolls doesn't paint them again. */
+static void
+paint_marks (LapLane *self, cairo_t *cr, const LapAxis *axis, int height)
+{
+  int line = lap_lane_line (self), size = lap_marks_size (line);
+  g_autoptr (LapMarks) marks = lap_marks_of (checkup_of (self), axis, line, LAP_LANE_GET_CLASS (self)->marks->id);
+  g_autoptr (PangoLayout) layout = lap_lane_layout (self, NULL, -1);
+  g_autoptr (PangoAttrList) attrs = pango_attr_list_new ();
+
+  pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
+  pango_attr_list_insert (attrs, pango_attr_scale_new (0.86));
+  pango_layout_set_attributes (layout, attrs);
+  for (guint i = marks->places->len; i-- > 0;) {
+    const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
+
+    if (mark->x > -size && mark->x < axis->view + size)
+      lap_marks_paint (cr, checkup_of (self), mark, size, mark_y (self, mark->first, height), layout);
+  }
+}
+
 static void
 paint_cb (gpointer lane, cairo_t *cr, const LapAxis *axis, int height)
 {
-  LAP_LANE_GET_CLASS (lane)->paint (lane, cr, axis, height);
+  LapLaneClass *klass = LAP_LANE_GET_CLASS (lane);
+
+  klass->paint (lane, cr, axis, height);
+  if (klass->marks != NULL)
+    paint_marks (lane, cr, axis, height);
+}
+
+/* The mark at a place in @marks, or LAP_NO_WARNING. */
+static guint
+mark_at (LapLane *self, LapMarks *marks, double x, double y)
+{
+  int size = lap_marks_size (lap_lane_line (self));
+  guint mark = lap_marks_at (marks, x, size);
+  guint first = mark != LAP_NO_WARNING ? g_array_index (marks->places, LapMarkPlace, mark).first : 0;
+
+  if (mark != LAP_NO_WARNING &&
+      ABS (mark_y (self, first, gtk_widget_get_height (GTK_WIDGET (self))) - y) <= size / 2)
+    return mark;
+  return LAP_NO_WARNING;
+}
+
+static LapMarks *
+marks_of (LapLane *self)
+{
+  return lap_marks_of (checkup_of (self), PRIVATE (self)->context->axis, lap_lane_line (self),
+                       LAP_LANE_GET_CLASS (self)->marks->id);
+}
+
+static gboolean
+tooltip_cb (LapLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *tooltip)
+{
+  g_autoptr (LapMarks) marks = marks_of (self);
+  guint mark = by_keyboard ? LAP_NO_WARNING : mark_at (self, marks, x, y);
+  g_autofree char *words = mark != LAP_NO_WARNING ? lap_marks_words (checkup_of (self), marks, mark) : NULL;
+
+  gtk_tooltip_set_text (tooltip, words);
+  return words != NULL;
+}
+
+/* A click chooses the warning of the mark; another one the next that it stands for. */
+static void
+pressed_cb (LapLane *self, int n, double x, double y, GtkGesture *click)
+{
+  LapScoreContext *context = PRIVATE (self)->context;
+  g_autoptr (LapMarks) marks = marks_of (self);
+  guint mark = mark_at (self, marks, x, y);
+
+  if (mark == LAP_NO_WARNING)
+    return;
+  gtk_gesture_set_state (click, GTK_EVENT_SEQUENCE_CLAIMED);
+  lap_score_choose_warning (context, lap_marks_next (marks, mark, context->warning));
+}
+
+static void
+show_marks (LapLane *self)
+{
+  GtkGesture *click = gtk_gesture_click_new ();
+
+  gtk_widget_set_has_tooltip (GTK_WIDGET (self), TRUE);
+  g_signal_connect (self, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
+  g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
 }
 
 static void
@@ -113,6 +209,8 @@ lap_lane_constructed (GObject *object)
   AdwStyleManager *manager = adw_style_manager_get_default ();
 
   G_OBJECT_CLASS (lap_lane_parent_class)->constructed (object);
+  if (LAP_LANE_GET_CLASS (self)->marks != NULL)
+    show_marks (self);
   g_signal_connect_object (PRIVATE (self)->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (manager, "notify::dark", G_CALLBACK (style_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (manager, "notify::high-contrast", G_CALLBACK (style_cb), self, G_CONNECT_SWAPPED);

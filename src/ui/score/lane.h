@@ -17,6 +17,8 @@ G_BEGIN_DECLS
 #define LAP_TYPE_LANE (lap_lane_get_type ())
 G_DECLARE_DERIVABLE_TYPE (LapLane, lap_lane, LAP, LANE, GtkWidget)
 
+typedef struct _LapLaneKind LapLaneKind;
+
 struct _LapLaneClass {
   GtkWidgetClass parent_class;
   /* Height in px where a line of the lane's text takes @line. */
@@ -25,15 +27,18 @@ struct _LapLaneClass {
   /* Either may be NULL; both are below the children. @axis shows a part of the content, not always the view's. */
   void (*paint)  (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height);
   void (*draw)   (LapLane *lane, GtkSnapshot *snapshot, int width, int height);
+  /* The kind whose marks of warnings it shows, or NULL, and where the middle of one stands; -1 for the middle. */
+  const LapLaneKind *marks;
+  int  (*mark_y) (LapLane *lane, const LapWarning *warning, int height);
 };
 
-typedef struct {
+struct _LapLaneKind {
   const char *id;
   const char *title; /* marked for translation */
   const char *hint;  /* how to read it, marked for translation, or NULL */
   GType     (*type) (void);
   GtkWidget *(*label) (LapLane *lane); /* its label, where that is more than title and hint; else NULL */
-} LapLaneKind;
+};
 
 LapScoreContext   *lap_lane_context     (LapLane         *lane);
 /* px of a line of the lane's text, which grows with the text size of the desktop. */

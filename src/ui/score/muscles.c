@@ -165,6 +165,21 @@ lap_muscles_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int hei
   paint_clashes (lane, cr, axis, self->open, head);
 }
 
+/* On the join in the first region they share; what isn't about one region stands above the rows. */
+static int
+lap_muscles_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
+{
+  LapMusclesLane *self = LAP_MUSCLES_LANE (lane);
+  guint32 rows = g_str_equal (warning->check->id, "same-muscle") ? lap_muscle_regions (warning->mask) : 0;
+  guint row = rows != 0 ? (guint) g_bit_nth_lsf (rows, -1) : 0;
+  int top, high;
+
+  if (rows == 0 && self->open)
+    return lap_muscles_lane_head (self) / 2;
+  lap_load_rows_place (lap_lane_line (lane), self->open, row, &top, &high);
+  return lap_muscles_lane_head (self) + top + high / 2;
+}
+
 static void
 lap_muscles_lane_class_init (LapMusclesLaneClass *klass)
 {
@@ -172,6 +187,8 @@ lap_muscles_lane_class_init (LapMusclesLaneClass *klass)
 
   lane_class->height = lap_muscles_lane_height;
   lane_class->paint = lap_muscles_lane_paint;
+  lane_class->marks = &lap_lane_muscles;
+  lane_class->mark_y = lap_muscles_lane_mark_y;
 }
 
 static void

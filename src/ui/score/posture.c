@@ -6,6 +6,7 @@
  */
 #include "ui/palette.h"
 #include "ui/score/lane.h"
+#include "ui/score/marks.h"
 #include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
@@ -24,7 +25,7 @@ G_DEFINE_FINAL_TYPE (LapPostureLane, lap_posture_lane, LAP_TYPE_LANE)
 #define HEIGHTS 3 /* the highest; 0 is lying */
 #define LEAST   3 /* px of a change that takes longer than there is, and between two of them */
 #define DENSE   4 /* px that a turn needs for a line */
-#define LABEL_LINES 3 /* lines of text that are as high as a label is wide */
+#define LABEL_LINES 4 /* lines of text that are as high as a label and a mark are wide */
 
 static int
 lap_posture_lane_height (LapLane *lane, int line)
@@ -77,7 +78,7 @@ paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint turn, int he
   g_autofree char *text = g_strdup_printf (_("%d s"), lacking (t, turn));
   g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
 
-  lap_paint_layout (cr, layout, &ink, round (MAX (a, b)) + 3, (height - lap_lane_line (lane)) / 2);
+  lap_paint_layout (cr, layout, &ink, round ((a + b) / 2) + lap_marks_size (lap_lane_line (lane)) / 2 + 2, (height - lap_lane_line (lane)) / 2);
 }
 
 static gboolean
@@ -222,6 +223,7 @@ lap_posture_lane_class_init (LapPostureLaneClass *klass)
 
   lane_class->height = lap_posture_lane_height;
   lane_class->paint = lap_posture_lane_paint;
+  lane_class->marks = &lap_lane_posture;
 }
 
 static void

@@ -4,6 +4,7 @@
  */
 #include "ui/palette.h"
 #include "ui/score/lane.h"
+#include "ui/score/marks.h"
 #include "ui/score/paint.h"
 
 #include "place/ticks.h"
@@ -52,10 +53,24 @@ label_of (LapLane *lane, int second)
   return layout;
 }
 
+/* Where the line ends; below it there is room for marks. */
+static int
+line_y (int line)
+{
+  return line + LONG_TICK + 4;
+}
+
 static int
 lap_ruler_lane_height (LapLane *lane, int line)
 {
-  return line + LONG_TICK + 4;
+  return line_y (line) + lap_marks_size (line) / 2;
+}
+
+/* On the line, where all lanes begin. */
+static int
+lap_ruler_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
+{
+  return line_y (lap_lane_line (lane)) - 1;
 }
 
 static double
@@ -100,8 +115,9 @@ paint_ticks (cairo_t *cr, const GArray *ticks, gboolean labelled, int height)
 }
 
 static void
-lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height)
+lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int whole)
 {
+  int height = line_y (lap_lane_line (lane));
   g_autoptr (GArray) ticks = lap_ticks (axis, 0, label_room (lane));
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length);
@@ -134,6 +150,8 @@ lap_ruler_lane_class_init (LapRulerLaneClass *klass)
 
   lane_class->height = lap_ruler_lane_height;
   lane_class->paint = lap_ruler_lane_paint;
+  lane_class->marks = &lap_lane_ruler;
+  lane_class->mark_y = lap_ruler_lane_mark_y;
 }
 
 static void

@@ -5,6 +5,7 @@
  */
 #include "ui/palette.h"
 #include "ui/score/lane.h"
+#include "ui/score/marks.h"
 #include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
@@ -112,6 +113,12 @@ lap_talk_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height
   }
 }
 
+static int
+lap_talk_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
+{
+  return lap_marks_size (lap_lane_line (lane)) / 2 + 1;
+}
+
 static void
 lap_talk_lane_class_init (LapTalkLaneClass *klass)
 {
@@ -119,6 +126,8 @@ lap_talk_lane_class_init (LapTalkLaneClass *klass)
 
   lane_class->height = lap_talk_lane_height;
   lane_class->paint = lap_talk_lane_paint;
+  lane_class->marks = &lap_lane_talk;
+  lane_class->mark_y = lap_talk_lane_mark_y;
 }
 
 static void

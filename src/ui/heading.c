@@ -3,6 +3,7 @@
 
 #include "place/formula.h"
 #include "ui/flow.h"
+#include "ui/formula-entry.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -51,7 +52,8 @@ label_new (LapHeading *self, const char *style)
 static void
 lap_heading_init (LapHeading *self)
 {
-  self->formula = label_new (self, "formula");
+  self->formula = g_object_new (LAP_TYPE_FORMULA_ENTRY, NULL);
+  gtk_widget_set_parent (self->formula, GTK_WIDGET (self));
   self->coach = label_new (self, "dim-label");
   self->length = label_new (self, "length");
   gtk_widget_set_visible (self->length, FALSE);
@@ -80,10 +82,10 @@ lap_heading_show (LapHeading *self, LapDocument *document)
   g_autofree char *led = coach != NULL && *coach != '\0' ? g_strdup_printf (_("led by %s"), coach) : NULL;
   g_autofree char *length = lap_document_length_text (document);
 
-  gtk_label_set_text (GTK_LABEL (self->formula), formula);
+  lap_formula_entry_show (LAP_FORMULA_ENTRY (self->formula), document, part >= 0 ? timeline->parts[part].part : NULL,
+                          formula);
   gtk_label_set_text (GTK_LABEL (self->coach), led);
   gtk_label_set_text (GTK_LABEL (self->length), length);
-  gtk_widget_set_visible (self->formula, *formula != '\0');
   gtk_widget_set_visible (self->coach, led != NULL);
 }
 
@@ -91,4 +93,10 @@ void
 lap_heading_show_length (LapHeading *self, gboolean shown)
 {
   gtk_widget_set_visible (self->length, shown);
+}
+
+void
+lap_heading_type_formula (LapHeading *self)
+{
+  lap_formula_entry_open (LAP_FORMULA_ENTRY (self->formula));
 }

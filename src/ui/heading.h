@@ -19,4 +19,7 @@ void lap_heading_show        (LapHeading  *heading,
 void lap_heading_show_length (LapHeading  *heading,
                               gboolean     shown);
 
+/* Opens the line in which a formula is typed. */
+void lap_heading_type_formula (LapHeading *heading);
+
 G_END_DECLS

@@ -18,6 +18,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Score"), N_("Zoom in"), "win.zoom-in", "<Control>plus <Control>equal" },
   { LAP_SCOPE_WINDOW, N_("Score"), N_("Zoom out"), "win.zoom-out", "<Control>minus" },
   { LAP_SCOPE_WINDOW, N_("Score"), N_("See the whole session"), "win.zoom-fit", "<Control>0" },
+  { LAP_SCOPE_WINDOW, N_("Score"), N_("Type a formula"), "win.formula", "<Control>t" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the block on the left"), "score.left", "Left" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the block on the right"), "score.right", "Right" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("To the first block"), "score.first", "Home" },

@@ -154,6 +154,12 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
     lap_shelf_find (LAP_SHELF (self->shelf));
 }
 
+static void
+formula_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_heading_type_formula (LAP_HEADING (LAP_WINDOW (widget)->heading));
+}
+
 /* A narrow window shows the length where there is room for it, and leaves out what explains. */
 static void
 folded_cb (LapWindow *self)
@@ -253,6 +259,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
   gtk_widget_class_install_action (klass, "win.view", "s", view_action);
+  gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
   gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.shortcuts", NULL, shortcuts_action);

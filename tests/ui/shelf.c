@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/windows.h"
 
+#include "ui/desk.h"
 #include "ui/exercise-drop.h"
+#include "ui/formula-entry.h"
 #include "ui/shelf-filter.h"
 #include "ui/tile.h"
 
@@ -231,12 +233,10 @@ test_accessible (void)
   windows_close (window);
 }
 
-/* In a narrow window the catalogue is out of the way until it is asked for, and Escape sends it away. */
 static void
-test_folds (void)
+test_shown (void)
 {
-  g_autoptr (LapSession) session = lap_session_new ("Narrow");
-  LapWindow *window = windows_show (session);
+  LapWindow *window = windows_demo ();
   GtkWidget *shelf = GTK_WIDGET (lap_window_shelf (window)), *search = part_of (window, GTK_TYPE_SEARCH_ENTRY, "search");
 
   g_assert_true (gtk_widget_get_mapped (shelf));
@@ -247,22 +247,78 @@ test_folds (void)
   windows_settle (window);
   g_assert_true (gtk_widget_get_mapped (shelf));
   g_assert_true (gtk_widget_is_ancestor (gtk_window_get_focus (GTK_WINDOW (window)), search));
-  gtk_window_destroy (GTK_WINDOW (window));
-  window = windows_show (session);
-  gtk_window_set_default_size (GTK_WINDOW (window), 420, 640);
-  for (int i = 0; i < 400 && gtk_widget_get_width (GTK_WIDGET (window)) > 500; i++)
-    windows_settle (window);
-  windows_settle (window);
-  shelf = GTK_WIDGET (lap_window_shelf (window));
-  g_assert_false (gtk_widget_get_mapped (shelf));
-  gtk_widget_activate_action (GTK_WIDGET (window), "win.catalogue", NULL);
-  windows_settle (window);
-  g_assert_true (gtk_widget_get_mapped (shelf));
-  g_assert_cmpint (gtk_widget_get_width (shelf), <, gtk_widget_get_width (GTK_WIDGET (window)));
-  g_assert_true (windows_press (part_of (window, GTK_TYPE_SEARCH_ENTRY, "search"), "Escape"));
-  windows_settle (window);
-  g_assert_false (gtk_widget_get_mapped (shelf));
   windows_close (window);
+}
+
+/* A formula that can't be read changes nothing and says what was expected; one that can is one step. */
+static void
+test_formula (void)
+{
+  LapWindow *window = windows_demo ();
+  GtkWidget *formula = windows_find (GTK_WIDGET (window), LAP_TYPE_FORMULA_ENTRY, NULL), *button, *entry;
+  LapDocument *document = lap_window_document (window);
+  g_autofree char *before = windows_text (window), *after = NULL;
+
+  button = windows_find (formula, GTK_TYPE_MENU_BUTTON, NULL);
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.formula", NULL);
+  windows_settle (window);
+  entry = windows_find (GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (button))), GTK_TYPE_ENTRY, NULL);
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (entry)), ==, "40/20 × 10 × 2");
+  gtk_editable_set_text (GTK_EDITABLE (entry), "forty");
+  g_signal_emit_by_name (entry, "activate");
+  g_assert_true (gtk_widget_has_css_class (entry, "error"));
+  g_assert_false (lap_document_is_modified (document));
+  gtk_editable_set_text (GTK_EDITABLE (entry), "45/15 x 8 x 3");
+  g_signal_emit_by_name (entry, "activate");
+  g_assert_cmpstr (lap_history_undo_label (lap_document_history (document)), ==, "Reshape the part");
+  gtk_test_accessible_assert_property (button, GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                       "Formula: 45 s work, 15 s rest × 8 exercises × 3 rounds");
+  lap_document_undo (document);
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  windows_settle (window);
+  windows_close (window);
+}
+
+/* In a narrow window the panes are out of the way until they are asked for, one at a time, and Escape sends them away. */
+static void
+test_folds (void)
+{
+  static const char ui[] =
+    "<interface><object class='GtkWindow' id='window'><property name='default-width'>420</property>"
+    "<property name='default-height'>300</property><child><object class='LapDesk' id='desk'>"
+    "<child type='start'><object class='GtkButton' id='start'><property name='width-request'>200</property></object></child>"
+    "<child type='content'><object class='GtkButton' id='content'/></child>"
+    "<child type='end'><object class='GtkButton' id='end'><property name='width-request'>250</property></object></child>"
+    "</object></child></object></interface>";
+  g_autoptr (GtkBuilder) builder = NULL;
+  GtkWidget *window, *start, *content, *end;
+  LapDesk *desk;
+
+  g_type_ensure (LAP_TYPE_DESK);
+  builder = gtk_builder_new_from_string (ui, -1);
+  window = GTK_WIDGET (gtk_builder_get_object (builder, "window"));
+  desk = LAP_DESK (gtk_builder_get_object (builder, "desk"));
+  start = GTK_WIDGET (gtk_builder_get_object (builder, "start"));
+  content = GTK_WIDGET (gtk_builder_get_object (builder, "content"));
+  end = GTK_WIDGET (gtk_builder_get_object (builder, "end"));
+  gtk_window_present (GTK_WINDOW (window));
+  gtk_test_widget_wait_for_draw (window);
+  g_assert_true (lap_desk_is_folded (desk, LAP_DESK_START) && lap_desk_is_folded (desk, LAP_DESK_END));
+  g_assert_false (gtk_widget_get_mapped (start) || gtk_widget_get_mapped (end));
+  g_assert_cmpint (gtk_widget_get_width (content), >, gtk_widget_get_width (GTK_WIDGET (desk)) - 50); /* its padding */
+  lap_desk_set_shown (desk, LAP_DESK_START, TRUE);
+  gtk_test_widget_wait_for_draw (window);
+  g_assert_true (gtk_widget_get_mapped (start));
+  g_assert_cmpint (gtk_widget_get_width (start), <, gtk_widget_get_width (GTK_WIDGET (desk)));
+  lap_desk_set_shown (desk, LAP_DESK_END, TRUE);
+  gtk_test_widget_wait_for_draw (window);
+  g_assert_true (gtk_widget_get_mapped (end));
+  g_assert_false (gtk_widget_get_mapped (start));
+  g_assert_true (windows_press (end, "Escape"));
+  gtk_test_widget_wait_for_draw (window);
+  g_assert_false (gtk_widget_get_mapped (end));
+  gtk_window_destroy (GTK_WINDOW (window));
 }
 
 int
@@ -277,6 +333,8 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/shelf/keys", test_keys);
   g_test_add_func ("/ui/shelf/drag", test_drag);
   g_test_add_func ("/ui/shelf/accessible", test_accessible);
+  g_test_add_func ("/ui/shelf/shown", test_shown);
+  g_test_add_func ("/ui/shelf/formula", test_formula);
   g_test_add_func ("/ui/shelf/folds", test_folds);
   return g_test_run ();
 }

@@ -115,7 +115,7 @@ is_meant (const LapFormat *format, const LapPublication *what, GError **error)
 }
 
 gboolean
-lap_publish (const LapFormat *format, const LapPublication *what, const char *path, const LapWatch *watch,
+lap_publish (const LapFormat *format, const LapPublication *what, const char *path, const LapProgress *watch,
              GError **error)
 {
   const char *suffix = lap_format_suffix (format, path, error);

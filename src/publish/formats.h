@@ -64,7 +64,7 @@ const char      *lap_format_suffix  (const LapFormat       *format,
 gboolean         lap_publish        (const LapFormat       *format,
                                      const LapPublication  *what,
                                      const char            *path,
-                                     const LapWatch        *watch,
+                                     const LapProgress        *watch,
                                      GError               **error);
 
 G_END_DECLS

@@ -9,14 +9,14 @@
 #include <stdio.h>
 
 struct _LapOutput {
-  LapWatch   watch;
+  LapProgress   watch;
   char      *path;
   LapSaving *saving; /* NULL for standard output and folders */
   char      *folder; /* that is being filled, NULL for files */
 };
 
 static LapOutput *
-output_new (const char *path, const LapWatch *watch)
+output_new (const char *path, const LapProgress *watch)
 {
   LapOutput *output = g_new0 (LapOutput, 1);
 
@@ -29,7 +29,7 @@ output_new (const char *path, const LapWatch *watch)
 }
 
 LapOutput *
-lap_output_open_file (const char *path, const LapWatch *watch, GError **error)
+lap_output_open_file (const char *path, const LapProgress *watch, GError **error)
 {
   g_autoptr (LapOutput) output = output_new (path, watch);
 
@@ -40,7 +40,7 @@ lap_output_open_file (const char *path, const LapWatch *watch, GError **error)
 }
 
 LapOutput *
-lap_output_open_folder (const char *path, const LapWatch *watch, GError **error)
+lap_output_open_folder (const char *path, const LapProgress *watch, GError **error)
 {
   g_autoptr (LapOutput) output = output_new (path, watch);
 
@@ -115,7 +115,7 @@ lap_output_folder (LapOutput *output)
   return output->folder;
 }
 
-const LapWatch *
+const LapProgress *
 lap_output_watch (LapOutput *output)
 {
   return &output->watch;

@@ -21,18 +21,18 @@ typedef struct {
   LapProgressFunc progress; /* may be NULL */
   gpointer        data;
   GCancellable   *cancellable; /* may be NULL */
-} LapWatch;
+} LapProgress;
 
 typedef struct _LapOutput LapOutput;
 
 /* "-" as @path is standard output. @watch (copied) may be NULL. NULL with LAP_ERROR_UNWRITABLE where it can't be
  * written. */
 LapOutput  *lap_output_open_file   (const char      *path,
-                                    const LapWatch  *watch,
+                                    const LapProgress  *watch,
                                     GError         **error);
 /* A folder that isn't there yet, or holds nothing but what was published there before. */
 LapOutput  *lap_output_open_folder (const char      *path,
-                                    const LapWatch  *watch,
+                                    const LapProgress  *watch,
                                     GError         **error);
 void        lap_output_free        (LapOutput       *output);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapOutput, lap_output_free)
@@ -57,7 +57,7 @@ gboolean    lap_output_progress    (LapOutput       *output,
 LapSaving  *lap_output_saving      (LapOutput       *output);
 /* The folder that is being filled; NULL for a file. */
 const char *lap_output_folder      (LapOutput       *output);
-const LapWatch *lap_output_watch   (LapOutput       *output);
+const LapProgress *lap_output_watch   (LapOutput       *output);
 /* Runs another program until it ends or nobody wants it any more. FALSE with what it complained about
  * (LAP_ERROR_UNWRITABLE), or G_IO_ERROR_CANCELLED after it was ended. */
 gboolean    lap_output_run         (LapOutput       *output,

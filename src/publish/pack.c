@@ -32,7 +32,7 @@ static const Item items[] = {
 
 /* The share of the whole work that one item is. */
 typedef struct {
-  const LapWatch *watch;
+  const LapProgress *watch;
   guint           item;
 } Share;
 
@@ -46,7 +46,7 @@ progress_cb (double done, gpointer data)
 }
 
 static gboolean
-write_sheet (const Item *item, const LapPublication *what, const char *path, const LapWatch *watch, GError **error)
+write_sheet (const Item *item, const LapPublication *what, const char *path, const LapProgress *watch, GError **error)
 {
   LapSheetOptions options = { .paper = item->paper };
   g_autoptr (GBytes) pdf = lap_sheet_print (lap_sheets_find (item->sheet), what->timeline, &options, error);
@@ -57,7 +57,7 @@ write_sheet (const Item *item, const LapPublication *what, const char *path, con
 
 /* What only some formats understand is left out for the others. */
 static gboolean
-write_format (const Item *item, const LapPublication *what, const char *path, const LapWatch *watch, GError **error)
+write_format (const Item *item, const LapPublication *what, const char *path, const LapProgress *watch, GError **error)
 {
   const LapFormat *format = lap_formats_find (item->format);
   LapPublication own = { .timeline = what->timeline };
@@ -71,7 +71,7 @@ write_format (const Item *item, const LapPublication *what, const char *path, co
 
 /* Where a part of the system is missing that is noted in @missing, and all is well. */
 static gboolean
-write_item (const Item *item, const LapPublication *what, const char *folder, const LapWatch *watch, GString *missing,
+write_item (const Item *item, const LapPublication *what, const char *folder, const LapProgress *watch, GString *missing,
             GError **error)
 {
   g_autofree char *path = g_build_filename (folder, item->name, NULL);
@@ -96,7 +96,7 @@ lap_pack_write (const LapPublication *what, const char *suffix, LapOutput *outpu
   g_autoptr (GString) missing = g_string_new (NULL);
   g_autofree char *note = g_build_filename (folder, "missing.txt", NULL);
   Share share = { lap_output_watch (output), 0 };
-  LapWatch watch = { progress_cb, &share, share.watch->cancellable };
+  LapProgress watch = { progress_cb, &share, share.watch->cancellable };
 
   for (guint i = 0; i < G_N_ELEMENTS (items); i++) {
     share.item = i;

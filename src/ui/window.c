@@ -9,6 +9,7 @@
 #include "ui/heading.h"
 #include "ui/meter.h"
 #include "ui/notice.h"
+#include "ui/publish.h"
 #include "ui/rehearse/page.h"
 #include "ui/saving.h"
 #include "ui/shortcuts.h"
@@ -186,6 +187,13 @@ export_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+publish_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_pane_commit (LAP_PANE (LAP_WINDOW (widget)->pane));
+  gtk_window_present (lap_publish_dialog_new (LAP_WINDOW (widget)));
+}
+
+static void
 view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (LAP_WINDOW (widget)->views), g_variant_get_string (parameter, NULL));
@@ -253,6 +261,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.redo", NULL, undo_action);
   lap_saving_install (klass);
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
+  gtk_widget_class_install_action (klass, "win.publish", NULL, publish_action);
   gtk_widget_class_install_action (klass, "win.print", NULL, print_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);

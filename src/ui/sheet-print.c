@@ -90,7 +90,7 @@ page_setup (LapPaper paper)
 }
 
 void
-lap_sheet_print_dialog (LapWindow *window, const LapSheet *sheet, const LapSheetChoice *choice)
+lap_sheet_print_dialog (LapWindow *window, const LapSheet *sheet, const LapSheetChoice *choice, const char *path)
 {
   g_autoptr (GtkPrintOperation) operation = gtk_print_operation_new ();
   g_autoptr (GtkPageSetup) setup = page_setup (choice->pieces >= 0 ? (LapPaper) choice->pieces : choice->options.paper);
@@ -111,7 +111,10 @@ lap_sheet_print_dialog (LapWindow *window, const LapSheet *sheet, const LapSheet
   gtk_print_operation_set_embed_page_setup (operation, TRUE);
   g_signal_connect_data (operation, "draw-page", G_CALLBACK (draw_cb), job, job_free, 0);
   g_signal_connect (operation, "request-page-setup", G_CALLBACK (setup_cb), job);
-  if (gtk_print_operation_run (operation, GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG, GTK_WINDOW (window), &error) ==
-      GTK_PRINT_OPERATION_RESULT_ERROR)
+  if (path != NULL)
+    gtk_print_operation_set_export_filename (operation, path);
+  if (gtk_print_operation_run (operation, path != NULL ? GTK_PRINT_OPERATION_ACTION_EXPORT
+                                                       : GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
+                               GTK_WINDOW (window), &error) == GTK_PRINT_OPERATION_RESULT_ERROR)
     lap_window_tell_error (window, _("The sheet couldn't be printed"), error->message);
 }

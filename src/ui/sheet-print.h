@@ -14,9 +14,11 @@ gboolean lap_sheet_is_large (const LapSheetChoice *choice);
 /* The paper of such a printer here, by the locale. */
 LapPaper lap_printer_paper  (void);
 
-/* Shows the dialog over @window and prints what it asks for; what goes wrong is told there. */
+/* Shows the dialog over @window and prints what it asks for; what goes wrong is told there. With @path nothing is asked
+ * and the same pages go to that PDF. */
 void     lap_sheet_print_dialog (LapWindow            *window,
                                  const LapSheet       *sheet,
-                                 const LapSheetChoice *choice);
+                                 const LapSheetChoice *choice,
+                                 const char           *path);
 
 G_END_DECLS

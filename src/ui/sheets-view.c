@@ -321,7 +321,7 @@ answer_cb (AdwMessageDialog *dialog, const char *response, gpointer data)
   if (g_str_equal (response, "pieces"))
     deed->choice.pieces = lap_printer_paper ();
   if (!g_str_equal (response, "cancel"))
-    lap_sheet_print_dialog (deed->window, deed->sheet, &deed->choice);
+    lap_sheet_print_dialog (deed->window, deed->sheet, &deed->choice, NULL);
   deed_free (deed);
 }
 
@@ -333,7 +333,7 @@ lap_sheets_view_print (LapSheetsView *self)
   GtkWidget *dialog;
 
   if (self->choice.pieces >= 0 || !lap_sheet_is_large (&self->choice)) {
-    lap_sheet_print_dialog (window_of (self), lap_sheets_view_sheet (self), &self->choice);
+    lap_sheet_print_dialog (window_of (self), lap_sheets_view_sheet (self), &self->choice, NULL);
     return;
   }
   heading = g_strdup_printf (_("Does your printer take %s?"),

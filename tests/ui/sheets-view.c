@@ -11,6 +11,9 @@
 #include "ui/sheet-print.h"
 #include "ui/sheets-view.h"
 
+#include <glib/gstdio.h>
+#include <stdio.h>
+
 static LapSheetsView *
 open_view (LapWindow *window)
 {
@@ -168,6 +171,53 @@ test_print (void)
   windows_close (window);
 }
 
+/* What poppler's pdfinfo says of the pages of @path: "2 842 x 1191". */
+static char *
+pages_of (const char *path)
+{
+  g_autoptr (GSubprocess) process = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autofree char *said = NULL;
+  g_auto (GStrv) lines = NULL;
+  double width = 0, height = 0;
+  int n = 0;
+
+  process = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_PIPE, &error, "pdfinfo", path, NULL);
+  g_assert_no_error (error);
+  g_subprocess_communicate_utf8 (process, NULL, NULL, &said, NULL, &error);
+  g_assert_no_error (error);
+  lines = g_strsplit (said, "\n", -1);
+  for (guint i = 0; lines[i] != NULL; i++) {
+    sscanf (lines[i], "Pages: %d", &n);
+    sscanf (lines[i], "Page size: %lf x %lf", &width, &height);
+  }
+  return g_strdup_printf ("%d %.0f x %.0f", n, width, height);
+}
+
+/* The print dialog's own pages: the sheet on its paper, or in pieces on the printer's. A3 is 842 by 1191 points, A4 595
+ * by 842 (ISO 216). */
+static void
+test_printed (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "a.pdf", NULL);
+  LapWindow *window = windows_demo ();
+  const LapSheet *poster = lap_sheets_find ("poster");
+  LapSheetChoice choice = { .options = { .paper = LAP_PAPER_A3, .distance = 2 }, .pieces = -1 };
+  g_autofree char *one = NULL, *pieces = NULL;
+
+  lap_sheet_print_dialog (window, poster, &choice, path);
+  one = pages_of (path);
+  g_assert_cmpstr (one, ==, "1 842 x 1191");
+  choice.pieces = LAP_PAPER_A4;
+  lap_sheet_print_dialog (window, poster, &choice, path);
+  pieces = pages_of (path);
+  /* What is printed of it is 273 by 396 mm: two pieces of A4 on its side. */
+  g_assert_cmpstr (pieces, ==, "2 842 x 595");
+  g_unlink (path);
+  g_rmdir (folder);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -176,6 +226,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/sheets-view/follows", test_follows);
   g_test_add_func ("/ui/sheets-view/remembers", test_remembers);
   g_test_add_func ("/ui/sheets-view/print", test_print);
+  g_test_add_func ("/ui/sheets-view/printed", test_printed);
   g_test_add_func ("/ui/sheets-view/large", test_large);
   return g_test_run ();
 }

@@ -3,6 +3,7 @@
 
 #include "place/safety.h"
 #include "ui/rehearse/player.h"
+#include "ui/settings.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -312,6 +313,10 @@ lap_rehearse_page_init (LapRehearsePage *self)
 
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_label_set_text (GTK_LABEL (self->more), safety);
+  lap_settings_bind ("rehearse-fullscreen", self->fullscreen, "active");
+  lap_settings_bind ("rehearse-mirrored", self->mirror, "active");
+  lap_settings_bind ("rehearse-tones", self->tones, "active");
+  lap_settings_bind ("rehearse-volume", gtk_range_get_adjustment (GTK_RANGE (self->volume)), "value");
   g_signal_connect_object (monitors (self), "items-changed", G_CALLBACK (list_monitors), self, G_CONNECT_SWAPPED);
   list_monitors (self);
   show_overruns (self);

@@ -6,6 +6,8 @@
 
 #include "publish/cuts.h"
 #include "publish/formats.h"
+#include "store/documents.h"
+#include "store/read-file.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -65,6 +67,28 @@ understand (const Words *words, const LapFormat **format, LapPublication *what)
   return TRUE;
 }
 
+/* Whether @file can be read as a week. */
+static gboolean
+is_week (const char *file)
+{
+  g_autoptr (GBytes) bytes = lap_read_file (file, NULL, NULL);
+  g_autoptr (LapObject) document = bytes != NULL ? lap_document_from_bytes (bytes, NULL) : NULL;
+
+  return document != NULL && LAP_IS_WEEK (document);
+}
+
+static int
+publish_week (const char *file, const LapFormat *format, LapPublication *what, const char *out)
+{
+  g_autoptr (LapWeek) week = lap_cli_week (file);
+  GError *error = NULL;
+
+  if (week == NULL)
+    return LAP_ERROR_INVALID;
+  what->week = LAP_OBJECT (week);
+  return lap_publish (format, what, out, NULL, &error) ? 0 : lap_cli_fail (error);
+}
+
 static int
 publish (const char *file, const LapFormat *format, LapPublication *what, const char *out)
 {
@@ -100,6 +124,8 @@ run (int argc, char **argv)
   if (!lap_cli_options (argc, argv, &lap_command_publish, entries, 1, 1, &files) ||
       !understand (&words, &format, &what))
     return LAP_ERROR_USAGE;
+  if (is_week (files[0]))
+    return publish_week (files[0], format, &what, words.out);
   return publish (files[0], format, &what, words.out);
 }
 

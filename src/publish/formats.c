@@ -11,11 +11,19 @@
 #include "publish/takes.h"
 #include "publish/timeline.h"
 #include "publish/tones.h"
+#include "publish/week-table.h"
 
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
 #define FILM (LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_TAKES)
+
+/* The running order of a session, or the classes of a week. */
+static gboolean
+write_table (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
+{
+  return (what->week != NULL ? lap_week_table_write : lap_table_write) (what, suffix, output, error);
+}
 
 static const LapFormat formats[] = {
   { "chapters", N_("Chapters"), N_("for a player, as WebVTT"), "vtt", FILM, lap_chapters_write },
@@ -26,8 +34,10 @@ static const LapFormat formats[] = {
     LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_OF_TAKES, lap_takes_write },
   { "cut-list", N_("List to cut by"), N_("in, out and what to keep, as CSV"), "csv",
     LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_OF_TAKES, lap_cut_list_write },
-  { "table", N_("Running order as a table"), N_("for a spreadsheet, as CSV"), "csv", LAP_FORMAT_SESSION,
-    lap_table_write },
+  { "table", N_("Table"), N_("for a spreadsheet, as CSV"), "csv",
+    LAP_FORMAT_SESSION | LAP_FORMAT_WEEK | LAP_FORMAT_FROM, write_table },
+  { "hours", N_("Hours of coaches"), N_("what each coach gives in a week, as CSV"), "csv",
+    LAP_FORMAT_WEEK | LAP_FORMAT_FROM, lap_hours_write },
   { "tones", N_("Tones"), N_("what counts people in and out, as WAV or FLAC"), "wav flac",
     LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET, lap_tones_write },
   { "overlay", N_("Overlay"), N_("time, name and what is next: a folder of PNGs, or a film (.mov, .webm)"), "/ mov webm",
@@ -109,7 +119,7 @@ is_meant (const LapFormat *format, const LapPublication *what, GError **error)
     return refuse (error, format, _("%s isn’t on the clock of a film: --takes doesn’t change it"));
   if ((what->at != NULL || what->timezone != NULL) && !(format->flags & LAP_FORMAT_AT))
     return refuse (error, format, _("%s says no day: --at and --timezone don’t change it"));
-  if (what->from != NULL && !(format->flags & LAP_FORMAT_FROM))
+  if (what->from != NULL && (what->week == NULL || !(format->flags & LAP_FORMAT_FROM)))
     return refuse (error, format, _("%s says no day: --from doesn’t change it"));
   return TRUE;
 }

@@ -134,6 +134,37 @@ test_mark_selects_warning (void)
   windows_close (window);
 }
 
+/* Lanes are hidden and moved, and the next window has them so. */
+static void
+test_choice_is_kept (void)
+{
+  LapWindow *window = windows_demo (), *other;
+  LapScoreView *view = lap_window_score (window);
+  int before = gtk_widget_get_height (GTK_WIDGET (view));
+
+  g_assert_cmpstr (lap_score_view_nth (view, 0)->id, ==, "ruler");
+  lap_score_view_show (view, "talk", FALSE);
+  lap_score_view_show (view, "ruler", FALSE);
+  lap_score_view_show (view, "blocks", FALSE);
+  lap_score_view_move (view, "effort", -1);
+  lap_score_view_move (view, "parts", -1); /* the clock stays above */
+  windows_settle (window);
+  g_assert_cmpint (gtk_widget_get_height (GTK_WIDGET (view)), <, before);
+  other = windows_demo ();
+  view = lap_window_score (other);
+  g_assert_false (lap_score_view_is_shown (view, "talk"));
+  g_assert_true (lap_score_view_is_shown (view, "ruler"));
+  g_assert_true (lap_score_view_is_shown (view, "blocks"));
+  g_assert_cmpstr (lap_score_view_nth (view, 0)->id, ==, "ruler");
+  g_assert_cmpstr (lap_score_view_nth (view, 4)->id, ==, "effort");
+  g_assert_cmpstr (lap_score_view_nth (view, 5)->id, ==, "posture");
+  lap_score_view_show (view, "talk", TRUE);
+  lap_score_view_move (view, "effort", 1);
+  windows_settle (other);
+  windows_close (window);
+  windows_close (other);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -143,5 +174,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/muscles-open", test_muscles_open);
   g_test_add_func ("/ui/lanes/know-their-checks", test_lanes_know_their_checks);
   g_test_add_func ("/ui/lanes/mark-selects-warning", test_mark_selects_warning);
+  g_test_add_func ("/ui/lanes/choice-is-kept", test_choice_is_kept);
   return g_test_run ();
 }

@@ -5,10 +5,14 @@
  */
 #include "ui/score/view.h"
 
+#include "ui/score/lanes-menu.h"
+#include "ui/settings.h"
+
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
 typedef struct {
+  const LapLaneKind *kind;
   GtkWidget *label; /* a box with title and hint */
   GtkWidget *hint;  /* in it, or NULL */
   GtkWidget *lane;
@@ -18,7 +22,7 @@ struct _LapScoreView {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   GArray          *rows; /* Row */
-  GtkWidget       *bar;
+  GtkWidget       *bar, *menu;
   double           x;    /* of the pointer */
 };
 
@@ -41,13 +45,25 @@ nth (LapScoreView *self, guint i)
 static int
 label_width (LapScoreView *self)
 {
-  int width = 0, natural;
+  int width, natural;
 
+  gtk_widget_measure (self->menu, GTK_ORIENTATION_HORIZONTAL, -1, &width, NULL, NULL, NULL);
   for (guint i = 0; i < self->rows->len; i++) {
     gtk_widget_measure (nth (self, i)->label, GTK_ORIENTATION_HORIZONTAL, -1, NULL, &natural, NULL, NULL);
     width = MAX (width, natural);
   }
   return MIN (width, LABELS_MOST);
+}
+
+/* px of what is below the lanes: the scroll bar, and the menu of lanes below their labels. */
+static int
+foot_height (LapScoreView *self)
+{
+  int bar, menu;
+
+  gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, &bar, NULL, NULL, NULL);
+  gtk_widget_measure (self->menu, GTK_ORIENTATION_VERTICAL, -1, &menu, NULL, NULL, NULL);
+  return MAX (bar, menu);
 }
 
 static int
@@ -56,6 +72,8 @@ row_height (LapScoreView *self, guint i, int labels)
   Row *row = nth (self, i);
   int lane, label;
 
+  if (!gtk_widget_get_visible (row->lane))
+    return 0;
   gtk_widget_measure (row->lane, GTK_ORIENTATION_VERTICAL, -1, &lane, NULL, NULL, NULL);
   gtk_widget_measure (row->label, GTK_ORIENTATION_VERTICAL, labels, &label, NULL, NULL, NULL);
   return MAX (lane, label);
@@ -75,8 +93,7 @@ lap_score_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_s
   }
   for (guint i = 0; i < self->rows->len; i++)
     height += row_height (self, i, labels);
-  gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, least, NULL, NULL, NULL);
-  *least = *natural = height + *least;
+  *least = *natural = height + foot_height (self);
 }
 
 static void
@@ -84,7 +101,7 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
 {
   LapScoreView *self = LAP_SCORE_VIEW (widget);
   gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
-  int labels = label_width (self), left = mirrored ? 0 : labels + LABEL_GAP, y = 0, bar;
+  int labels = label_width (self), left = mirrored ? 0 : labels + LABEL_GAP, y = 0, foot;
   int view = MAX (1, width - labels - LABEL_GAP);
 
   lap_score_set_view (self->context, view, mirrored, lap_lane_line (LAP_LANE (nth (self, 0)->lane)) / USUAL_LINE);
@@ -92,12 +109,15 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
     Row *row = nth (self, i);
     int room = row_height (self, i, labels);
 
+    if (!gtk_widget_get_visible (row->lane))
+      continue;
     gtk_widget_size_allocate (row->label, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, room }, -1);
     gtk_widget_size_allocate (row->lane, &(GtkAllocation) { left, y, view, room }, -1);
     y += room;
   }
-  gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, &bar, NULL, NULL, NULL);
-  gtk_widget_size_allocate (self->bar, &(GtkAllocation) { left, y, view, bar }, -1);
+  foot = foot_height (self);
+  gtk_widget_size_allocate (self->bar, &(GtkAllocation) { left, y, view, foot }, -1);
+  gtk_widget_size_allocate (self->menu, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, foot }, -1);
 }
 
 /* px of the lanes, from px of the view. */
@@ -182,6 +202,7 @@ lap_score_view_dispose (GObject *object)
   }
   g_array_set_size (self->rows, 0);
   g_clear_pointer (&self->bar, gtk_widget_unparent);
+  g_clear_pointer (&self->menu, gtk_widget_unparent);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_score_view_parent_class)->dispose (object);
 }
@@ -213,6 +234,8 @@ lap_score_view_init (LapScoreView *self)
   self->bar = gtk_scrollbar_new (GTK_ORIENTATION_HORIZONTAL, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->bar), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Scroll in time"), -1);
   gtk_widget_set_parent (self->bar, GTK_WIDGET (self));
+  self->menu = lap_lanes_menu_new (self);
+  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
   add_controllers (self);
 }
 
@@ -237,6 +260,109 @@ label_new (const LapLaneKind *kind, GtkWidget **hint)
   return box;
 }
 
+static guint
+find (LapScoreView *self, const char *id)
+{
+  for (guint i = 0; i < self->rows->len; i++)
+    if (g_str_equal (nth (self, i)->kind->id, id))
+      return i;
+  return G_MAXUINT;
+}
+
+/* Moves a row; the children go along, so that Tab goes from above to below. */
+static void
+put (LapScoreView *self, guint from, guint to)
+{
+  Row row = *nth (self, from);
+
+  g_array_remove_index (self->rows, from);
+  g_array_insert_val (self->rows, to, row);
+  for (guint i = 0; i < self->rows->len; i++) {
+    gtk_widget_insert_before (nth (self, i)->label, GTK_WIDGET (self), self->bar);
+    gtk_widget_insert_before (nth (self, i)->lane, GTK_WIDGET (self), self->bar);
+  }
+}
+
+static void
+set_shown (LapScoreView *self, guint i, gboolean shown)
+{
+  gtk_widget_set_visible (nth (self, i)->label, shown);
+  gtk_widget_set_visible (nth (self, i)->lane, shown);
+}
+
+static void
+remember (LapScoreView *self)
+{
+  g_autoptr (GVariantBuilder) order = g_variant_builder_new (G_VARIANT_TYPE_STRING_ARRAY);
+  g_autoptr (GVariantBuilder) hidden = g_variant_builder_new (G_VARIANT_TYPE_STRING_ARRAY);
+
+  for (guint i = 0; i < self->rows->len; i++) {
+    g_variant_builder_add (order, "s", nth (self, i)->kind->id);
+    if (!gtk_widget_get_visible (nth (self, i)->lane))
+      g_variant_builder_add (hidden, "s", nth (self, i)->kind->id);
+  }
+  lap_settings_keep ("lanes", g_variant_builder_end (order));
+  lap_settings_keep ("lanes-hidden", g_variant_builder_end (hidden));
+}
+
+/* Settings may be older than a lane, or newer: unknown ids are passed over, lanes that aren't listed follow. */
+static void
+recall (LapScoreView *self)
+{
+  g_autoptr (GVariant) order = lap_settings_value ("lanes", g_variant_new_strv (NULL, 0));
+  g_autoptr (GVariant) hidden = lap_settings_value ("lanes-hidden", g_variant_new_strv (NULL, 0));
+  g_autofree const char **ids = g_variant_get_strv (order, NULL), **not = g_variant_get_strv (hidden, NULL);
+  guint to = 1;
+
+  for (guint i = 0; ids[i] != NULL; i++) {
+    guint from = find (self, ids[i]);
+
+    if (from != G_MAXUINT && from >= to)
+      put (self, from, to++);
+  }
+  for (guint i = 0; not[i] != NULL; i++)
+    lap_score_view_show (self, not[i], FALSE);
+}
+
+const LapLaneKind *
+lap_score_view_nth (LapScoreView *self, guint n)
+{
+  return n < self->rows->len ? nth (self, n)->kind : NULL;
+}
+
+gboolean
+lap_score_view_is_shown (LapScoreView *self, const char *id)
+{
+  guint i = find (self, id);
+
+  return i != G_MAXUINT && gtk_widget_get_visible (nth (self, i)->lane);
+}
+
+void
+lap_score_view_show (LapScoreView *self, const char *id, gboolean shown)
+{
+  guint i = find (self, id);
+
+  /* Without clock or blocks there would be nothing to work on. */
+  if (i == G_MAXUINT || i == 0 || nth (self, i)->kind == &lap_lane_blocks || lap_score_view_is_shown (self, id) == shown)
+    return;
+  set_shown (self, i, shown);
+  remember (self);
+}
+
+void
+lap_score_view_move (LapScoreView *self, const char *id, int by)
+{
+  guint from = find (self, id);
+  int to = (int) from + by;
+
+  if (from == G_MAXUINT || from == 0 || to < 1 || to >= (int) self->rows->len)
+    return;
+  put (self, from, to);
+  remember (self);
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
 void
 lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
 {
@@ -245,7 +371,7 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
   gtk_scrollbar_set_adjustment (GTK_SCROLLBAR (self->bar), context->adjustment);
   for (guint i = 0; i < lap_lanes_n (); i++) {
     const LapLaneKind *kind = lap_lanes_nth (i);
-    Row row = { NULL };
+    Row row = { kind };
 
     row.lane = g_object_new (kind->type (), "context", context, NULL);
     row.label = kind->label != NULL ? kind->label (LAP_LANE (row.lane)) : label_new (kind, &row.hint);
@@ -253,6 +379,7 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
     gtk_widget_insert_before (row.lane, GTK_WIDGET (self), self->bar);
     g_array_append_val (self->rows, row);
   }
+  recall (self);
 }
 
 LapBlocksLane *

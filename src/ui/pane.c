@@ -10,6 +10,7 @@
 #include "ui/chooser.h"
 #include "ui/column.h"
 #include "ui/figures.h"
+#include "ui/pane-more.h"
 #include "ui/player.h"
 #include "ui/score/words.h"
 
@@ -24,7 +25,7 @@ struct _LapPane {
   LapBlock        *shown;
   gboolean         showing;
   GtkWidget       *stack, *name, *where, *exercise_row, *choose, *popover, *chooser, *work_row, *work, *rest_row, *rest;
-  GtkWidget       *player, *what, *seconds_row, *seconds, *talk_box, *talk, *fields, *balance_box, *balance;
+  GtkWidget       *player, *what, *seconds_row, *seconds, *talk_box, *talk, *fields, *more, *balance_box, *balance;
 };
 
 G_DEFINE_FINAL_TYPE (LapPane, lap_pane, GTK_TYPE_WIDGET)
@@ -119,6 +120,8 @@ lap_pane_commit (LapPane *self)
   } else if (self->shown->kind == LAP_BLOCK_PAUSE)
     set_text (self, "pause", self->shown->pause, gtk_editable_get_text (GTK_EDITABLE (self->what)),
               _("Change the pause"));
+  else
+    lap_pane_more_commit (LAP_PANE_MORE (self->more));
 }
 
 static void
@@ -219,6 +222,7 @@ show_block (LapPane *self)
       show_bare_heading (self);
     show_figure (self, box);
     show_fields (self, self->shown);
+    lap_pane_more_show (LAP_PANE_MORE (self->more), self->context);
     gtk_widget_set_sensitive (self->fields, lap_document_is_editable (self->context->document));
     gtk_widget_set_sensitive (self->talk_box, lap_document_is_editable (self->context->document));
   } else
@@ -257,6 +261,7 @@ lap_pane_class_init (LapPaneClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_pane_dispose;
   g_type_ensure (LAP_TYPE_BALANCE_CHART);
   g_type_ensure (LAP_TYPE_CHOOSER);
+  g_type_ensure (LAP_TYPE_PANE_MORE);
   g_type_ensure (LAP_TYPE_PLAYER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPane, name)
@@ -276,6 +281,7 @@ lap_pane_class_init (LapPaneClass *klass)
   BIND (what);
   BIND (seconds_row);
   BIND (seconds);
+  BIND (more);
   BIND (talk_box);
   BIND (talk);
   BIND (balance_box);

@@ -1,0 +1,403 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/pane-more.h"
+
+#include "edit/verbs-blocks.h"
+#include "edit/verbs.h"
+
+#include <adwaita.h>
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+#define BETWEEN " / " /* cues in one line */
+
+struct _LapPaneMore {
+  GtkWidget        parent_instance;
+  LapScoreContext *context;
+  LapBlock        *shown;   /* an exercise, or NULL */
+  gboolean         showing;
+  char            *setup_was, *cues_was; /* as they were shown */
+  GtkWidget       *fields, *pace, *sides, *option, *fixed, *note, *words, *setup, *cues, *before, *during, *rounds, *care;
+};
+
+G_DEFINE_FINAL_TYPE (LapPaneMore, lap_pane_more, GTK_TYPE_WIDGET)
+
+static LapCatalogue *
+catalogue (LapPaneMore *self)
+{
+  return lap_document_catalogue (self->context->document);
+}
+
+static LapExercise *
+exercise (LapPaneMore *self)
+{
+  return self->shown->exercise != NULL ? lap_catalogue_find (catalogue (self), self->shown->exercise) : NULL;
+}
+
+static gboolean
+is_chosen (LapPaneMore *self, LapBlock *block)
+{
+  return block->kind == LAP_BLOCK_EXERCISE &&
+         (block == self->shown || g_hash_table_contains (self->context->chosen, block));
+}
+
+/* @property of all exercises that are selected becomes @value, as one step. */
+static void
+set_all (LapPaneMore *self, const char *property, int value, gboolean flag, const char *label)
+{
+  LapSession *session;
+  LapEdits *edits;
+
+  if (self->showing || self->shown == NULL)
+    return;
+  session = lap_document_session (self->context->document);
+  edits = lap_edits_new (label);
+  for (guint p = 0; p < lap_session_n (session); p++)
+    for (guint b = 0; b < lap_part_n (lap_session_nth (session, p)); b++) {
+      LapBlock *block = lap_part_nth (lap_session_nth (session, p), b);
+
+      if (is_chosen (self, block) && flag)
+        lap_edits_set_flag (edits, block, property, value);
+      else if (is_chosen (self, block))
+        lap_edits_set_int (edits, block, property, value);
+    }
+  lap_document_apply (self->context->document, edits);
+}
+
+static int
+selected (GtkWidget *combo)
+{
+  return adw_combo_row_get_selected (ADW_COMBO_ROW (combo));
+}
+
+/* The first word of pace and of sides is "as usual", which files leave out. */
+static void
+pace_cb (LapPaneMore *self)
+{
+  if (self->shown != NULL && selected (self->pace) - 1 != self->shown->pace)
+    set_all (self, "pace", selected (self->pace) - 1, FALSE, _("Change the pace"));
+}
+
+static void
+sides_cb (LapPaneMore *self)
+{
+  if (self->shown != NULL && selected (self->sides) - 1 != self->shown->sides)
+    set_all (self, "sides", selected (self->sides) - 1, FALSE, _("Change the sides"));
+}
+
+static void
+option_cb (LapPaneMore *self)
+{
+  if (self->shown != NULL && selected (self->option) != self->shown->option)
+    set_all (self, "option", selected (self->option), FALSE, _("Change the option"));
+}
+
+static void
+fixed_cb (LapPaneMore *self)
+{
+  gboolean fixed = gtk_switch_get_active (GTK_SWITCH (self->fixed));
+
+  if (self->shown != NULL && fixed != self->shown->fixed)
+    set_all (self, "fixed", fixed, TRUE, fixed ? _("Keep in place") : _("Let it move"));
+}
+
+static void
+mark_present (LapSay *say, guint member, gboolean present)
+{
+  guint64 bit = G_GUINT64_CONSTANT (1) << member;
+
+  say->present = present ? say->present | bit : say->present & ~bit;
+}
+
+/* The block's own words with @setup and @cues in place of theirs where these aren't NULL. An empty text is the
+ * exercise's again, and isn't written down. */
+static void
+set_words (LapPaneMore *self, LapEdits *edits, const char *setup, const char *cues)
+{
+  g_autoptr (LapSay) say = self->shown->say != NULL ? lap_say_copy (self->shown->say) : lap_say_new ();
+
+  if (setup != NULL) {
+    g_free (say->setup);
+    say->setup = *setup != '\0' ? g_strdup (setup) : NULL;
+    mark_present (say, LAP_SAY_SETUP, say->setup != NULL);
+  }
+  if (cues != NULL) {
+    g_strfreev (say->cues);
+    say->cues = *cues != '\0' ? g_strsplit (cues, BETWEEN, -1) : NULL;
+    mark_present (say, LAP_SAY_CUES, say->cues != NULL);
+  }
+  lap_edits_set_boxed (edits, self->shown, "say", LAP_TYPE_SAY, say->present != 0 || say->extras != NULL ? say : NULL);
+}
+
+static char *
+typed (GtkWidget *entry)
+{
+  return g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (entry))));
+}
+
+/* All in one step, since applying one of them shows the block anew. */
+void
+lap_pane_more_commit (LapPaneMore *self)
+{
+  g_autofree char *note = NULL, *setup = NULL, *cues = NULL;
+  gboolean note_is_new, setup_is_new, cues_are_new;
+  LapEdits *edits;
+
+  if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
+    return;
+  note = typed (self->note);
+  setup = typed (self->setup);
+  cues = typed (self->cues);
+  note_is_new = g_strcmp0 (note, self->shown->note != NULL ? self->shown->note : "") != 0;
+  setup_is_new = g_strcmp0 (setup, self->setup_was) != 0;
+  cues_are_new = g_strcmp0 (cues, self->cues_was) != 0;
+  if (!note_is_new && !setup_is_new && !cues_are_new)
+    return;
+  edits = lap_edits_new (note_is_new ? _("Change the note") : _("Change the words"));
+  if (note_is_new)
+    lap_edits_set_text (edits, self->shown, "note", *note != '\0' ? note : NULL);
+  if (setup_is_new || cues_are_new)
+    set_words (self, edits, setup_is_new ? setup : NULL, cues_are_new ? cues : NULL);
+  lap_document_apply (self->context->document, edits);
+}
+
+/* The turn of the selected round, or NULL. */
+static const LapTalkTurn *
+turn_of (LapPaneMore *self)
+{
+  const LapTalk *talk = lap_checkup_talk (lap_document_checkup (self->context->document));
+  guint selected_box = lap_score_selected (self->context);
+  const LapBox *box = selected_box != LAP_NO_BOX ? &self->context->score->boxes[selected_box] : NULL;
+
+  for (guint i = 0; box != NULL && i < talk->n; i++) {
+    const LapTurn *turn = &talk->timeline->turns[i];
+
+    if (turn->part == box->part && turn->block == box->block && turn->round == box->round)
+      return &talk->turns[i];
+  }
+  return NULL;
+}
+
+/* @more words are typed than the plan knows of. */
+static void
+show_need (GtkWidget *label, const char *format, const LapTalkRoom *room, int more)
+{
+  double need = room->need + (room->pace > 0 ? more / room->pace : 0);
+  g_autofree char *text = g_strdup_printf (format, (int) ceil (need), room->seconds);
+  g_autofree char *over = need > room->seconds ? g_strdup_printf (_("%s: more than there is time for"), text) : NULL;
+
+  gtk_label_set_text (GTK_LABEL (label), over != NULL ? over : text);
+  gtk_widget_set_visible (label, room->seconds > 0);
+}
+
+static int
+more_words (GtkWidget *entry, const char *was)
+{
+  return lap_count_words (gtk_editable_get_text (GTK_EDITABLE (entry))) - lap_count_words (was);
+}
+
+static void
+count_cb (LapPaneMore *self)
+{
+  const LapTalkTurn *turn = self->shown != NULL ? turn_of (self) : NULL;
+  int setup, cues;
+
+  gtk_widget_set_visible (self->before, FALSE);
+  gtk_widget_set_visible (self->during, FALSE);
+  if (turn == NULL)
+    return;
+  setup = turn->first ? more_words (self->setup, self->setup_was) : 0;
+  cues = more_words (self->cues, self->cues_was);
+  /* Translators: seconds that words need, and seconds there are. */
+  show_need (self->before, _("In the rest before: %1$d of %2$d s"), &turn->gap, setup);
+  show_need (self->during, _("While working: %1$d of %2$d s"), &turn->work, turn->gap.seconds > 0 ? cues : cues + setup);
+}
+
+static void
+back_cb (LapPaneMore *self, GtkWidget *button)
+{
+  int round = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button), "round"));
+
+  lap_document_apply (self->context->document, lap_verb_same_again (self->shown, round, catalogue (self)));
+}
+
+/* "Squat jump, work 30 s, rest 10 s": what round @change does differently. */
+static char *
+change_told (LapPaneMore *self, const LapChange *change)
+{
+  g_autoptr (GPtrArray) told = g_ptr_array_new_with_free_func (g_free);
+  LapExercise *e = change->exercise != NULL ? lap_catalogue_find (catalogue (self), change->exercise) : NULL;
+
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_EXERCISE))
+    g_ptr_array_add (told, g_strdup (e != NULL ? lap_exercise_name (e) : change->exercise));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_WORK))
+    g_ptr_array_add (told, g_strdup_printf (_("work %d s"), change->work));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_REST))
+    g_ptr_array_add (told, g_strdup_printf (_("rest %d s"), change->rest));
+  if (told->len == 0)
+    g_ptr_array_add (told, g_strdup (_("other words or ways")));
+  g_ptr_array_add (told, NULL);
+  return lap_join ((const char * const *) told->pdata);
+}
+
+static void
+show_rounds (LapPaneMore *self)
+{
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (self->rounds)) != NULL)
+    gtk_box_remove (GTK_BOX (self->rounds), child);
+  for (guint i = 0; self->shown->in_round != NULL && i < self->shown->in_round->items->len; i++) {
+    const LapChange *change = g_ptr_array_index (self->shown->in_round->items, i);
+    g_autofree char *told = change_told (self, change);
+    g_autofree char *text = g_strdup_printf (_("Round %1$d: %2$s"), change->round, told);
+    GtkWidget *label = gtk_label_new (text), *button = gtk_button_new_with_label (_("Same as round 1"));
+
+    gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+    gtk_label_set_xalign (GTK_LABEL (label), 0);
+    gtk_widget_set_halign (button, GTK_ALIGN_START);
+    gtk_widget_set_sensitive (button, lap_document_is_editable (self->context->document));
+    g_object_set_data (G_OBJECT (button), "round", GINT_TO_POINTER (change->round));
+    gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
+    g_signal_connect_object (button, "clicked", G_CALLBACK (back_cb), self, G_CONNECT_SWAPPED);
+    gtk_box_append (GTK_BOX (self->rounds), label);
+    gtk_box_append (GTK_BOX (self->rounds), button);
+  }
+  gtk_widget_set_visible (self->rounds, gtk_widget_get_first_child (self->rounds) != NULL);
+}
+
+static void
+show_care (LapPaneMore *self, const LapExercise *e)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  for (LapCareWord word = 0; e != NULL && word < LAP_N_CARE; word++) {
+    const LapCare *care = lap_exercise_care (e, word);
+
+    if (care == NULL || care->load == 0 || care->say == NULL)
+      continue;
+    /* Translators: whom to spare, and how: "knees: go only as low as feels easy". */
+    g_string_append_printf (text, _("Kind to %1$s: %2$s"), lap_words_label (&lap_care_words, word),
+                            g_dgettext (GETTEXT_PACKAGE, care->say));
+    g_string_append_c (text, '\n');
+  }
+  if (text->len > 0)
+    g_string_truncate (text, text->len - 1);
+  gtk_label_set_text (GTK_LABEL (self->care), text->str);
+  gtk_widget_set_visible (self->care, text->len > 0);
+}
+
+static void
+show_words (LapPaneMore *self, const LapExercise *e)
+{
+  const LapSay *own = self->shown->say, *usual = e != NULL ? e->say : NULL;
+  const char *setup = own != NULL && own->setup != NULL ? own->setup
+                    : usual != NULL && usual->setup != NULL ? g_dgettext (GETTEXT_PACKAGE, usual->setup) : "";
+  char **cues = own != NULL && own->cues != NULL ? own->cues : usual != NULL ? usual->cues : NULL;
+  g_autoptr (GPtrArray) told = g_ptr_array_new ();
+  gboolean translate = cues != NULL && usual != NULL && cues == usual->cues;
+
+  for (guint i = 0; cues != NULL && cues[i] != NULL; i++)
+    g_ptr_array_add (told, (char *) (translate ? g_dgettext (GETTEXT_PACKAGE, cues[i]) : cues[i]));
+  g_ptr_array_add (told, NULL);
+  g_free (self->setup_was);
+  g_free (self->cues_was);
+  self->setup_was = g_strdup (setup);
+  self->cues_was = g_strjoinv (BETWEEN, (char **) told->pdata);
+  gtk_editable_set_text (GTK_EDITABLE (self->setup), self->setup_was);
+  gtk_editable_set_text (GTK_EDITABLE (self->cues), self->cues_was);
+}
+
+void
+lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
+{
+  LapBlock *block = context->block != NULL && context->block->kind == LAP_BLOCK_EXERCISE ? context->block : NULL;
+  gboolean editable = lap_document_is_editable (context->document);
+
+  self->showing = TRUE;
+  g_set_object (&self->context, context);
+  g_set_object (&self->shown, block);
+  gtk_widget_set_visible (GTK_WIDGET (self), block != NULL);
+  if (block != NULL) {
+    adw_combo_row_set_selected (ADW_COMBO_ROW (self->pace), block->pace + 1);
+    adw_combo_row_set_selected (ADW_COMBO_ROW (self->sides), block->sides + 1);
+    adw_combo_row_set_selected (ADW_COMBO_ROW (self->option), block->option);
+    gtk_switch_set_active (GTK_SWITCH (self->fixed), block->fixed);
+    gtk_editable_set_text (GTK_EDITABLE (self->note), block->note != NULL ? block->note : "");
+    show_words (self, exercise (self));
+    show_rounds (self);
+    show_care (self, exercise (self));
+    count_cb (self);
+    gtk_widget_set_sensitive (self->fields, editable);
+    gtk_widget_set_sensitive (self->words, editable);
+  }
+  self->showing = FALSE;
+}
+
+static void
+lap_pane_more_dispose (GObject *object)
+{
+  LapPaneMore *self = LAP_PANE_MORE (object);
+  GtkWidget *child = gtk_widget_get_first_child (GTK_WIDGET (self));
+
+  self->showing = TRUE;
+  g_clear_object (&self->shown);
+  g_clear_pointer (&child, gtk_widget_unparent);
+  g_clear_object (&self->context);
+  g_clear_pointer (&self->setup_was, g_free);
+  g_clear_pointer (&self->cues_was, g_free);
+  G_OBJECT_CLASS (lap_pane_more_parent_class)->dispose (object);
+}
+
+static void
+lap_pane_more_class_init (LapPaneMoreClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_pane_more_dispose;
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane-more.ui");
+#define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPaneMore, name)
+  BIND (fields);
+  BIND (pace);
+  BIND (sides);
+  BIND (option);
+  BIND (fixed);
+  BIND (note);
+  BIND (words);
+  BIND (setup);
+  BIND (cues);
+  BIND (before);
+  BIND (during);
+  BIND (rounds);
+  BIND (care);
+#undef BIND
+  gtk_widget_class_bind_template_callback (widget_class, pace_cb);
+  gtk_widget_class_bind_template_callback (widget_class, sides_cb);
+  gtk_widget_class_bind_template_callback (widget_class, option_cb);
+  gtk_widget_class_bind_template_callback (widget_class, fixed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, count_cb);
+  gtk_widget_class_bind_template_callback (widget_class, lap_pane_more_commit);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+}
+
+static void
+fill (GtkWidget *combo, const char *first, const LapWords *words)
+{
+  g_autoptr (GtkStringList) list = gtk_string_list_new (NULL);
+
+  if (first != NULL)
+    gtk_string_list_append (list, first);
+  for (guint i = 0; i < words->n; i++)
+    gtk_string_list_append (list, lap_words_label (words, i));
+  adw_combo_row_set_model (ADW_COMBO_ROW (combo), G_LIST_MODEL (list));
+}
+
+static void
+lap_pane_more_init (LapPaneMore *self)
+{
+  self->showing = TRUE;
+  gtk_widget_init_template (GTK_WIDGET (self));
+  fill (self->pace, _("As usual in the part"), &lap_paces);
+  fill (self->sides, _("As usual for it"), &lap_sides);
+  fill (self->option, NULL, &lap_options);
+  self->showing = FALSE;
+}

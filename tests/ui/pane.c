@@ -1,0 +1,125 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/windows.h"
+
+/* The first exercise of the main part. */
+static guint
+first_main (LapWindow *window)
+{
+  LapScore *score = lap_window_context (window)->score;
+
+  for (guint i = 0; i < score->n; i++)
+    if (score->boxes[i].kind == LAP_BOX_EXERCISE &&
+        score->timeline->parts[score->boxes[i].part].part->kind == LAP_PART_MAIN)
+      return i;
+  g_assert_not_reached ();
+}
+
+static GtkWidget *
+field (LapWindow *window, GType type, const char *id)
+{
+  GtkWidget *widget = windows_find (GTK_WIDGET (lap_window_pane (window)), type, id);
+
+  g_assert_nonnull (widget);
+  return widget;
+}
+
+static const char *
+undo_label (LapWindow *window)
+{
+  return lap_history_undo_label (lap_document_history (lap_window_document (window)));
+}
+
+static LapBlock *
+block_of (LapWindow *window)
+{
+  return lap_window_context (window)->block;
+}
+
+/* Each is one step with a name, and what was undone is shown again. */
+static void
+test_fields (void)
+{
+  LapWindow *window = windows_demo ();
+  g_autofree char *before = windows_text (window), *after = NULL;
+
+  windows_click_box (window, first_main (window));
+  adw_combo_row_set_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "pace")), 1 + LAP_PACE_STEADY);
+  g_assert_cmpint (block_of (window)->pace, ==, LAP_PACE_STEADY);
+  g_assert_cmpstr (undo_label (window), ==, "Change the pace");
+  adw_combo_row_set_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "sides")), 1 + LAP_SIDES_SPLIT);
+  g_assert_cmpint (block_of (window)->sides, ==, LAP_SIDES_SPLIT);
+  adw_combo_row_set_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "option")), LAP_OPTION_EASIER);
+  g_assert_cmpint (block_of (window)->option, ==, LAP_OPTION_EASIER);
+  gtk_switch_set_active (GTK_SWITCH (field (window, GTK_TYPE_SWITCH, "fixed")), TRUE);
+  g_assert_true (block_of (window)->fixed);
+  for (int i = 0; i < 4; i++)
+    lap_document_undo (lap_window_document (window));
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  g_assert_false (gtk_switch_get_active (GTK_SWITCH (field (window, GTK_TYPE_SWITCH, "fixed"))));
+  g_assert_cmpint (adw_combo_row_get_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "pace"))), ==, 0);
+  windows_settle (window);
+  windows_close (window);
+}
+
+/* Words are counted while they are typed, kept when another block is looked at, and go back to the exercise's when they
+ * are taken away. */
+static void
+test_words (void)
+{
+  LapWindow *window = windows_demo ();
+  guint box = first_main (window);
+  GtkWidget *cues = field (window, ADW_TYPE_ENTRY_ROW, "cues"), *during = field (window, GTK_TYPE_LABEL, "during");
+  g_autofree char *counted = NULL, *usual = NULL;
+  LapBlock *block;
+
+  windows_click_box (window, box);
+  block = block_of (window);
+  usual = g_strdup (gtk_editable_get_text (GTK_EDITABLE (cues)));
+  counted = g_strdup (gtk_label_get_text (GTK_LABEL (during)));
+  gtk_editable_set_text (GTK_EDITABLE (cues), "one two three four five six seven eight nine ten / Up");
+  g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (during)), !=, counted);
+  g_assert_null (block->say);
+  windows_click_box (window, box + 1);
+  g_assert_nonnull (block->say);
+  g_assert_cmpstr (block->say->cues[1], ==, "Up");
+  g_assert_cmpstr (undo_label (window), ==, "Change the words");
+  windows_click_box (window, box);
+  gtk_editable_set_text (GTK_EDITABLE (cues), "");
+  lap_pane_commit (lap_window_pane (window));
+  g_assert_true (block->say == NULL || block->say->cues == NULL);
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (cues)), ==, usual);
+  windows_close (window);
+}
+
+/* Several blocks take the pace together, in one step. */
+static void
+test_several (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  g_autofree char *before = windows_text (window), *after = NULL;
+  guint box = first_main (window), n = 0;
+
+  windows_click_box (window, box);
+  lap_score_choose (context, box + 2, LAP_CHOOSE_TO);
+  adw_combo_row_set_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "pace")), 1 + LAP_PACE_STEADY);
+  for (guint i = box; i <= box + 2; i++)
+    n += lap_score_block (context, i)->pace == LAP_PACE_STEADY;
+  g_assert_cmpuint (n, ==, 3);
+  lap_document_undo (lap_window_document (window));
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  windows_settle (window);
+  windows_close (window);
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/pane/fields", test_fields);
+  g_test_add_func ("/ui/pane/words", test_words);
+  g_test_add_func ("/ui/pane/several", test_several);
+  return g_test_run ();
+}

@@ -11,6 +11,8 @@
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <signal.h>
+#include <unistd.h>
 
 typedef struct {
   char *format, *offset, *at, *timezone, *from, *out;
@@ -67,6 +69,48 @@ understand (const Words *words, const LapFormat **format, LapPublication *what)
   return TRUE;
 }
 
+static volatile sig_atomic_t interrupted;
+
+static void
+interrupt (int number)
+{
+  interrupted = TRUE;
+}
+
+/* Who waits at a terminal sees how far it is. A signal is acted upon here, between two pieces of work, so that nothing
+ * half done is left. */
+static void
+progress_cb (double done, gpointer data)
+{
+  static int shown = -1;
+  int percent = (int) (done * 100);
+
+  if (interrupted)
+    g_cancellable_cancel (data);
+  if (percent == shown || !isatty (STDERR_FILENO))
+    return;
+  shown = percent;
+  g_printerr (percent < 100 ? "\r%3d %%" : "\r     \r", percent);
+}
+
+static gboolean
+publish_watched (const LapFormat *format, const LapPublication *what, const char *out, GError **error)
+{
+  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
+  const LapProgress watch = { progress_cb, cancellable, cancellable };
+  struct sigaction action = { .sa_handler = interrupt };
+  gboolean good;
+
+  sigaction (SIGINT, &action, NULL);
+  sigaction (SIGTERM, &action, NULL);
+  good = lap_publish (format, what, out, &watch, error);
+  if (!good && g_error_matches (*error, G_IO_ERROR, G_IO_ERROR_CANCELLED)) {
+    g_clear_error (error);
+    g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("%s: interrupted; nothing was written"), out);
+  }
+  return good;
+}
+
 /* Whether @file can be read as a week. */
 static gboolean
 is_week (const char *file)
@@ -86,7 +130,7 @@ publish_week (const char *file, const LapFormat *format, LapPublication *what, c
   if (week == NULL)
     return LAP_ERROR_INVALID;
   what->week = LAP_OBJECT (week);
-  return lap_publish (format, what, out, NULL, &error) ? 0 : lap_cli_fail (error);
+  return publish_watched (format, what, out, &error) ? 0 : lap_cli_fail (error);
 }
 
 static int
@@ -100,7 +144,7 @@ publish (const char *file, const LapFormat *format, LapPublication *what, const 
   what->timeline = timeline;
   if ((what->takes || format->flags & LAP_FORMAT_OF_TAKES) && lap_cuts_are_old (timeline))
     g_printerr ("lapwing: %s: the plan was changed since its takes were filmed\n", file);
-  return lap_publish (format, what, out, NULL, &error) ? 0 : lap_cli_fail (error);
+  return publish_watched (format, what, out, &error) ? 0 : lap_cli_fail (error);
 }
 
 static int

@@ -6,6 +6,7 @@ import io
 import json
 import pathlib
 import re
+import signal
 import subprocess
 import tempfile
 
@@ -75,6 +76,20 @@ def folders(tap, file, out, folder):
     tap.equal('nothing is left beside', [p.name for p in pathlib.Path(folder).iterdir() if p.name.startswith('.')], [])
 
 
+def interrupted(tap, file, folder):
+    """Ended by a signal while it works, nothing is left and the exit status says so."""
+    long = session(folder, 'long', [part('main', [block(10800)] * 4)])
+    for name, as_ in (('half', 'overlay'), ('half.wav', 'tones'), ('half.mov', 'overlay')):
+        work = subprocess.Popen([PROGRAM, 'publish', str(long), '--as', as_, '-o', f'{folder}/{name}'],
+                                stderr=subprocess.PIPE, text=True)
+        while not any(p.name.startswith('.lapwing') for p in pathlib.Path(folder).iterdir()) and work.poll() is None:
+            pass
+        work.send_signal(signal.SIGINT)
+        said = work.communicate()[1]
+        left = [p.name for p in pathlib.Path(folder).iterdir() if p.name.startswith(('.', 'half'))]
+        tap.equal(f'{name}: nothing is left of it', (work.returncode, said.count('\n'), left), (4, 1, []))
+
+
 def pack(tap, file, folder):
     out = pathlib.Path(folder, 'film day')
     status, _, said = run('publish', file, '--as', 'pack', '-o', out)
@@ -98,6 +113,7 @@ def main():
         pictures(tap, folder, 'upright', (1080, 1920), film={'frame': 'portrait'})
         films(tap, file, folder)
         folders(tap, file, out, folder)
+        interrupted(tap, file, folder)
         pack(tap, file, folder)
     tap.done()
 

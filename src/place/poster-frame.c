@@ -433,8 +433,12 @@ lay_legend (LapPosterFrame *frame, LapPage *page, double y, const char *where)
     explain (&legend, NULL, LAP_ROLE_HARD, _("works hard"));
     explain (&legend, NULL, LAP_ROLE_WORK2, _("helps"));
   }
-  if (page != NULL && text != NULL)
-    lap_text_put (poster->measure, LAP_WEIGHT_STRONG, text, &legend.words, page, legend.right, y, end, 1);
+  if (page != NULL && text != NULL) {
+    g_autoptr (LapWrap) wrap = lap_wrap_new (poster->measure, LAP_WEIGHT_STRONG, text);
+    LapType line = lap_wrap_largest (wrap, legend.words, end, cap * 1.6, 0.01);
+
+    lap_wrap_put (wrap, &line, page, legend.right, y, end, 1);
+  }
   return legend.y - y + cap * 1.5;
 }
 

@@ -5,6 +5,7 @@
  */
 #include "ui/pane.h"
 
+#include "edit/verbs-blocks.h"
 #include "edit/verbs.h"
 #include "ui/balance.h"
 #include "ui/chooser.h"
@@ -82,7 +83,8 @@ chosen_cb (LapPane *self, const char *id)
 
   gtk_popover_popdown (GTK_POPOVER (self->popover));
   if (self->shown != NULL && g_strcmp0 (self->shown->exercise, copy) != 0)
-    apply (self, lap_verb_set_exercise (self->shown, copy, lap_document_catalogue (self->context->document)));
+    apply (self, lap_verb_set_exercise_in (self->shown, self->context->round, copy,
+                                           lap_document_catalogue (self->context->document)));
 }
 
 static char *

@@ -93,11 +93,33 @@ show_counts (LapWarnings *self, guint n_kept)
   gtk_widget_set_visible (self->kept, n_kept > 0);
 }
 
+/* The number of the row in @list that has the focus or holds what has it, -1 without. */
+static int
+focused_row (GtkWidget *list)
+{
+  GtkWidget *row = gtk_widget_get_focus_child (list);
+
+  return row != NULL ? gtk_list_box_row_get_index (GTK_LIST_BOX_ROW (row)) : -1;
+}
+
+/* Whoever took a remedy by the keys stays in the list: on the row that stands there now, or the last. */
+static void
+focus_row (GtkWidget *list, int index)
+{
+  GtkListBoxRow *row = NULL;
+
+  for (; index >= 0 && row == NULL; index--)
+    row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), index);
+  if (row != NULL)
+    gtk_widget_grab_focus (GTK_WIDGET (row));
+}
+
 static void
 show_warnings (LapWarnings *self)
 {
   LapCheckup *checkup = lap_document_checkup (self->context->document);
   guint n = lap_checkup_n (checkup), n_kept = 0, n_rows = 0;
+  int focused = focused_row (self->list);
   g_autofree char *all = NULL;
 
   empty (self->list);
@@ -116,6 +138,7 @@ show_warnings (LapWarnings *self)
   gtk_widget_set_visible (self->all, n_rows < n && self->asked < MOST_ROWS);
   gtk_widget_set_visible (self->list, n > n_kept);
   show_counts (self, n_kept);
+  focus_row (self->list, focused);
   gtk_widget_add_tick_callback (GTK_WIDGET (self), frame_cb, NULL, NULL);
 }
 

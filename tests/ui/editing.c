@@ -455,8 +455,7 @@ drag (LapWindow *window, double from, double to, const char *last)
 static const struct { double from, to; const char *after, *undo; } drags[] = {
   { 60, 140, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" },
   { 120, 30, "m45/0 p40/20|s40/20 g40/20 h40/20*2", "Move Push-up" },
-  { 300, 380, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" },
-  { 120, 440, "m45/0|s40/20 g40/20 p40/20 h40/20*2", "Move Push-up" }, /* to another round: its place in the part */
+  { 300, 380, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" }, /* in another round: its place in the part */
   { 60, 70, PLAN, NULL },                                             /* back where it was */
   { 85, 96, "m45/0|s50/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
   { 85, 77, "m45/0|s30/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
@@ -536,6 +535,20 @@ test_drop_into_nothing (void)
   windows_close (window);
 }
 
+/* The focus stays in the list of warnings when one of them has gone. */
+static void
+test_focus_stays_in_warnings (void)
+{
+  LapWindow *window = window_new ();
+  GtkWidget *row = lap_warnings_row (lap_window_warnings (window), 0), *list = gtk_widget_get_parent (row);
+
+  g_assert_true (gtk_widget_grab_focus (row));
+  gtk_widget_activate_action (row, "warning.fine", NULL);
+  windows_settle (window);
+  g_assert_nonnull (gtk_widget_get_focus_child (list));
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -554,5 +567,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/editing/drag", test_drag);
   g_test_add_func ("/ui/editing/drop", test_drop);
   g_test_add_func ("/ui/editing/drop-into-nothing", test_drop_into_nothing);
+  g_test_add_func ("/ui/editing/focus-stays-in-warnings", test_focus_stays_in_warnings);
   return g_test_run ();
 }

@@ -16,7 +16,8 @@
 #define REACH      5  /* px of an end */
 #define LEAST      24 /* px of a block whose ends can be held */
 #define SCROLL_AT  40 /* px from the edge of the view where it begins to scroll */
-#define SCROLL_BY  12 /* px a frame */
+#define SCROLL_BY  12 /* px at a time */
+#define SCROLL_EVERY 16 /* ms */
 #define GRID       5  /* seconds; 1 with Alt */
 
 typedef enum { DRAG_NONE, DRAG_PRESSED, DRAG_MOVE, DRAG_END, DRAG_DROP } DragKind;
@@ -56,9 +57,7 @@ drag_clear (Drag *drag)
   g_clear_pointer (&drag->blocks, g_ptr_array_unref);
   g_clear_object (&drag->block);
   g_clear_pointer (&drag->tag, g_free);
-  if (drag->tick != 0)
-    gtk_widget_remove_tick_callback (GTK_WIDGET (drag->lane), drag->tick);
-  drag->tick = 0;
+  g_clear_handle_id (&drag->tick, g_source_remove);
   if (drag->root != NULL) {
     gtk_widget_remove_controller (drag->root, drag->keys);
     g_object_remove_weak_pointer (G_OBJECT (drag->root), (gpointer *) &drag->root);
@@ -72,6 +71,7 @@ drag_free (gpointer data)
 {
   Drag *drag = data;
 
+  g_clear_handle_id (&drag->tick, g_source_remove);
   if (drag->root != NULL) {
     gtk_widget_remove_controller (drag->root, drag->keys);
     g_object_remove_weak_pointer (G_OBJECT (drag->root), (gpointer *) &drag->root);
@@ -221,10 +221,11 @@ key_cb (Drag *drag, guint key, guint code, GdkModifierType state, GtkEventContro
   return TRUE;
 }
 
+/* Between frames, as when somebody scrolls: blocks that come into view need a new layout. */
 static gboolean
-tick_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
+scroll_cb (gpointer data)
 {
-  Drag *drag = g_object_get_qdata (G_OBJECT (widget), quark ());
+  Drag *drag = data;
   const LapAxis *axis = drag->context->axis;
   double was = axis->offset, sign = axis->mirrored ? -1 : 1;
 
@@ -329,7 +330,6 @@ start (Drag *drag)
       drag_clear (drag);
       return FALSE;
     }
-    drag->tick = gtk_widget_add_tick_callback (GTK_WIDGET (drag->lane), tick_cb, NULL, NULL);
   }
   drag->kind = drag->on_end ? DRAG_END : DRAG_MOVE;
   gtk_gesture_set_state (drag->gesture, GTK_EVENT_SEQUENCE_CLAIMED);
@@ -348,6 +348,8 @@ update_cb (Drag *drag, double dx, double dy)
   else if (drag->kind == DRAG_MOVE) {
     drag->copy = (state_of (drag) & GDK_CONTROL_MASK) != 0;
     place_carried (drag);
+    if (drag->tick == 0 && (drag->x < SCROLL_AT || drag->x > drag->context->axis->view - SCROLL_AT))
+      drag->tick = g_timeout_add (SCROLL_EVERY, scroll_cb, drag);
   }
 }
 

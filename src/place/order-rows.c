@@ -286,12 +286,13 @@ words_row (LapOrder *o, guint i, const LapBlock *block)
   g_autoptr (GArray) starts = starts_of (o, i, 0);
   g_autofree char *length = lap_duration_text (block->seconds);
   gboolean talk = block->kind == LAP_BLOCK_TALK;
+  gboolean noted = talk || (block->note != NULL && *block->note != '\0');
   g_autofree char *what = g_strdup_printf ("%s, %s", talk ? _("Talk") : block->pause != NULL && *block->pause != '\0'
                                                                            ? block->pause : _("Pause"), length);
 
   lap_table_ground (row, LAP_ROLE_TALK, talk ? 1 : 0, talk ? 0 : 1);
   clocks (o, row, starts);
-  cell (o, row, LAP_ORDER_DO, LAP_WEIGHT_STRONG, what, &o->name);
+  lap_table_cell (o->table, row, o->places[LAP_ORDER_DO], noted ? 1 : 2, LAP_WEIGHT_STRONG, what, &o->name);
   if (talk)
     say_cell (o, row, LAP_N_ORDER_COLUMNS, block->talk);
   else
@@ -312,7 +313,7 @@ rest_row (LapOrder *o, LapIntervalKind kind, int seconds, const char *what)
   row = lap_table_row (o->table, FALSE);
   lap_table_ground (row, LAP_ROLE_WORK, 0, 1);
   clocks (o, row, starts);
-  cell (o, row, LAP_ORDER_DO, LAP_WEIGHT_STRONG, text, &o->name);
+  lap_table_cell (o->table, row, o->places[LAP_ORDER_DO], 2, LAP_WEIGHT_STRONG, text, &o->name);
 }
 
 static void

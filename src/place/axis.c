@@ -91,6 +91,14 @@ lap_axis_fold (LapAxis *self, guint piece, gboolean folded)
 }
 
 void
+lap_axis_set_folds (LapAxis *self, const gboolean *folded)
+{
+  for (guint i = 0; i < self->n; i++)
+    self->pieces[i].folded = folded[i];
+  lay_out (self);
+}
+
+void
 lap_axis_set_view (LapAxis *self, double view, gboolean mirrored)
 {
   self->view = view;

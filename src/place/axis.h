@@ -49,6 +49,9 @@ void     lap_axis_set_pieces (LapAxis       *axis,
 void     lap_axis_fold       (LapAxis       *axis,
                               guint          piece,
                               gboolean       folded);
+/* All at once: @folded has a value for each piece. */
+void     lap_axis_set_folds  (LapAxis       *axis,
+                              const gboolean *folded);
 void     lap_axis_set_view   (LapAxis       *axis,
                               double         view,
                               gboolean       mirrored);

@@ -12,6 +12,7 @@
 #include "ui/publish.h"
 #include "ui/rehearse/page.h"
 #include "ui/saving.h"
+#include "ui/score/folds.h"
 #include "ui/shortcuts.h"
 #include "ui/watch.h"
 
@@ -131,6 +132,12 @@ zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   if (g_str_equal (name, "win.zoom-fit"))
     lap_score_fit (self->context);
+  else if (g_str_equal (name, "win.unfold"))
+    lap_folds_unfold (self->context);
+  else if (g_str_equal (name, "win.zoom-round") || g_str_equal (name, "win.zoom-selection")) {
+    if (!lap_folds_fit (self->context, g_str_equal (name, "win.zoom-round")))
+      gtk_widget_error_bell (widget);
+  }
   else
     lap_score_view_zoom (LAP_SCORE_VIEW (self->score), g_str_equal (name, "win.zoom-in") ? ZOOM_STEP : 1 / ZOOM_STEP);
 }
@@ -266,6 +273,9 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.zoom-round", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.zoom-selection", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.unfold", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
   gtk_widget_class_install_action (klass, "win.view", "s", view_action);
   gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);

@@ -4,6 +4,7 @@
 #include "edit/verbs.h"
 #include "place/muscles.h"
 #include "place/plans.h"
+#include "ui/score/folds.h"
 #include "ui/score/marks.h"
 #include "ui/score/muscles.h"
 
@@ -165,6 +166,113 @@ test_choice_is_kept (void)
   windows_close (other);
 }
 
+static gboolean
+is_folded (LapScoreContext *context, guint part, int round)
+{
+  for (guint i = 0; lap_folds_nth (context, i) != NULL; i++)
+    if (lap_folds_nth (context, i)->part == part && lap_folds_nth (context, i)->round == round)
+      return context->axis->pieces[i].folded;
+  g_assert_not_reached ();
+}
+
+/* Talk; two rounds of three blocks; a cool-down. */
+static LapSession *
+three_parts (void)
+{
+  LapSession *session = lap_session_new ("Folds");
+  LapPart *part = plan_part (session, LAP_PART_OPENING, 1);
+
+  plan_add (part, lap_block_new_talk ("Hello", 60));
+  part = plan_part (session, LAP_PART_MAIN, 2);
+  plan_add (part, lap_block_new_exercise ("squat", 40, 20));
+  plan_add (part, lap_block_new_exercise ("push-up", 40, 20));
+  plan_add (part, lap_block_new_exercise ("dead-bug", 40, 20));
+  part = plan_part (session, LAP_PART_COOL_DOWN, 1);
+  plan_add (part, lap_block_new_exercise ("bridge", 60, 0));
+  return session;
+}
+
+/* A click on the bracket of a round opens it and folds the rest, and once more opens all; what is folded stays so over
+ * an edit; the whole session is in view meanwhile. */
+static void
+test_bracket_folds (void)
+{
+  g_autoptr (LapSession) session = three_parts ();
+  LapWindow *window = windows_show (session);
+  LapScoreContext *context = lap_window_context (window);
+  LapLane *parts = lane_of (window, &lap_lane_parts);
+  double x = lap_axis_x (context->axis, 70);
+
+  windows_click (GTK_WIDGET (parts), x, 2 * lap_lane_line (parts));
+  windows_settle (window);
+  g_assert_true (is_folded (context, 0, 0));
+  g_assert_false (is_folded (context, 1, 1));
+  g_assert_true (is_folded (context, 1, 2));
+  g_assert_true (is_folded (context, 2, 0));
+  g_assert_cmpfloat (context->axis->width, <=, context->axis->view + 0.5);
+  lap_document_apply (lap_window_document (window), lap_verb_set_rounds (lap_session_nth (session, 1), 3));
+  g_assert_true (is_folded (context, 1, 2));
+  g_assert_false (is_folded (context, 1, 3)); /* a new round is open */
+  windows_click (GTK_WIDGET (parts), lap_axis_x (context->axis, 70), 4);
+  g_assert_false (is_folded (context, 1, 2)); /* the part: all its rounds */
+  g_assert_true (is_folded (context, 2, 0));
+  windows_click (GTK_WIDGET (parts), lap_axis_x (context->axis, 70), 4);
+  g_assert_false (lap_folds_any (context));
+  windows_close (window);
+}
+
+static void
+test_keys_fold (void)
+{
+  g_autoptr (LapSession) session = three_parts ();
+  LapWindow *window = windows_show (session);
+  LapScoreContext *context = lap_window_context (window);
+
+  lap_folds_open (context, 1, 2, FALSE);
+  g_assert_true (is_folded (context, 1, 1));
+  lap_folds_open (context, 1, 1, TRUE); /* keeps the second open */
+  g_assert_false (is_folded (context, 1, 1));
+  g_assert_false (is_folded (context, 1, 2));
+  lap_folds_open (context, 1, 0, TRUE);
+  g_assert_false (is_folded (context, 1, 1)); /* something stays open */
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control>7"));
+  g_assert_false (lap_folds_any (context));
+  windows_close (window);
+}
+
+/* The round, or the block, that is selected fills the view. */
+static void
+test_fit (void)
+{
+  g_autoptr (LapSession) session = three_parts ();
+  LapWindow *window = windows_show (session);
+  LapScoreContext *context = lap_window_context (window);
+  double view = context->axis->view;
+
+  g_assert_false (lap_folds_fit (context, TRUE)); /* nothing is selected */
+  lap_score_select (context, lap_score_find (context->score, 1, 1, 1));
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control>9"));
+  g_assert_cmpfloat_with_epsilon (lap_axis_x (context->axis, 60), 12, 1);
+  g_assert_cmpfloat_with_epsilon (lap_axis_x (context->axis, 240), view - 12, 1);
+  g_assert_true (windows_press (GTK_WIDGET (window), "<Control>8"));
+  g_assert_cmpfloat_with_epsilon (lap_axis_x (context->axis, 120), 12, 1);
+  g_assert_cmpfloat_with_epsilon (lap_axis_x (context->axis, 180), view - 12, 1);
+  windows_close (window);
+}
+
+static void
+test_folded_words (void)
+{
+  g_autoptr (LapSession) session = three_parts ();
+  LapWindow *window = windows_show (session);
+  LapScoreContext *context = lap_window_context (window);
+  g_autofree char *main_one = lap_folds_words (context, 1), *main_two = lap_folds_words (context, 2);
+
+  g_assert_cmpstr (main_one, ==, "3 blocks, 3:00");
+  g_assert_cmpstr (main_two, ==, "Same as round 1");
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -175,5 +283,9 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/know-their-checks", test_lanes_know_their_checks);
   g_test_add_func ("/ui/lanes/mark-selects-warning", test_mark_selects_warning);
   g_test_add_func ("/ui/lanes/choice-is-kept", test_choice_is_kept);
+  g_test_add_func ("/ui/lanes/bracket-folds", test_bracket_folds);
+  g_test_add_func ("/ui/lanes/keys-fold", test_keys_fold);
+  g_test_add_func ("/ui/lanes/fit", test_fit);
+  g_test_add_func ("/ui/lanes/folded-words", test_folded_words);
   return g_test_run ();
 }

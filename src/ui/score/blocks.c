@@ -9,6 +9,7 @@
 #include "ui/palette.h"
 #include "ui/shortcuts.h"
 #include "ui/score/block.h"
+#include "ui/score/captions.h"
 #include "ui/score/drag.h"
 #include "ui/score/menu.h"
 #include "ui/score/paint.h"
@@ -250,7 +251,11 @@ draw_streaks (LapBlocksLane *self, GtkSnapshot *snapshot)
 static void
 lap_blocks_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
 {
+  int top, ground;
+
   draw_streaks (LAP_BLOCKS_LANE (lane), snapshot);
+  lap_block_widget_ground (lap_lane_line (lane), &top, &ground);
+  lap_captions_draw (lane, snapshot, top + ground + 3);
 }
 
 static int

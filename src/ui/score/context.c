@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/score/context.h"
 
+#include "ui/score/folds.h"
+
 /* Until somebody zooms: as much as fits, but no less than px a second at which a minute holds a short name. */
 #define READABLE_ZOOM 1.2
 /* px kept beside what is scrolled to. */
@@ -51,15 +53,10 @@ static void
 lay_boxes (LapScoreContext *self)
 {
   LapTimeline *timeline = lap_document_timeline (self->document);
-  g_autofree int *ends = g_new0 (int, timeline->n_parts);
-  guint n = 0;
 
   g_clear_pointer (&self->score, lap_score_free);
   self->score = lap_score_new (timeline);
-  for (guint i = 0; i < timeline->n_parts; i++)
-    if (timeline->parts[i].end > timeline->parts[i].start)
-      ends[n++] = timeline->parts[i].end;
-  lap_axis_set_pieces (self->axis, ends, n);
+  lap_folds_lay (self);
   follow_axis (self);
 }
 
@@ -142,6 +139,8 @@ lap_score_context_finalize (GObject *object)
 
   g_clear_pointer (&self->score, lap_score_free);
   g_clear_pointer (&self->axis, lap_axis_free);
+  g_clear_pointer (&self->pieces, g_array_unref);
+  g_clear_pointer (&self->folded, g_hash_table_unref);
   g_clear_object (&self->adjustment);
   g_clear_object (&self->block);
   g_clear_object (&self->anchor);
@@ -164,6 +163,9 @@ lap_score_context_class_init (LapScoreContextClass *klass)
 static void
 lap_score_context_init (LapScoreContext *self)
 {
+  self->pieces = g_array_new (FALSE, FALSE, sizeof (LapPiece));
+  self->folded = g_hash_table_new_full (g_int64_hash, g_int64_equal, g_free, NULL);
+  self->text = 1;
   self->warning = G_MAXUINT;
   self->axis = lap_axis_new ();
   self->chosen = g_hash_table_new_full (NULL, NULL, g_object_unref, NULL);
@@ -358,14 +360,21 @@ lap_score_warning (LapScoreContext *self, guint index)
   return 0;
 }
 
+static void
+zoom_readable (LapScoreContext *self, double x)
+{
+  lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), READABLE_ZOOM * self->text), x);
+}
+
 void
 lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored, double text)
 {
   if (self->axis->view == width && self->axis->mirrored == mirrored)
     return;
+  self->text = text;
   lap_axis_set_view (self->axis, width, mirrored);
   if (!self->zoomed)
-    lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), READABLE_ZOOM * text), mirrored ? width : 0);
+    zoom_readable (self, mirrored ? width : 0);
   follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
@@ -384,6 +393,35 @@ void
 lap_score_fit (LapScoreContext *self)
 {
   lap_score_zoom (self, lap_axis_fit (self->axis), 0);
+}
+
+void
+lap_score_reveal (LapScoreContext *self, int start, int end)
+{
+  if (!lap_axis_reveal (self->axis, start, end, MARGIN))
+    return;
+  follow_axis (self);
+  tell (self, LAP_SCORE_AXIS);
+}
+
+void
+lap_score_fit_readable (LapScoreContext *self, int start, int end)
+{
+  self->zoomed = FALSE;
+  zoom_readable (self, 0);
+  lap_axis_reveal (self->axis, start, end, 0);
+  follow_axis (self);
+  tell (self, LAP_SCORE_AXIS);
+}
+
+void
+lap_score_fit_span (LapScoreContext *self, int start, int end, int margin)
+{
+  self->zoomed = TRUE;
+  lap_axis_zoom_at (self->axis, MAX (self->axis->view - 2 * margin, 1) / MAX (end - start, 1), 0);
+  lap_axis_reveal (self->axis, start, end, margin);
+  follow_axis (self);
+  tell (self, LAP_SCORE_AXIS);
 }
 
 void

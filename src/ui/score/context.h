@@ -44,7 +44,10 @@ typedef struct {
   LapBlock      *anchor;     /* where the selection began, or NULL */
   int            anchor_round;
   guint          warning;    /* of the checkup, the last one chosen by its mark, or G_MAXUINT */
+  GArray        *pieces;     /* of the axis, LapPiece: see folds.h */
+  GHashTable    *folded;     /* those that are folded, also of parts that are gone for now */
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
+  double         text;       /* how large text is, 1 as usual */
   gboolean       updating;   /* the adjustment follows the axis now, not the other way */
 } LapScoreContext;
 
@@ -104,6 +107,19 @@ void             lap_score_zoom             (LapScoreContext *context,
                                              double           zoom,
                                              double           x);
 void             lap_score_fit              (LapScoreContext *context);
+/* Scrolls as little as shows @start to @end. */
+void             lap_score_reveal           (LapScoreContext *context,
+                                             int              start,
+                                             int              end);
+/* As much as fits and can be read, with @start to @end in view. A new width fits anew. */
+void             lap_score_fit_readable     (LapScoreContext *context,
+                                             int              start,
+                                             int              end);
+/* Zooms so that @start to @end fill the view but for @margin px on either side. */
+void             lap_score_fit_span         (LapScoreContext *context,
+                                             int              start,
+                                             int              end,
+                                             int              margin);
 void             lap_score_scroll_by        (LapScoreContext *context,
                                              double           px);
 

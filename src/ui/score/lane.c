@@ -3,9 +3,11 @@
 
 #include "ui/palette.h"
 #include "ui/score/marks.h"
+#include "ui/score/paint.h"
 #include "ui/score/tiles.h"
 
 #include <adwaita.h>
+#include <math.h>
 
 typedef struct {
   LapScoreContext *context;
@@ -32,6 +34,24 @@ static void
 lap_lane_real_update (LapLane *self, LapScoreChange change)
 {
   gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+/* What is folded lies a little lower. */
+static void
+draw_folds (LapLane *self, GtkSnapshot *snapshot, int height)
+{
+  const LapAxis *axis = PRIVATE (self)->context->axis;
+  GdkRGBA fold = lap_colour (LAP_COLOUR_FOLD), crease = lap_colour (LAP_COLOUR_LINE);
+
+  for (guint i = 0; i < axis->n; i++) {
+    double a = round (lap_axis_x (axis, axis->pieces[i].start)), b = round (lap_axis_x (axis, axis->pieces[i].end));
+
+    if (!axis->pieces[i].folded || MAX (a, b) <= 0 || MIN (a, b) >= axis->view)
+      continue;
+    lap_paint_rect (snapshot, &fold, MIN (a, b), 0, ABS (b - a), height);
+    lap_paint_rect (snapshot, &crease, MIN (a, b), 0, 1, height);
+    lap_paint_rect (snapshot, &crease, MAX (a, b) - 1, 0, 1, height);
+  }
 }
 
 /* The columns of the selected blocks run through every lane. */
@@ -174,6 +194,7 @@ lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   LapLaneClass *klass = LAP_LANE_GET_CLASS (self);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
 
+  draw_folds (self, snapshot, height);
   draw_selection (self, snapshot, width, height);
   if (klass->paint != NULL)
     draw_content (self, snapshot, height);

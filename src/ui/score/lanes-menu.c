@@ -119,6 +119,7 @@ lap_lanes_menu_new (LapScoreView *view)
   gtk_menu_button_set_label (GTK_MENU_BUTTON (button), _("Lanes"));
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_add_css_class (button, "lanes-menu");
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
   gtk_widget_set_tooltip_text (button, _("Which lanes are shown, and in which order"));
   return button;
 }

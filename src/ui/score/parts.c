@@ -3,6 +3,7 @@
  * The parts: a bracket and title for each, and under it a bracket and number for each round.
  */
 #include "ui/palette.h"
+#include "ui/score/folds.h"
 #include "ui/score/lane.h"
 #include "ui/score/paint.h"
 
@@ -14,6 +15,7 @@ G_DECLARE_FINAL_TYPE (LapPartsLane, lap_parts_lane, LAP, PARTS_LANE, LapLane)
 
 struct _LapPartsLane {
   LapLane parent_instance;
+  guint   at; /* the piece whose bracket the keys are at */
 };
 
 G_DEFINE_FINAL_TYPE (LapPartsLane, lap_parts_lane, LAP_TYPE_LANE)
@@ -97,6 +99,24 @@ is_seen (const LapAxis *axis, double from, double to)
   return MAX (from, to) > 0 && MIN (from, to) < axis->view;
 }
 
+/* A ring round the bracket that the keys are at. */
+static void
+draw_focus (LapPartsLane *self, GtkSnapshot *snapshot, int height)
+{
+  const LapAxis *axis = lap_lane_context (LAP_LANE (self))->axis;
+  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
+  double a, b;
+  cairo_t *cr;
+
+  if (!gtk_widget_has_visible_focus (GTK_WIDGET (self)) || self->at >= axis->n)
+    return;
+  a = lap_axis_x (axis, axis->pieces[self->at].start);
+  b = lap_axis_x (axis, axis->pieces[self->at].end);
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (MIN (a, b), 0, ABS (b - a), height));
+  lap_paint_box (cr, NULL, &ink, 2, 4, MIN (a, b), 0, ABS (b - a), height);
+  cairo_destroy (cr);
+}
+
 static void
 lap_parts_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
 {
@@ -125,6 +145,95 @@ lap_parts_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height
                                  : g_strdup_printf ("%d", round->round);
     draw_bracket (lane, snapshot, from, to, row + 4, text, LAP_COLOUR_WORK);
   }
+  draw_focus (LAP_PARTS_LANE (lane), snapshot, height);
+}
+
+static void
+open_at (LapPartsLane *self, guint index, gboolean whole, gboolean keep)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  const LapPiece *piece = lap_folds_nth (context, index);
+
+  if (piece != NULL)
+    lap_folds_open (context, piece->part, whole ? 0 : piece->round, keep);
+}
+
+/* The upper row has the parts, the lower one their rounds. */
+static void
+pressed_cb (LapPartsLane *self, int n, double x, double y, GtkGesture *click)
+{
+  const LapAxis *axis = lap_lane_context (LAP_LANE (self))->axis;
+  GdkModifierType state = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (click));
+  gboolean upper = y < row_height (lap_lane_line (LAP_LANE (self))) + 4;
+
+  if (axis->n == 0)
+    return;
+  self->at = lap_axis_piece_at (axis, lap_axis_second (axis, x));
+  open_at (self, self->at, upper, (state & GDK_SHIFT_MASK) != 0);
+}
+
+static void
+tell_place (LapPartsLane *self)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  const LapPiece *piece = lap_folds_nth (context, self->at);
+  g_autofree char *label = NULL;
+  const char *title;
+
+  if (piece == NULL)
+    return;
+  title = lap_part_title (context->score->timeline->parts[piece->part].part);
+  /* Translators: a part and one of its rounds, as they are spoken. */
+  label = piece->round > 0 ? g_strdup_printf (_("%1$s, round %2$d"), title, piece->round) : g_strdup (title);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_EXPANDED,
+                               !context->axis->pieces[self->at].folded, -1);
+}
+
+static void
+walk (LapPartsLane *self, int by)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  gint64 to = (gint64) self->at + by;
+
+  if (to < 0 || to >= context->axis->n) {
+    gtk_widget_error_bell (GTK_WIDGET (self));
+    return;
+  }
+  self->at = to;
+  lap_score_reveal (context, context->axis->pieces[to].start, context->axis->pieces[to].start + 1);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+static gboolean
+key_cb (LapPartsLane *self, guint key, guint code, GdkModifierType state)
+{
+  int forward = lap_lane_context (LAP_LANE (self))->axis->mirrored ? -1 : 1;
+
+  if (key == GDK_KEY_Left)
+    walk (self, -forward);
+  else if (key == GDK_KEY_Right)
+    walk (self, forward);
+  else if (key == GDK_KEY_Return || key == GDK_KEY_KP_Enter || key == GDK_KEY_space)
+    open_at (self, self->at, FALSE, (state & GDK_SHIFT_MASK) != 0);
+  else
+    return FALSE;
+  tell_place (self);
+  return TRUE;
+}
+
+static gboolean
+tooltip_cb (LapPartsLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *tooltip)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  guint piece = context->axis->n > 0 ? lap_axis_piece_at (context->axis, lap_axis_second (context->axis, x)) : 0;
+  g_autofree char *words = NULL;
+
+  if (by_keyboard || context->axis->n == 0)
+    return FALSE;
+  words = context->axis->pieces[piece].folded ? lap_folds_words (context, piece) : NULL;
+  gtk_tooltip_set_text (tooltip, words != NULL ? words : _("Click to open it and fold the rest, with Shift to fold it"));
+  return TRUE;
 }
 
 static void
@@ -134,11 +243,24 @@ lap_parts_lane_class_init (LapPartsLaneClass *klass)
 
   lane_class->height = lap_parts_lane_height;
   lane_class->draw = lap_parts_lane_draw;
+  gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_GROUP);
 }
 
 static void
 lap_parts_lane_init (LapPartsLane *self)
 {
+  GtkGesture *click = gtk_gesture_click_new ();
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
+  g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (key_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
+  gtk_widget_add_controller (GTK_WIDGET (self), keys);
+  gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
+  gtk_widget_set_has_tooltip (GTK_WIDGET (self), TRUE);
+  g_signal_connect (self, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
+  g_signal_connect (self, "notify::has-focus", G_CALLBACK (gtk_widget_queue_draw), NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Parts"), -1);
 }
 
 const LapLaneKind lap_lane_parts = { "parts", N_("Parts"), N_("and their rounds"), lap_parts_lane_get_type };

@@ -26,6 +26,7 @@ G_DEFINE_FINAL_TYPE (LapRulerLane, lap_ruler_lane, LAP_TYPE_LANE)
 
 #define LONG_TICK  7
 #define SHORT_TICK 4
+#define PLEAT      3
 /* The widest label, and the room between two. */
 #define WIDEST       (50 * 60)
 #define WIDEST_HOURS (10 * 3600)
@@ -114,6 +115,22 @@ paint_ticks (cairo_t *cr, const GArray *ticks, gboolean labelled, int height)
   cairo_fill (cr);
 }
 
+/* Over what is folded the line is pleated: no distance is read there. */
+static void
+paint_pleats (cairo_t *cr, const LapAxis *axis, const LapAxisPiece *piece, int height)
+{
+  double a = round (lap_axis_x (axis, piece->start)), b = round (lap_axis_x (axis, piece->end)), x = MIN (a, b);
+  gboolean up = TRUE;
+
+  if (x > axis->view || MAX (a, b) < 0)
+    return;
+  cairo_move_to (cr, x, height - 1);
+  for (; x < MAX (a, b); x += PLEAT, up = !up)
+    cairo_line_to (cr, MIN (x + PLEAT, MAX (a, b)), up ? height - 1 - PLEAT : height - 1);
+  cairo_set_line_width (cr, 1.5);
+  cairo_stroke (cr);
+}
+
 static void
 lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int whole)
 {
@@ -132,6 +149,9 @@ lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int whole
   gdk_cairo_set_source_rgba (cr, &ink);
   cairo_rectangle (cr, MIN (from, to), height - 1.5, ABS (to - from), 1.5);
   cairo_fill (cr);
+  for (guint i = 0; i < axis->n; i++)
+    if (axis->pieces[i].folded)
+      paint_pleats (cr, axis, &axis->pieces[i], height);
 }
 
 static void

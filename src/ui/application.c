@@ -6,6 +6,7 @@
 #include "store/documents.h"
 #include "store/drafts.h"
 #include "ui/files.h"
+#include "ui/new.h"
 #include "ui/palette.h"
 #include "ui/shortcuts.h"
 #include "ui/window.h"
@@ -144,6 +145,12 @@ open_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  gtk_window_present (lap_new_dialog (data, gtk_application_get_active_window (data)));
+}
+
+static void
 about_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   adw_show_about_window (gtk_application_get_active_window (data),
@@ -166,7 +173,7 @@ quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static const GActionEntry actions[] = {
-  { "open", open_action }, { "about", about_action }, { "quit", quit_action },
+  { "new", new_action }, { "open", open_action }, { "about", about_action }, { "quit", quit_action },
 };
 
 /* A draft that can't be read is kept for whoever can, and said. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * lapwing publish FILE --as FORMAT [--offset S] [--takes] [--at DATETIME] [--timezone TZ] [--from DATE] -o OUT
+ * lapwing publish FILE --as FORMAT [--offset S] [--takes] [--spoken] [--at DATETIME] [--timezone TZ] [--from DATE]
+ *         -o OUT
  */
 #include "cli/cli.h"
 
@@ -157,6 +158,7 @@ run (int argc, char **argv)
     { "as", 0, 0, G_OPTION_ARG_STRING, &words.format, N_("The format, see lapwing formats"), N_("FORMAT") },
     { "offset", 0, 0, G_OPTION_ARG_STRING, &words.offset, N_("Seconds to move it on the film’s clock"), "S" },
     { "takes", 0, 0, G_OPTION_ARG_NONE, &what.takes, N_("Put it on the takes that were kept"), NULL },
+    { "spoken", 0, 0, G_OPTION_ARG_NONE, &what.spoken, N_("Say the names between the tones"), NULL },
     { "at", 0, 0, G_OPTION_ARG_STRING, &words.at, N_("When the session is held"), N_("DATETIME") },
     { "timezone", 0, 0, G_OPTION_ARG_STRING, &words.timezone, N_("Where it is held, such as Europe/Lisbon"), "TZ" },
     { "from", 0, 0, G_OPTION_ARG_STRING, &words.from, N_("The first day"), N_("DATE") },
@@ -174,6 +176,6 @@ run (int argc, char **argv)
 }
 
 const LapCommand lap_command_publish = {
-  "publish", "FILE --as FORMAT [--offset S] [--takes] [--at DATETIME] [--timezone TZ] [--from DATE] -o OUT",
+  "publish", "FILE --as FORMAT [--offset S] [--takes] [--spoken] [--at DATETIME] [--timezone TZ] [--from DATE] -o OUT",
   N_("Writes a file for a player, an editor or a spreadsheet."), run,
 };

@@ -39,7 +39,7 @@ static const LapFormat formats[] = {
   { "hours", N_("Hours of coaches"), N_("what each coach gives in a week, as CSV"), "csv",
     LAP_FORMAT_WEEK | LAP_FORMAT_FROM, lap_hours_write },
   { "tones", N_("Tones"), N_("what counts people in and out, as WAV or FLAC"), "wav flac",
-    LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET, lap_tones_write },
+    LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_SPOKEN, lap_tones_write },
   { "overlay", N_("Overlay"), N_("time, name and what is next: a folder of PNGs, or a film (.mov, .webm)"), "/ mov webm",
     FILM, lap_overlay_write },
   { "page", N_("Poster as a picture"), N_("its first page, as PNG or SVG"), "png svg", LAP_FORMAT_SESSION, lap_page_write },
@@ -119,6 +119,8 @@ is_meant (const LapFormat *format, const LapPublication *what, GError **error)
     return refuse (error, format, _("%s isn’t on the clock of a film: --takes doesn’t change it"));
   if ((what->at != NULL || what->timezone != NULL) && !(format->flags & LAP_FORMAT_AT))
     return refuse (error, format, _("%s says no day: --at and --timezone don’t change it"));
+  if (what->spoken && !(format->flags & LAP_FORMAT_SPOKEN))
+    return refuse (error, format, _("%s has no sound: --spoken doesn’t change it"));
   if (what->from != NULL && (what->week == NULL || !(format->flags & LAP_FORMAT_FROM)))
     return refuse (error, format, _("%s says no day: --from doesn’t change it"));
   return TRUE;

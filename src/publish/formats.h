@@ -19,6 +19,7 @@ typedef struct {
   LapObject   *week;     /* or NULL */
   double       offset;   /* seconds that the film clock is moved by, beyond the session's own lead */
   gboolean     takes;    /* put it on the takes that were kept */
+  gboolean     spoken;   /* names are said between the tones */
   const char  *at;       /* RFC 3339 without a zone: when the session is held; NULL = not said */
   const char  *timezone; /* of the tz database, or NULL */
   const char  *from;     /* the first day, YYYY-MM-DD, or NULL */
@@ -32,6 +33,7 @@ typedef enum {
   LAP_FORMAT_AT = 1 << 4,      /* --at and --timezone say when */
   LAP_FORMAT_FROM = 1 << 5,    /* --from says from which day on */
   LAP_FORMAT_OF_TAKES = 1 << 6, /* it is made of the takes in any case */
+  LAP_FORMAT_SPOKEN = 1 << 7,  /* --spoken adds names */
 } LapFormatFlags;
 
 typedef struct {

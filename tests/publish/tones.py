@@ -4,12 +4,13 @@ measures. Where each tone begins is worked out here from `lapwing timeline --jso
 three short ones before work, a long one on it, a low one where it ends, a tick half-way. Loudness: EBU R 128, -23 LUFS
 within 1 LU; peaks at or below -6 dBFS and -1 dBTP."""
 import array
+import json
 import pathlib
 import re
 import subprocess
 import tempfile
 
-from publishing import DEMOS, ask, block, part, publish, run, session, timeline
+from publishing import DEMOS, PROGRAM, ask, block, part, publish, run, session, timeline
 from tap import Tap
 
 COUNT, WORK, REST, HALF = (880, 120), (1320, 500), (660, 400), (990, 60)  # Hz, milliseconds
@@ -58,9 +59,11 @@ def samples(file):
 
 def heard(data):
     """(first, behind the last) of every run of samples that aren't silent; a tone crosses 0, silence lasts."""
-    silence = bytes(2 * 600)
+    silence, chunk = bytes(2 * 600), bytes(2 * 4800)
     raw, found, at = data.tobytes(), [], 0
     while True:
+        while raw[at:at + len(chunk)] == chunk:
+            at += len(chunk)
         first = re.compile(b'[^\0]').search(raw, at)
         if not first:
             return found
@@ -150,6 +153,27 @@ def cases(tap, folder):
     tap.equal('WAV goes to standard output, whole', publish(file, 'tones', '--offset', '0.1'), wav.read_bytes())
 
 
+def spoken(tap, folder):
+    """Names between the tones, by espeak-ng: loudness and peak hold for both together, and no tone is moved."""
+    file = session(folder, 'spoken', [part('opening', [{'talk': 'Hello.', 'seconds': 20}]),
+                                      part('main', [block(30, 20), block(30, 20, 'push-up'), block(30, 20, 'plank')])])
+    plain, said = pathlib.Path(folder, 'plain.wav'), pathlib.Path(folder, 'said.wav')
+    publish(file, 'tones', out=plain)
+    publish(file, 'tones', '--spoken', out=said)
+    (quiet, rate), (full, _) = samples(plain), samples(said)
+    tap.equal('spoken names leave the length', len(full), len(quiet))
+    names = [line['start'] for line in json.loads(run('script', file, '--json')[1])['lines'] if line['kind'] == 'name']
+    tap.check('each name is said within its second and a half',
+              [s for s in names if not any(full[i] != quiet[i] for i in range(s * rate, s * rate + rate * 3 // 2))])
+    tap.check('nothing else is changed', [s for s in range(len(full) // rate) if not any(n <= s < n + 4 for n in names)
+                                          and full[s * rate:(s + 1) * rate] != quiet[s * rate:(s + 1) * rate]])
+    levels(tap, 'with names', said)
+    done = subprocess.run([PROGRAM, 'publish', str(file), '--as', 'tones', '--spoken', '-o', folder + '/none.wav'],
+                          env={'PATH': folder}, stderr=subprocess.PIPE, text=True)
+    tap.equal('without espeak-ng: exit 6, one line', (done.returncode, done.stderr.count('\n')), (6, 1))
+    tap.equal('other formats have no sound', run('publish', file, '--as', 'post', '--spoken', '-o', '-')[0], 2)
+
+
 def refused(tap, folder):
     file = session(folder, 'short', [part('main', [block(20)])])
     tap.equal('a name that doesn’t say which', run('publish', file, '--as', 'tones', '-o', folder + '/a.mp3')[0], 2)
@@ -165,6 +189,7 @@ def main():
     with tempfile.TemporaryDirectory() as folder:
         demos(tap, folder)
         cases(tap, folder)
+        spoken(tap, folder)
         refused(tap, folder)
     tap.done()
 

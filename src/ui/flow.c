@@ -19,30 +19,68 @@ child_size (GtkWidget *child, int most, int *width, int *height)
   gtk_widget_measure (child, GTK_ORIENTATION_VERTICAL, *width, NULL, height, NULL, NULL);
 }
 
+static GtkWidget *
+next_laid_out (GtkWidget *child)
+{
+  while (child != NULL && !gtk_widget_should_layout (child))
+    child = gtk_widget_get_next_sibling (child);
+  return child;
+}
+
+/* The child that begins the next line after the one that @first begins, or NULL; *@height is the line's. */
+static GtkWidget *
+line_after (GtkWidget *first, int width, int *height)
+{
+  GtkWidget *child = first;
+  int x = 0;
+
+  *height = 0;
+  while (child != NULL) {
+    int w, h;
+
+    child_size (child, width, &w, &h);
+    if (x > 0 && x + w > width)
+      break;
+    x += w + GAP;
+    *height = MAX (*height, h);
+    child = next_laid_out (gtk_widget_get_next_sibling (child));
+  }
+  return child;
+}
+
+/* All of a line are as high as it is, so that what is lower stands in its middle. */
+static void
+allocate_line (GtkWidget *first, GtkWidget *end, int width, int y, int height, gboolean mirrored)
+{
+  int x = 0;
+
+  for (GtkWidget *child = first; child != end; child = next_laid_out (gtk_widget_get_next_sibling (child))) {
+    int w, h;
+
+    child_size (child, width, &w, &h);
+    gtk_widget_size_allocate (child, &(GtkAllocation) { mirrored ? width - x - w : x, y, w, height }, -1);
+    x += w + GAP;
+  }
+}
+
 /* Lays the children out in @width px, allocates them where asked to, and returns the height. */
 static int
 flow (GtkWidget *widget, int width, gboolean allocate)
 {
   gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
-  int x = 0, y = 0, line = 0;
+  GtkWidget *first = next_laid_out (gtk_widget_get_first_child (widget));
+  int y = 0;
 
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
-    int w, h;
+  while (first != NULL) {
+    int height;
+    GtkWidget *end = line_after (first, width, &height);
 
-    if (!gtk_widget_should_layout (child))
-      continue;
-    child_size (child, width, &w, &h);
-    if (x > 0 && x + w > width) {
-      x = 0;
-      y += line + GAP;
-      line = 0;
-    }
     if (allocate)
-      gtk_widget_size_allocate (child, &(GtkAllocation) { mirrored ? width - x - w : x, y, w, h }, -1);
-    x += w + GAP;
-    line = MAX (line, h);
+      allocate_line (first, end, width, y, height, mirrored);
+    y += height + (end != NULL ? GAP : 0);
+    first = end;
   }
-  return y + line;
+  return y;
 }
 
 static void

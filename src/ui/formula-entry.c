@@ -59,7 +59,7 @@ enter_cb (LapFormulaEntry *self)
     tell (self, error->message, TRUE);
     return;
   }
-  gtk_menu_button_popdown (GTK_MENU_BUTTON (self->button));
+  gtk_popover_popdown (GTK_POPOVER (self->popover));
   lap_document_apply (self->document, self->part != NULL ? lap_verb_reshape (self->part, &shape)
                       : lap_verb_reshape_session (lap_document_session (self->document), &shape));
 }
@@ -69,6 +69,7 @@ lap_formula_entry_dispose (GObject *object)
 {
   LapFormulaEntry *self = LAP_FORMULA_ENTRY (object);
 
+  g_clear_pointer (&self->popover, gtk_widget_unparent);
   g_clear_pointer (&self->button, gtk_widget_unparent);
   g_clear_object (&self->part);
   G_OBJECT_CLASS (lap_formula_entry_parent_class)->dispose (object);
@@ -109,13 +110,15 @@ lap_formula_entry_init (LapFormulaEntry *self)
   gtk_popover_set_child (GTK_POPOVER (self->popover), box);
   g_signal_connect_swapped (self->popover, "show", G_CALLBACK (opened_cb), self);
   self->label = wrapping_label (60);
-  self->button = gtk_menu_button_new ();
-  gtk_menu_button_set_child (GTK_MENU_BUTTON (self->button), self->label);
-  gtk_menu_button_set_popover (GTK_MENU_BUTTON (self->button), self->popover);
-  gtk_menu_button_set_has_frame (GTK_MENU_BUTTON (self->button), FALSE);
+  /* A menu button would not wrap what it says. */
+  self->button = gtk_button_new ();
+  gtk_button_set_child (GTK_BUTTON (self->button), self->label);
+  gtk_button_set_has_frame (GTK_BUTTON (self->button), FALSE);
   gtk_widget_add_css_class (self->button, "formula");
   gtk_widget_set_tooltip_text (self->button, _("Type another formula"));
+  g_signal_connect_swapped (self->button, "clicked", G_CALLBACK (gtk_popover_popup), self->popover);
   gtk_widget_set_parent (self->button, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->popover, GTK_WIDGET (self));
 }
 
 void
@@ -134,5 +137,5 @@ lap_formula_entry_show (LapFormulaEntry *self, LapDocument *document, LapPart *p
 void
 lap_formula_entry_open (LapFormulaEntry *self)
 {
-  gtk_menu_button_popup (GTK_MENU_BUTTON (self->button));
+  gtk_popover_popup (GTK_POPOVER (self->popover));
 }

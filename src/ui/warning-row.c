@@ -17,12 +17,54 @@ struct _LapWarningRow {
   GMenuModel   *kept_menu;
 };
 
+static guint preview_signal;
+
 G_DEFINE_FINAL_TYPE (LapWarningRow, lap_warning_row, GTK_TYPE_LIST_BOX_ROW)
 
 const LapWarning *
 lap_warning_row_warning (LapWarningRow *self)
 {
   return lap_checkup_nth (self->checkup, self->n);
+}
+
+static void
+tell_preview (LapWarningRow *self, LapEdits *edits)
+{
+  g_signal_emit (self, preview_signal, 0, edits);
+}
+
+static void
+pointed_cb (GtkEventController *motion, double x, double y, LapWarningRow *self)
+{
+  LapRemedy *remedy = g_object_get_data (G_OBJECT (gtk_event_controller_get_widget (motion)), "remedy");
+
+  tell_preview (self, remedy->edits);
+}
+
+static void
+left_cb (LapWarningRow *self)
+{
+  tell_preview (self, NULL);
+}
+
+static void
+focus_cb (GtkWidget *button, GParamSpec *pspec, LapWarningRow *self)
+{
+  LapRemedy *remedy = g_object_get_data (G_OBJECT (button), "remedy");
+
+  tell_preview (self, gtk_widget_has_focus (button) ? remedy->edits : NULL);
+}
+
+/* Whoever points at a remedy or moves the focus to it sees what it would do. */
+static void
+add_preview (LapWarningRow *self, GtkWidget *button)
+{
+  GtkEventController *motion = gtk_event_controller_motion_new ();
+
+  g_signal_connect (motion, "enter", G_CALLBACK (pointed_cb), self);
+  g_signal_connect_swapped (motion, "leave", G_CALLBACK (left_cb), self);
+  gtk_widget_add_controller (button, motion);
+  g_signal_connect (button, "notify::has-focus", G_CALLBACK (focus_cb), self);
 }
 
 static void
@@ -49,6 +91,7 @@ lap_warning_row_fill (LapWarningRow *self)
     gtk_widget_add_css_class (button, "remedy");
     g_object_set_data (G_OBJECT (button), "remedy", remedy);
     g_signal_connect (button, "clicked", G_CALLBACK (remedy_cb), self);
+    add_preview (self, button);
     gtk_box_append (GTK_BOX (self->remedies), button);
   }
   gtk_widget_set_visible (self->remedies, self->found->len > 0);
@@ -112,6 +155,8 @@ lap_warning_row_class_init (LapWarningRowClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_warning_row_dispose;
+  preview_signal = g_signal_new ("preview", LAP_TYPE_WARNING_ROW, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE,
+                                 1, G_TYPE_POINTER);
   g_type_ensure (LAP_TYPE_MARK);
   g_type_ensure (LAP_TYPE_FLOW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/warning-row.ui");

@@ -14,7 +14,9 @@ G_BEGIN_DECLS
 #define LAP_TYPE_WARNING_ROW (lap_warning_row_get_type ())
 G_DECLARE_FINAL_TYPE (LapWarningRow, lap_warning_row, LAP, WARNING_ROW, GtkListBoxRow)
 
-/* Warning @n of the document's checkup as it is now. */
+/* "preview" (a LapEdits or NULL): a remedy is pointed at or has the focus, or no more.
+ *
+ * Warning @n of the document's checkup as it is now. */
 GtkWidget        *lap_warning_row_new      (LapDocument   *document,
                                             guint          n);
 /* FALSE when they are there already. */

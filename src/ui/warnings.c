@@ -129,7 +129,10 @@ show_warnings (LapWarnings *self)
 
     n_kept += fine;
     if (n_rows < self->asked) {
-      gtk_list_box_append (GTK_LIST_BOX (fine ? self->kept_list : self->list), lap_warning_row_new (self->context->document, i));
+      GtkWidget *row = lap_warning_row_new (self->context->document, i);
+
+      g_signal_connect_object (row, "preview", G_CALLBACK (lap_score_preview), self->context, G_CONNECT_SWAPPED);
+      gtk_list_box_append (GTK_LIST_BOX (fine ? self->kept_list : self->list), row);
       n_rows++;
     }
   }

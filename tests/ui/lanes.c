@@ -7,6 +7,8 @@
 #include "ui/score/folds.h"
 #include "ui/score/marks.h"
 #include "ui/score/muscles.h"
+#include "ui/score/preview.h"
+#include "ui/warning-row.h"
 
 /* The lane of a kind, by the name of its type. */
 static LapLane *
@@ -273,6 +275,47 @@ test_folded_words (void)
   windows_close (window);
 }
 
+/* A remedy that has the focus shows what it would do, changes nothing, and no more when the focus leaves. */
+static void
+test_remedy_previews (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Preview");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+  g_autofree char *before = NULL, *after = NULL;
+  GtkWidget *button = NULL;
+  LapScoreContext *context;
+  LapWindow *window;
+  guint differ = 0;
+
+  plan_add (part, lap_block_new_exercise ("squat", 40, 20));
+  plan_add (part, lap_block_new_exercise ("forward-lunge", 40, 20));
+  plan_add (part, lap_block_new_exercise ("push-up", 40, 20));
+  plan_add (part, lap_block_new_exercise ("dead-bug", 40, 20));
+  window = windows_show (session);
+  context = lap_window_context (window);
+  before = windows_text (window);
+  for (guint i = 0; i < lap_checkup_n (lap_document_checkup (context->document)) && button == NULL; i++)
+    if (g_str_equal (lap_checkup_nth (lap_document_checkup (context->document), i)->check->id, "same-muscle")) {
+      GtkWidget *row = lap_warnings_row (lap_window_warnings (window), i);
+
+      lap_warning_row_fill (LAP_WARNING_ROW (row));
+      button = windows_find (windows_find (row, GTK_TYPE_BOX, "remedies"), GTK_TYPE_BUTTON, NULL);
+    }
+  g_assert_nonnull (button);
+  gtk_widget_grab_focus (button);
+  g_assert_nonnull (context->preview);
+  for (guint i = 0; i < context->preview->n; i++)
+    differ += !lap_preview_is_same (context->preview, i, context->score);
+  g_assert_cmpuint (differ, ==, 2); /* a swap */
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  g_assert_null (lap_history_undo_label (lap_document_history (context->document)));
+  windows_settle (window);
+  gtk_widget_grab_focus (GTK_WIDGET (lane_of (window, &lap_lane_parts)));
+  g_assert_null (context->preview);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -287,5 +330,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/keys-fold", test_keys_fold);
   g_test_add_func ("/ui/lanes/fit", test_fit);
   g_test_add_func ("/ui/lanes/folded-words", test_folded_words);
+  g_test_add_func ("/ui/lanes/remedy-previews", test_remedy_previews);
   return g_test_run ();
 }

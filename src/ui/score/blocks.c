@@ -13,6 +13,7 @@
 #include "ui/score/drag.h"
 #include "ui/score/menu.h"
 #include "ui/score/paint.h"
+#include "ui/score/preview.h"
 #include "ui/score/verbs.h"
 
 #include <glib/gi18n-lib.h>
@@ -467,6 +468,7 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   lane_class->height = lap_blocks_lane_height;
   lane_class->update = lap_blocks_lane_update;
   lane_class->draw = lap_blocks_lane_draw;
+  lane_class->preview = lap_preview_blocks;
   gtk_widget_class_install_action (widget_class, "score.left", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.right", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.first", NULL, walk_action);

@@ -123,8 +123,16 @@ hold_focus (LapScoreContext *self)
 }
 
 static void
+drop_preview (LapScoreContext *self)
+{
+  g_clear_pointer (&self->preview, lap_score_free);
+  g_clear_pointer (&self->preview_checkup, lap_checkup_unref);
+}
+
+static void
 document_cb (LapScoreContext *self)
 {
+  drop_preview (self);
   self->warning = G_MAXUINT;
   lay_boxes (self);
   mark (self);
@@ -138,6 +146,7 @@ lap_score_context_finalize (GObject *object)
   LapScoreContext *self = LAP_SCORE_CONTEXT (object);
 
   g_clear_pointer (&self->score, lap_score_free);
+  drop_preview (self);
   g_clear_pointer (&self->axis, lap_axis_free);
   g_clear_pointer (&self->pieces, g_array_unref);
   g_clear_pointer (&self->folded, g_hash_table_unref);
@@ -363,7 +372,10 @@ lap_score_warning (LapScoreContext *self, guint index)
 static void
 zoom_readable (LapScoreContext *self, double x)
 {
-  lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), READABLE_ZOOM * self->text), x);
+  /* Who folds wants to see all of it: then what is open may be smaller. */
+  double least = READABLE_ZOOM * self->text * (lap_folds_any (self) ? 0.6 : 1);
+
+  lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), least), x);
 }
 
 void
@@ -393,6 +405,27 @@ void
 lap_score_fit (LapScoreContext *self)
 {
   lap_score_zoom (self, lap_axis_fit (self->axis), 0);
+}
+
+void
+lap_score_preview (LapScoreContext *self, LapEdits *edits)
+{
+  LapTimeline *now = lap_document_timeline (self->document);
+  g_autoptr (LapTimeline) timeline = NULL;
+
+  if (edits == NULL && self->preview == NULL)
+    return;
+  drop_preview (self);
+  if (edits != NULL) {
+    lap_edits_swap (edits);
+    timeline = lap_timeline_new (now->session, now->catalogue, NULL);
+    if (timeline != NULL) {
+      self->preview = lap_score_new (timeline);
+      self->preview_checkup = lap_checkup_new (timeline);
+    }
+    lap_edits_swap (edits);
+  }
+  tell (self, LAP_SCORE_PREVIEW);
 }
 
 void

@@ -19,6 +19,7 @@ typedef enum {
   LAP_SCORE_PLAN = 1 << 0,      /* other boxes, other warnings */
   LAP_SCORE_AXIS = 1 << 1,      /* zoomed, scrolled, folded or resized */
   LAP_SCORE_SELECTION = 1 << 2,
+  LAP_SCORE_PREVIEW = 1 << 3,   /* what a remedy would do is shown, or no more */
 } LapScoreChange;
 
 typedef enum {
@@ -44,6 +45,8 @@ typedef struct {
   LapBlock      *anchor;     /* where the selection began, or NULL */
   int            anchor_round;
   guint          warning;    /* of the checkup, the last one chosen by its mark, or G_MAXUINT */
+  LapScore      *preview;    /* as a remedy would make it, or NULL */
+  LapCheckup    *preview_checkup;
   GArray        *pieces;     /* of the axis, LapPiece: see folds.h */
   GHashTable    *folded;     /* those that are folded, also of parts that are gone for now */
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
@@ -107,6 +110,9 @@ void             lap_score_zoom             (LapScoreContext *context,
                                              double           zoom,
                                              double           x);
 void             lap_score_fit              (LapScoreContext *context);
+/* Shows what @edits would do, beside what is; NULL: no more. They are tried on the session and taken back. */
+void             lap_score_preview          (LapScoreContext *context,
+                                             LapEdits        *edits);
 /* Scrolls as little as shows @start to @end. */
 void             lap_score_reveal           (LapScoreContext *context,
                                              int              start,

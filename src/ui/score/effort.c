@@ -85,13 +85,11 @@ draw_missing (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, const L
 static void
 draw_curve (cairo_t *cr, const LapAxis *axis, const LapEffort *effort, int height)
 {
-  GdkRGBA ink = lap_colour (LAP_COLOUR_EFFORT);
   double a = lap_axis_x (axis, 0), b = lap_axis_x (axis, axis->length);
   double from = MAX (MIN (a, b), 0), to = MIN (MAX (a, b), axis->view);
 
   for (double x = from; x <= to; x += STEP)
     cairo_line_to (cr, x, level (effort_under (axis, effort, x), height));
-  gdk_cairo_set_source_rgba (cr, &ink);
   cairo_set_line_width (cr, 2);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_BEVEL);
   cairo_stroke (cr);
@@ -103,6 +101,7 @@ lap_effort_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int heig
   LapScoreContext *context = lap_lane_context (lane);
   const LapEffort *effort = lap_checkup_effort (lap_document_checkup (context->document));
   const LapTimeline *timeline = context->score->timeline;
+  GdkRGBA ink = lap_colour (LAP_COLOUR_EFFORT);
 
   if (effort == NULL || timeline->length == 0)
     return;
@@ -111,7 +110,15 @@ lap_effort_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int heig
       draw_band (cr, axis, effort, &timeline->parts[i], height);
       draw_missing (cr, axis, effort, &timeline->parts[i], height);
     }
+  gdk_cairo_set_source_rgba (cr, &ink);
   draw_curve (cr, axis, effort, height);
+}
+
+static void
+lap_effort_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, const LapCheckup *checkup, int height)
+{
+  if (score->timeline->length > 0)
+    draw_curve (cr, lap_lane_context (lane)->axis, lap_checkup_effort (checkup), height);
 }
 
 static int
@@ -127,6 +134,7 @@ lap_effort_lane_class_init (LapEffortLaneClass *klass)
 
   lane_class->height = lap_effort_lane_height;
   lane_class->paint = lap_effort_lane_paint;
+  lane_class->preview = lap_effort_lane_preview;
   lane_class->marks = &lap_lane_effort;
   lane_class->mark_y = lap_effort_lane_mark_y;
 }

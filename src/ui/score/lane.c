@@ -188,6 +188,20 @@ draw_content (LapLane *self, GtkSnapshot *snapshot, int height)
 }
 
 static void
+draw_preview (LapLane *self, GtkSnapshot *snapshot, int width, int height)
+{
+  LapScoreContext *context = PRIVATE (self)->context;
+  GdkRGBA accent = lap_colour (LAP_COLOUR_WORK);
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
+
+  gdk_cairo_set_source_rgba (cr, &accent);
+  cairo_set_line_width (cr, 2);
+  cairo_set_dash (cr, (double[]) { 5, 3 }, 2, 0);
+  LAP_LANE_GET_CLASS (self)->preview (self, cr, context->preview, context->preview_checkup, height);
+  cairo_destroy (cr);
+}
+
+static void
 lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   LapLane *self = LAP_LANE (widget);
@@ -201,6 +215,8 @@ lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (klass->draw != NULL)
     klass->draw (self, snapshot, width, height);
   GTK_WIDGET_CLASS (lap_lane_parent_class)->snapshot (widget, snapshot);
+  if (klass->preview != NULL && PRIVATE (self)->context->preview != NULL)
+    draw_preview (self, snapshot, width, height);
 }
 
 /* Other colours, the same places. */

@@ -27,6 +27,8 @@ struct _LapLaneClass {
   /* Either may be NULL; both are below the children. @axis shows a part of the content, not always the view's. */
   void (*paint)  (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height);
   void (*draw)   (LapLane *lane, GtkSnapshot *snapshot, int width, int height);
+  /* Paints what a remedy would make of it, over everything; NULL for a lane that doesn't show it. */
+  void (*preview) (LapLane *lane, cairo_t *cr, const LapScore *score, const LapCheckup *checkup, int height);
   /* The kind whose marks of warnings it shows, or NULL, and where the middle of one stands; -1 for the middle. */
   const LapLaneKind *marks;
   int  (*mark_y) (LapLane *lane, const LapWarning *warning, int height);

@@ -217,12 +217,25 @@ lap_posture_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int hei
 }
 
 static void
+lap_posture_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, const LapCheckup *checkup, int height)
+{
+  const LapAxis *axis = lap_lane_context (lane)->axis;
+  guint first, end;
+
+  lap_score_turns (score, axis, &first, &end);
+  if (!is_dense (score->timeline, axis))
+    draw_line (cr, score->timeline, axis, first, end, height);
+  cairo_stroke (cr);
+}
+
+static void
 lap_posture_lane_class_init (LapPostureLaneClass *klass)
 {
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_posture_lane_height;
   lane_class->paint = lap_posture_lane_paint;
+  lane_class->preview = lap_posture_lane_preview;
   lane_class->marks = &lap_lane_posture;
 }
 

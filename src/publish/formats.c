@@ -2,6 +2,7 @@
 #include "publish/formats.h"
 
 #include "base/error.h"
+#include "publish/calendar.h"
 #include "publish/captions.h"
 #include "publish/chapters.h"
 #include "publish/overlay.h"
@@ -38,6 +39,8 @@ static const LapFormat formats[] = {
     LAP_FORMAT_SESSION | LAP_FORMAT_WEEK | LAP_FORMAT_FROM, write_table },
   { "hours", N_("Hours of coaches"), N_("what each coach gives in a week, as CSV"), "csv",
     LAP_FORMAT_WEEK | LAP_FORMAT_FROM, lap_hours_write },
+  { "calendar", N_("Calendar"), N_("when it is held, as iCalendar"), "ics",
+    LAP_FORMAT_SESSION | LAP_FORMAT_WEEK | LAP_FORMAT_AT | LAP_FORMAT_FROM, lap_calendar_write },
   { "tones", N_("Tones"), N_("what counts people in and out, as WAV or FLAC"), "wav flac",
     LAP_FORMAT_SESSION | LAP_FORMAT_OFFSET | LAP_FORMAT_SPOKEN, lap_tones_write },
   { "overlay", N_("Overlay"), N_("time, name and what is next: a folder of PNGs, or a film (.mov, .webm)"), "/ mov webm",

@@ -204,7 +204,10 @@ fill_choices (Dialog *dialog, GtkStringList *titles)
     const LapFormat *format = lap_formats_nth (i);
     g_auto (GStrv) suffixes = g_strsplit (format->suffixes, " ", -1);
 
-    for (guint k = 0; format->flags & LAP_FORMAT_SESSION && suffixes[k] != NULL; k++) {
+    /* What needs a day isn't for film and web, and this asks for none. */
+    if (!(format->flags & LAP_FORMAT_SESSION) || format->flags & LAP_FORMAT_AT)
+      continue;
+    for (guint k = 0; suffixes[k] != NULL; k++) {
       Choice choice = { format, g_strdup (suffixes[k]) };
       g_autofree char *title = g_str_equal (suffixes[k], "/") ? g_strdup_printf (_("%s (folder)"), _(format->title))
                                                               : g_strdup_printf ("%s (.%s)", _(format->title), suffixes[k]);

@@ -380,7 +380,7 @@ lap_arrange_open (LapWindow *window, LapArranger arranger)
   LapArrange *self = g_object_new (LAP_TYPE_ARRANGE, "transient-for", window, "title", _(arrangers[arranger].title),
                                    NULL);
 
-  lap_pane_commit (lap_window_pane (window));
+  lap_window_commit (window);
   adw_window_title_set_title (ADW_WINDOW_TITLE (self->title), _(arrangers[arranger].title));
   self->document = g_object_ref (lap_window_document (window));
   self->request.arranger = arranger;

@@ -91,7 +91,7 @@ save (Saving *saving, gboolean whatever)
 void
 lap_saving_to (LapWindow *self, const char *path, gboolean close)
 {
-  lap_pane_commit (lap_window_pane (self));
+  lap_window_commit (self);
   save (saving_new (self, path, close), FALSE);
 }
 
@@ -189,7 +189,7 @@ duplicate_action (GtkWidget *widget, const char *name, GVariant *parameter)
   LapApplication *application = LAP_APPLICATION (gtk_window_get_application (GTK_WINDOW (self)));
   g_autoptr (LapDocument) copy = NULL;
 
-  lap_pane_commit (lap_window_pane (self));
+  lap_window_commit (self);
   copy = lap_document_duplicate (lap_window_document (self));
   lap_application_show (application, copy);
 }

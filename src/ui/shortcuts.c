@@ -49,6 +49,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Plan"), "win.view::plan", "<Alt>1" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Rehearse"), "win.view::rehearse", "<Alt>2" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Sheets"), "win.view::sheets", "<Alt>3" },
+  { LAP_SCOPE_WINDOW, N_("Window"), N_("Script"), "win.view::script", "<Alt>4" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("Menu of the block"), "score.menu", "Menu <Shift>F10" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the next round"), "score.next-round", "Page_Down" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the round before"), "score.previous-round", "Page_Up" },

@@ -13,6 +13,7 @@
 #include "ui/rehearse/page.h"
 #include "ui/saving.h"
 #include "ui/score/folds.h"
+#include "ui/script-view.h"
 #include "ui/shortcuts.h"
 #include "ui/watch.h"
 
@@ -27,7 +28,7 @@ struct _LapWindow {
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
   GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *desk, *shelf, *heading, *score, *warnings, *pane;
-  GtkWidget       *views, *rehearse, *sheets;
+  GtkWidget       *views, *rehearse, *sheets, *script;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -118,7 +119,7 @@ undo_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   LapWindow *self = LAP_WINDOW (widget);
 
-  lap_pane_commit (LAP_PANE (self->pane));
+  lap_window_commit (self);
   if (g_str_equal (name, "win.undo"))
     lap_document_undo (self->document);
   else
@@ -189,14 +190,14 @@ dragging_cb (LapWindow *self)
 static void
 export_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  lap_pane_commit (LAP_PANE (LAP_WINDOW (widget)->pane));
+  lap_window_commit (LAP_WINDOW (widget));
   gtk_window_present (lap_export_new (LAP_WINDOW (widget)));
 }
 
 static void
 publish_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  lap_pane_commit (LAP_PANE (LAP_WINDOW (widget)->pane));
+  lap_window_commit (LAP_WINDOW (widget));
   gtk_window_present (lap_publish_dialog_new (LAP_WINDOW (widget)));
 }
 
@@ -211,7 +212,7 @@ print_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   LapWindow *self = LAP_WINDOW (widget);
 
-  lap_pane_commit (LAP_PANE (self->pane));
+  lap_window_commit (self);
   adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (self->views), "sheets");
   lap_sheets_view_print (LAP_SHEETS_VIEW (self->sheets));
 }
@@ -231,7 +232,7 @@ lap_window_close_request (GtkWindow *window)
   LapWindow *self = LAP_WINDOW (window);
 
   if (!self->closing) {
-    lap_pane_commit (LAP_PANE (self->pane));
+    lap_window_commit (self);
     if (lap_document_is_modified (self->document)) {
       lap_saving_ask_before_closing (self);
       return TRUE;
@@ -300,6 +301,7 @@ lap_window_class_init (LapWindowClass *klass)
   g_type_ensure (LAP_TYPE_WARNINGS);
   g_type_ensure (LAP_TYPE_PANE);
   g_type_ensure (LAP_TYPE_SHEETS_VIEW);
+  g_type_ensure (LAP_TYPE_SCRIPT_VIEW);
   g_type_ensure (LAP_TYPE_REHEARSE_PAGE);
   g_type_ensure (LAP_TYPE_DESK);
   g_type_ensure (LAP_TYPE_SHELF);
@@ -317,6 +319,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, warnings);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, pane);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, sheets);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, script);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, views);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, rehearse);
   gtk_widget_class_bind_template_callback (widget_class, folded_cb);
@@ -343,6 +346,7 @@ lap_window_new (GtkApplication *application, LapDocument *document)
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
   lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
   lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (self->rehearse), self->context);
+  lap_script_view_set_context (LAP_SCRIPT_VIEW (self->script), self->context);
   lap_shelf_set_context (LAP_SHELF (self->shelf), self->context);
   g_signal_connect_object (lap_shelf_grid (LAP_SHELF (self->shelf)), "dragging", G_CALLBACK (dragging_cb), self,
                            G_CONNECT_SWAPPED);
@@ -383,6 +387,13 @@ LapScoreView *
 lap_window_score (LapWindow *self)
 {
   return LAP_SCORE_VIEW (self->score);
+}
+
+void
+lap_window_commit (LapWindow *self)
+{
+  lap_pane_commit (LAP_PANE (self->pane));
+  lap_script_view_commit (LAP_SCRIPT_VIEW (self->script));
 }
 
 LapPane *

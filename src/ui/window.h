@@ -22,6 +22,8 @@ GtkWidget       *lap_window_new        (GtkApplication *application,
 LapDocument     *lap_window_document   (LapWindow      *window);
 LapScoreContext *lap_window_context    (LapWindow      *window);
 LapScoreView    *lap_window_score      (LapWindow      *window);
+/* Applies what has been typed somewhere and isn't an edit yet: before saving or closing. */
+void             lap_window_commit     (LapWindow      *window);
 LapPane         *lap_window_pane       (LapWindow      *window);
 LapShelf        *lap_window_shelf      (LapWindow      *window);
 LapWarnings     *lap_window_warnings   (LapWindow      *window);

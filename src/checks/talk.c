@@ -237,12 +237,27 @@ remedy_rest (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
                                              lap_part_title (part)), edits);
 }
 
+/* What a talk has to last for its words and for what else is to be said and done before the work after it. */
+static double
+talk_need (const LapCheckup *cx, const LapTalkRoom *room)
+{
+  double need = room->need;
+
+  for (guint i = 0; i < cx->talk->n; i++) {
+    const LapTalkRoom *gap = &cx->talk->turns[i].gap;
+
+    if (room->span.start >= gap->span.start && room->span.end <= gap->span.end)
+      need = MAX (need, room->seconds + gap->need - gap->seconds);
+  }
+  return need;
+}
+
 static void
 remedy_talk (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
   const LapTalkRoom *room = room_of (cx, w);
   LapBlock *block = lap_part_nth (lap_session_nth (cx->session, w->part), w->block);
-  int seconds = to_five (room->need);
+  int seconds = to_five (talk_need (cx, room));
 
   lap_remedy_add (remedies, g_strdup_printf (_("Talk for %d s"), seconds),
                   lap_verb_set_seconds (block, seconds, cx->timeline->catalogue));

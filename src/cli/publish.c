@@ -61,7 +61,8 @@ understand (const Words *words, const LapFormat **format, LapPublication *what)
   if (words->offset != NULL)
     what->offset = g_ascii_strtod (words->offset, &end);
   if (end != NULL && (end == words->offset || *end != '\0' || !(fabs (what->offset) <= LAP_MOST_SECONDS))) {
-    g_printerr ("lapwing publish: --offset %s: expected seconds within %d of 0\n", words->offset, LAP_MOST_SECONDS);
+    g_printerr ("lapwing publish: --offset %s: expected seconds within %d of 0\n", words->offset,
+                LAP_MOST_SECONDS);
     return FALSE;
   }
   what->at = words->at;
@@ -78,8 +79,8 @@ interrupt (int number)
   interrupted = TRUE;
 }
 
-/* Who waits at a terminal sees how far it is. A signal is acted upon here, between two pieces of work, so that nothing
- * half done is left. */
+/* Who waits at a terminal sees how far it is. A signal is acted upon here, between two pieces of work, so that
+ * nothing half done is left. */
 static void
 progress_cb (double done, gpointer data)
 {
@@ -160,9 +161,10 @@ run (int argc, char **argv)
     { "takes", 0, 0, G_OPTION_ARG_NONE, &what.takes, N_("Put it on the takes that were kept"), NULL },
     { "spoken", 0, 0, G_OPTION_ARG_NONE, &what.spoken, N_("Say the names between the tones"), NULL },
     { "at", 0, 0, G_OPTION_ARG_STRING, &words.at, N_("When the session is held"), N_("DATETIME") },
-    { "timezone", 0, 0, G_OPTION_ARG_STRING, &words.timezone, N_("Where it is held, such as Europe/Lisbon"), "TZ" },
+    { "timezone", 0, 0, G_OPTION_ARG_STRING, &words.timezone, N_("Where it is held: Europe/Lisbon"), "TZ" },
     { "from", 0, 0, G_OPTION_ARG_STRING, &words.from, N_("The first day"), N_("DATE") },
-    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &words.out, N_("The file to write, - for standard output"), N_("OUT") },
+    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &words.out, N_("The file to write, - for standard output"),
+      N_("OUT") },
     { NULL },
   };
   g_auto (GStrv) files = NULL;
@@ -176,6 +178,7 @@ run (int argc, char **argv)
 }
 
 const LapCommand lap_command_publish = {
-  "publish", "FILE --as FORMAT [--offset S] [--takes] [--spoken] [--at DATETIME] [--timezone TZ] [--from DATE] -o OUT",
+  "publish",
+  "FILE --as FORMAT [--offset S] [--takes] [--spoken] [--at DATETIME] [--timezone TZ] [--from DATE] -o OUT",
   N_("Writes a file for a player, an editor or a spreadsheet."), run,
 };

@@ -1,14 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The tones of a session: which sounds when, and how they sound. Before work three short tones, one a second, and a
- * long one where it begins; a low one where work ends; a tick half-way through longer work. Work and rest differ in
- * pitch and in pattern. Shapes: common practice, within what ISO 7731 and EBU R 128 ask of level and pitch.
+ * The tones of a session: which sounds when, and how they sound. Before work three short tones, one a second, and
+ * a long one where it begins; a low one where work ends; a tick half-way through longer work. Work and rest
+ * differ in pitch and in pattern. Shapes: common practice, within what ISO 7731 and EBU R 128 ask of level and
+ * pitch.
  *
- * Always true: tones stand in the order of their time and never overlap; none sounds before 0. Times don't depend on
- * a sample rate; a sample rate puts each on the nearest sample.
+ * Always true: tones stand in the order of their time and never overlap; none sounds before 0. Times don't depend
+ * on a sample rate; a sample rate puts each on the nearest sample.
  *
- * Calling order: lap_tones_new() for a timeline, lap_tone_bank_new() for a sample rate; then lap_tones_render() for
- * stretches of samples in any order. The file that is published and what is heard in a rehearsal come from here.
+ * Calling order: lap_tones_new() for a timeline, lap_tone_bank_new() for a sample rate; then lap_tones_render()
+ * for stretches of samples in any order. The file that is published and what is heard in a rehearsal come from
+ * here.
  */
 #pragma once
 
@@ -60,8 +62,8 @@ LapToneBank *lap_tone_bank_new  (int          rate);
 void         lap_tone_bank_free (LapToneBank *bank);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapToneBank, lap_tone_bank_free)
 
-/* Fills @out with the @n samples from @from on, counted from second 0 of the session; silence where there is no tone,
- * and before 0. */
+/* Fills @out with the @n samples from @from on, counted from second 0 of the session; silence where there is no
+ * tone, and before 0. */
 void         lap_tones_render   (const LapTones    *tones,
                                  const LapToneBank *bank,
                                  gint64             from,

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Where a long text is broken into captions: of all ways the one with the least cost, found from the end. A caption
- * costs something, and so does breaking within a sentence, more within what commas hold together, and so do lines that
- * are of different lengths.
+ * Where a long text is broken into captions: of all ways the one with the least cost, found from the end. A
+ * caption costs something, and so does breaking within a sentence, more within what commas hold together, and so
+ * do lines that are of different lengths.
  */
 #include "publish/captions.h"
 

@@ -27,8 +27,9 @@ reading (const char *text)
   return MAX (READ_LEAST, lap_count_words (text) * READ_WORD);
 }
 
-/* The pieces of one line, which may stay until @most: each for its share of the words, and as long as it is read where
- * there is the time. When the words are too many for their seconds all have the same share of what there is. */
+/* The pieces of one line, which may stay until @most: each for its share of the words, and as long as it is read
+ * where there is the time. When the words are too many for their seconds all have the same share of what there
+ * is. */
 static void
 add_line (GArray *captions, const LapLine *line, double most)
 {

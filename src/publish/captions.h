@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Captions of the script: at most two lines of at most 37 characters, each there for as long as it is said and long
- * enough to be read, three words a second (BBC Subtitle Guidelines: 160-180 words a minute) where the next line leaves
- * the time. Broken at the ends of sentences and at commas before elsewhere.
+ * Captions of the script: at most two lines of at most 37 characters, each there for as long as it is said and
+ * long enough to be read, three words a second (BBC Subtitle Guidelines: 160-180 words a minute) where the next
+ * line leaves the time. Broken at the ends of sentences and at commas before elsewhere.
  */
 #pragma once
 

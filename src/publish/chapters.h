@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Chapters: one a part, and in the main parts one an exercise a round. Talks and pauses inside a main part belong to
- * the chapter before, and so does a chapter of less than ten seconds (common practice: players drop such ones).
+ * Chapters: one a part, and in the main parts one an exercise a round. Talks and pauses inside a main part belong
+ * to the chapter before, and so does a chapter of less than ten seconds (common practice: players drop such
+ * ones).
  *
  * Always true: the first starts at 0, each lasts to the start of the next, the last to the end of the film.
  */

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Fields of comma-separated values (RFC 4180): quoted where they must be, a comma or, behind the last of a row, a line
- * end after them.
+ * Fields of comma-separated values (RFC 4180): quoted where they must be, a comma or, behind the last of a row, a
+ * line end after them.
  */
 #pragma once
 

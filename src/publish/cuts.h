@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What the takes of a session say about its film: which stretch of it shows which shot, and which of several is kept.
+ * What the takes of a session say about its film: which stretch of it shows which shot, and which of several is
+ * kept.
  *
  * A take has the time of day and the second of the session. The film is taken to run without a stop, its clock to
- * stand at the lead when the session begins. Between two takes the session ran on when both went on alike; else it
- * went back, or was held: after "again" to the beginning of that shot, which was then played until the next take.
- * After the last of all it goes back with a count of three.
+ * stand at the lead when the session begins. Between two takes the session ran on when both went on alike; else
+ * it went back, or was held: after "again" to the beginning of that shot, which was then played until the next
+ * take. After the last of all it goes back with a count of three.
  *
  * Of a shot the last that is marked good is kept, else the last whole one that isn't to be taken again.
  */

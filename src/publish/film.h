@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The clock of the film: 0 is where its file begins. The session starts `film.lead` seconds later, and everything can
- * be moved by an offset. Put on the takes, only what was kept of it is there, each piece where the camera has it.
+ * The clock of the film: 0 is where its file begins. The session starts `film.lead` seconds later, and everything
+ * can be moved by an offset. Put on the takes, only what was kept of it is there, each piece where the camera has
+ * it.
  *
  * Always true: pieces stand in the order of the film and don't overlap there.
  */
@@ -21,14 +22,15 @@ typedef struct {
   LapPiece *pieces;
 } LapFilm;
 
-/* One piece, or those that were kept. NULL with LAP_ERROR_USAGE where the session has no takes, or LAP_ERROR_INVALID
- * where one of them can't be understood. */
+/* One piece, or those that were kept. NULL with LAP_ERROR_USAGE where the session has no takes, or
+ * LAP_ERROR_INVALID where one of them can't be understood. */
 LapFilm *lap_film_new  (const LapPublication *what,
                         GError              **error);
 void     lap_film_free (LapFilm              *film);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapFilm, lap_film_free)
 
-/* What there is of the session's @start until @end in @piece, in seconds of the film from 0 on. FALSE for nothing. */
+/* What there is of the session's @start until @end in @piece, in seconds of the film from 0 on. FALSE for
+ * nothing. */
 gboolean lap_piece_of  (const LapPiece       *piece,
                         double                start,
                         double                end,

@@ -67,7 +67,8 @@ lap_output_free (LapOutput *output)
 static gboolean
 fail (GError **error)
 {
-  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("standard output can’t be written: %s"), g_strerror (errno));
+  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("standard output can’t be written: %s"),
+               g_strerror (errno));
   return FALSE;
 }
 

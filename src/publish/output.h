@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Where a format writes to: a file, standard output or a folder. Bytes stream through; the person who waits is told
- * how far it is and may cancel.
+ * Where a format writes to: a file, standard output or a folder. Bytes stream through; the person who waits is
+ * told how far it is and may cancel.
  *
- * Always true: until lap_output_finish() returns TRUE, what was there before is untouched; freed without it, nothing
- * is left.
+ * Always true: until lap_output_finish() returns TRUE, what was there before is untouched; freed without it,
+ * nothing is left.
  *
  * Calling order: open, then writes or additions with progress in between, finish, free.
  */

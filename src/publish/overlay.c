@@ -106,8 +106,10 @@ draw_all (Frames *frames, const LapFilm *film, GError **error)
   for (guint i = 0; i < film->n; i++)
     if (!add_piece (frames, &film->pieces[i], error))
       return FALSE;
-  if (frames->last != NULL)
-    g_string_append_printf (frames->concat, "file '%s'\n", frames->last);
+  /* A film has a picture, even when nothing is to be seen in it. */
+  if (frames->last == NULL && !list (frames, NULL, 1, error))
+    return FALSE;
+  g_string_append_printf (frames->concat, "file '%s'\n", frames->last);
   return write_text (frames, "timing.csv", frames->csv, error) &&
          write_text (frames, "frames.ffconcat", frames->concat, error);
 }
@@ -141,9 +143,9 @@ static gboolean
 encode (LapOutput *output, const char *folder, const char *suffix, GError **error)
 {
   static const char *const mov[] = { "-c:v", "copy", "-f", "mov", NULL };
-  static const char *const webm[] = { "-c:v", "libvpx-vp9", "-pix_fmt", "yuva420p", "-deadline", "realtime", "-cpu-used",
-                                      "8", "-row-mt", "1", "-crf", "28", "-b:v", "0", "-auto-alt-ref", "0", "-f", "webm",
-                                      NULL };
+  static const char *const webm[] = { "-c:v", "libvpx-vp9", "-pix_fmt", "yuva420p", "-deadline", "realtime",
+                                      "-cpu-used", "8", "-row-mt", "1", "-crf", "28", "-b:v", "0", "-auto-alt-ref",
+                                      "0", "-f", "webm", NULL };
   const char *const *how = g_str_equal (suffix, "mov") ? mov : webm;
   g_autofree char *frames = g_build_filename (folder, "frames.ffconcat", NULL);
   g_autoptr (GPtrArray) words = g_ptr_array_new ();

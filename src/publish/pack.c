@@ -46,7 +46,8 @@ progress_cb (double done, gpointer data)
 }
 
 static gboolean
-write_sheet (const Item *item, const LapPublication *what, const char *path, const LapProgress *watch, GError **error)
+write_sheet (const Item *item, const LapPublication *what, const char *path, const LapProgress *watch,
+             GError **error)
 {
   LapSheetOptions options = { .paper = item->paper };
   g_autoptr (GBytes) pdf = lap_sheet_print (lap_sheets_find (item->sheet), what->timeline, &options, error);
@@ -57,7 +58,8 @@ write_sheet (const Item *item, const LapPublication *what, const char *path, con
 
 /* What only some formats understand is left out for the others. */
 static gboolean
-write_format (const Item *item, const LapPublication *what, const char *path, const LapProgress *watch, GError **error)
+write_format (const Item *item, const LapPublication *what, const char *path, const LapProgress *watch,
+              GError **error)
 {
   const LapFormat *format = lap_formats_find (item->format);
   LapPublication own = { .timeline = what->timeline };
@@ -71,8 +73,8 @@ write_format (const Item *item, const LapPublication *what, const char *path, co
 
 /* Where a part of the system is missing that is noted in @missing, and all is well. */
 static gboolean
-write_item (const Item *item, const LapPublication *what, const char *folder, const LapProgress *watch, GString *missing,
-            GError **error)
+write_item (const Item *item, const LapPublication *what, const char *folder, const LapProgress *watch,
+            GString *missing, GError **error)
 {
   g_autofree char *path = g_build_filename (folder, item->name, NULL);
   GError *mistake = NULL;

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Everything for the day of filming in one folder, each file under a name that says what it is. What needs a part of
- * the system that isn't there is left out, and `missing.txt` says what and why.
+ * Everything for the day of filming in one folder, each file under a name that says what it is. What needs a part
+ * of the system that isn't there is left out, and `missing.txt` says what and why.
  */
 #pragma once
 

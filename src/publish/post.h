@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What a session is, in plain text, to post beside it: its title, how long and with what, what is done, the chapters,
- * and the words of safety. Nothing about effort or energy, which are estimates for a group.
+ * What a session is, in plain text, to post beside it: its title, how long and with what, what is done, the
+ * chapters, and the words of safety. Nothing about effort or energy, which are estimates for a group.
  */
 #pragma once
 

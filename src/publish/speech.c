@@ -106,14 +106,16 @@ lap_speech_free (LapSpeech *speech)
 static GBytes *
 say (const LapSpeech *speech, const char *voice, const char *text, GError **error)
 {
-  g_autoptr (GSubprocess) process = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_PIPE | G_SUBPROCESS_FLAGS_STDERR_SILENCE,
-                                                      error, speech->program, "-v", voice, "-s", "160", "--stdout", "--",
-                                                      text, NULL);
+  const char *const words[] = { speech->program, "-v", voice, "-s", "160", "--stdout", "--", text, NULL };
+  g_autoptr (GSubprocess) process = NULL;
   g_autoptr (GBytes) said = NULL;
 
+  process = g_subprocess_newv (words, G_SUBPROCESS_FLAGS_STDOUT_PIPE | G_SUBPROCESS_FLAGS_STDERR_SILENCE, error);
   if (process == NULL || !g_subprocess_communicate (process, NULL, NULL, &said, NULL, error))
     return NULL;
-  return g_subprocess_get_successful (process) && g_bytes_get_size (said) > HEADER ? g_steal_pointer (&said) : NULL;
+  if (!g_subprocess_get_successful (process) || g_bytes_get_size (said) <= HEADER)
+    return NULL;
+  return g_steal_pointer (&said);
 }
 
 static double

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What was filmed: the takes as cues of a player or as a table, and the list to cut by. All on the clock of the film.
+ * What was filmed: the takes as cues of a player or as a table, and the list to cut by. All on the clock of the
+ * film.
  */
 #pragma once
 

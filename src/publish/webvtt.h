@@ -11,8 +11,9 @@ G_BEGIN_DECLS
 /* The signature, and @note for people who open the file, which may be NULL. */
 GString *lap_webvtt_new (const char *note);
 
-/* A cue from @start to @end, in seconds from 0 on, with @id in front. A line feed in @text begins a new line; an empty
- * line, which would end the cue, is left out, and what has a meaning in WebVTT is written as a character reference. */
+/* A cue from @start to @end, in seconds from 0 on, with @id in front. A line feed in @text begins a new line; an
+ * empty line, which would end the cue, is left out, and what has a meaning in WebVTT is written as a character
+ * reference. */
 void     lap_webvtt_add (GString    *vtt,
                          guint       id,
                          double      start,

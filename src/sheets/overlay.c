@@ -70,7 +70,10 @@ lap_overlay_state (const LapTimeline *timeline, int second)
   const LapTurn *next = turn_after (timeline, second);
   LapOverlayState state = { v, v->start + v->seconds - second, title_of (timeline, v), NULL };
 
-  state.next = next != NULL ? g_strdup_printf (_("Next: %s"), lap_task_name (&timeline->tasks[next->task])) : g_strdup ("");
+  if (next != NULL)
+    state.next = g_strdup_printf (_("Next: %s"), lap_task_name (&timeline->tasks[next->task]));
+  else
+    state.next = g_strdup ("");
   return state;
 }
 

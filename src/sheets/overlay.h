@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Pictures to lay over a film: how long it still takes, what is done and what comes next, in the top left corner so
- * that feet stay in sight. Transparent elsewhere. All of it stands in the safe area for titles, 5 % from each edge (EBU
- * R 95). A picture changes once a second and nothing flashes (WCAG 2.2, 2.3.1).
+ * Pictures to lay over a film: how long it still takes, what is done and what comes next, in the top left corner
+ * so that feet stay in sight. Transparent elsewhere. All of it stands in the safe area for titles, 5 % from each
+ * edge (EBU R 95). A picture changes once a second and nothing flashes (WCAG 2.2, 2.3.1).
  */
 #pragma once
 

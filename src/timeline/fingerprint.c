@@ -12,8 +12,8 @@ lap_timeline_fingerprint (const LapTimeline *timeline)
     const LapTask *task = lap_timeline_task (timeline, v);
     const char *shown = task == NULL ? "" : task->shown != NULL ? task->shown->id : task->wanted;
 
-    g_string_printf (line, "%d %d %s %d %d %d %d %s\n", v->start, v->seconds, lap_words_id (&lap_interval_kinds, v->kind),
-                     v->part, v->round, v->block, v->side, shown != NULL ? shown : "");
+    g_string_printf (line, "%d %d %s %d %d %d %d %s\n", v->start, v->seconds,
+                     lap_words_id (&lap_interval_kinds, v->kind), v->part, v->round, v->block, v->side, shown != NULL ? shown : "");
     g_checksum_update (sum, (const guchar *) line->str, line->len);
   }
   return g_strdup (g_checksum_get_string (sum));

@@ -209,8 +209,8 @@ fill_choices (Dialog *dialog, GtkStringList *titles)
       continue;
     for (guint k = 0; suffixes[k] != NULL; k++) {
       Choice choice = { format, g_strdup (suffixes[k]) };
-      g_autofree char *title = g_str_equal (suffixes[k], "/") ? g_strdup_printf (_("%s (folder)"), _(format->title))
-                                                              : g_strdup_printf ("%s (.%s)", _(format->title), suffixes[k]);
+      gboolean folder = g_str_equal (suffixes[k], "/");
+      g_autofree char *title = g_strdup_printf (folder ? _("%s (folder)") : "%s (.%s)", _(format->title), suffixes[k]);
 
       g_array_append_val (dialog->choices, choice);
       gtk_string_list_append (titles, title);

@@ -76,6 +76,12 @@ def folders(tap, file, out, folder):
     tap.equal('nothing is left beside', [p.name for p in pathlib.Path(folder).iterdir() if p.name.startswith('.')], [])
 
 
+def nothing(tap, folder):
+    file, film = session(folder, 'nothing', []), pathlib.Path(folder, 'nothing.mov')
+    tap.equal('a session without anything has an empty picture', (run('publish', file, '--as', 'overlay', '-o', film)[0],
+              ask('ffprobe', '-v', 'error', '-show_entries', 'stream=pix_fmt', '-of', 'csv=p=0', film).strip()), (0, 'rgba'))
+
+
 def interrupted(tap, file, folder):
     """Ended by a signal while it works, nothing is left and the exit status says so."""
     long = session(folder, 'long', [part('main', [block(10800)] * 4)])
@@ -113,6 +119,7 @@ def main():
         pictures(tap, folder, 'upright', (1080, 1920), film={'frame': 'portrait'})
         films(tap, file, folder)
         folders(tap, file, out, folder)
+        nothing(tap, folder)
         interrupted(tap, file, folder)
         pack(tap, file, folder)
     tap.done()

@@ -1,17 +1,20 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * lapwing print: a sheet of a plan as PDF.
+ * lapwing print: a sheet of a session or of a week as PDF.
  */
 #include "cli/cli.h"
 
 #include "sheets/sheets.h"
+#include "sheets/week-sheets.h"
+#include "store/documents.h"
+#include "store/read-file.h"
 
 #include <glib/gi18n-lib.h>
 #include <stdio.h>
 #include <string.h>
 
 typedef struct {
-  char *sheet, *paper, *tile, *ink, *leave_out, *date, *out;
+  char *sheet, *paper, *tile, *ink, *leave_out, *date, *week, *out;
 } Words;
 
 static char *
@@ -21,6 +24,8 @@ sheet_ids (void)
 
   for (guint i = 0; i < lap_sheets_n (); i++)
     g_string_append_printf (ids, "%s%s", i > 0 ? ", " : "", lap_sheets_nth (i)->id);
+  for (guint i = 0; i < lap_week_sheets_n (); i++)
+    g_string_append_printf (ids, ", %s", lap_week_sheets_nth (i)->id);
   return g_string_free (ids, FALSE);
 }
 
@@ -40,8 +45,10 @@ choose (const LapWords *words, const char *option, const char *word)
 
 /* What was asked for. */
 typedef struct {
-  const LapSheet *sheet;
+  const LapSheet *sheet;          /* NULL where it is one of a week */
+  const LapWeekSheet *week_sheet; /* likewise of a session */
   LapSheetOptions options;
+  int             date;      /* of the week asked for; 0 = as it always is */
   int             tile;      /* LapPaper; -1 = in one piece */
   gboolean        distances; /* told on standard output */
 } Wish;
@@ -81,22 +88,40 @@ understand_details (const Words *words, Wish *wish)
   return TRUE;
 }
 
+/* The sheet and, for one of a week, which week. */
+static gboolean
+understand_sheet (const Words *words, Wish *wish)
+{
+  g_autofree char *ids = sheet_ids ();
+
+  wish->sheet = lap_sheets_find (words->sheet);
+  wish->week_sheet = lap_week_sheets_find (words->sheet);
+  if (wish->sheet == NULL && wish->week_sheet == NULL) {
+    g_printerr ("lapwing print: --sheet %s: expected one of %s\n", words->sheet, ids);
+    return FALSE;
+  }
+  wish->date = words->week != NULL ? lap_date_parse (words->week) : 0;
+  if (words->week != NULL && wish->date == 0)
+    return wrong ("--week", words->week, "a date, as 2027-01-11");
+  if (words->week != NULL && wish->week_sheet == NULL)
+    return wrong ("--week", words->week, "a sheet of a week; one of a session has no dates");
+  if (words->week == NULL && wish->week_sheet != NULL && wish->week_sheet->dated)
+    return wrong ("--sheet", words->sheet, "--week DATE with it");
+  return TRUE;
+}
+
 /* FALSE after a line about what is wrong. */
 static gboolean
 understand (const Words *words, Wish *wish)
 {
-  g_autofree char *ids = sheet_ids ();
   int paper, ink;
 
   if (words->sheet == NULL || words->out == NULL) {
     g_printerr ("lapwing print: expected: lapwing print %s\n", lap_command_print.synopsis);
     return FALSE;
   }
-  wish->sheet = lap_sheets_find (words->sheet);
-  if (wish->sheet == NULL) {
-    g_printerr ("lapwing print: --sheet %s: expected one of %s\n", words->sheet, ids);
+  if (!understand_sheet (words, wish))
     return FALSE;
-  }
   paper = words->paper != NULL ? choose (&lap_papers, "--paper", words->paper) : LAP_PAPER_A4;
   ink = words->ink != NULL ? choose (&lap_inks, "--ink", words->ink) : LAP_INK_COLOUR;
   wish->tile = words->tile != NULL ? choose (&lap_papers, "--tile", words->tile) : -1;
@@ -118,17 +143,48 @@ print_distances (const LapPages *pages)
   }
 }
 
+/* Whether @file is what the sheet shows; FALSE after a line about what it is instead. One that can't be read passes: why
+ * is said where it is read. */
+static gboolean
+suits (const char *file, const Wish *wish)
+{
+  g_autoptr (GBytes) bytes = lap_read_file (file, NULL, NULL);
+  g_autoptr (LapObject) document = bytes != NULL ? lap_document_from_bytes (bytes, NULL) : NULL;
+
+  if (document == NULL || LAP_IS_WEEK (document) == (wish->week_sheet != NULL))
+    return TRUE;
+  g_printerr (wish->week_sheet != NULL ? "lapwing print: --sheet %s: %s is a session; expected a week\n"
+                                       : "lapwing print: --sheet %s: %s is a week; expected a session\n",
+              wish->week_sheet != NULL ? wish->week_sheet->id : wish->sheet->id, file);
+  return FALSE;
+}
+
+/* The pages of the session or week @file; NULL after a line about why there are none. */
+static LapPages *
+build_pages (const char *file, const Wish *wish)
+{
+  g_autoptr (LapTimeline) timeline = NULL;
+  g_autoptr (LapWeek) week = NULL;
+
+  if (!suits (file, wish))
+    return NULL;
+  if (wish->week_sheet != NULL) {
+    week = lap_cli_week (file);
+    return week != NULL ? lap_week_sheet_pages (wish->week_sheet, week, wish->date, &wish->options) : NULL;
+  }
+  timeline = lap_cli_timeline (file);
+  return timeline != NULL ? lap_sheet_build (wish->sheet, timeline, &wish->options) : NULL;
+}
+
 static int
 print_sheet (const char *file, const Wish *wish, const char *out)
 {
-  g_autoptr (LapTimeline) timeline = lap_cli_timeline (file);
-  g_autoptr (LapPages) pages = NULL;
+  g_autoptr (LapPages) pages = build_pages (file, wish);
   g_autoptr (GBytes) bytes = NULL;
   GError *error = NULL;
 
-  if (timeline == NULL)
+  if (pages == NULL)
     return LAP_ERROR_INVALID;
-  pages = lap_sheet_build (wish->sheet, timeline, &wish->options);
   bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
                           : lap_pages_print (pages, wish->options.ink, &error);
   if (bytes != NULL && wish->distances)
@@ -153,6 +209,8 @@ run (int argc, char **argv)
     { "reads-from", 0, 0, G_OPTION_ARG_DOUBLE, &wish.options.distance,
       N_("Poster: names read from this far, metres"), N_("METRES") },
     { "date", 0, 0, G_OPTION_ARG_STRING, &words.date, N_("Poster: the day of this version"), N_("DATE") },
+    { "week", 0, 0, G_OPTION_ARG_STRING, &words.week,
+      N_("Sheets of a week: the one that this date lies in, not the week as it always is"), N_("DATE") },
     { "cards", 0, 0, G_OPTION_ARG_INT, &wish.options.cards, N_("Stations: 1, 2 or 4 cards on a sheet"), N_("N") },
     { "unfold", 0, 0, G_OPTION_ARG_NONE, &wish.options.unfolded, N_("Running order: every round in order of time"), NULL },
     { "distances", 0, 0, G_OPTION_ARG_NONE, &wish.distances, N_("Say from where each text reads"), NULL },
@@ -171,11 +229,12 @@ run (int argc, char **argv)
   g_free (words.ink);
   g_free (words.leave_out);
   g_free (words.date);
+  g_free (words.week);
   g_free (words.out);
   return status;
 }
 
 const LapCommand lap_command_print = {
-  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--tile PAPER] [--ink INK] [OPTION…] -o OUT.pdf",
+  "print", "FILE --sheet SHEET [--paper PAPER] [--landscape] [--tile PAPER] [--ink INK] [--week DATE] [OPTION…] -o OUT.pdf",
   N_("Prints a sheet as PDF."), run,
 };

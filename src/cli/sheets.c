@@ -5,19 +5,27 @@
 #include "cli/cli.h"
 
 #include "sheets/sheets.h"
+#include "sheets/week-sheets.h"
 
 #include <glib/gi18n-lib.h>
 
+/* Those of a session first, then those of a week. */
 static const char *
 id_of (guint n)
 {
-  return lap_sheets_nth (n)->id;
+  return n < lap_sheets_n () ? lap_sheets_nth (n)->id : lap_week_sheets_nth (n - lap_sheets_n ())->id;
 }
 
 static const char *
 title_of (guint n)
 {
-  return _(lap_sheets_nth (n)->title);
+  return _(n < lap_sheets_n () ? lap_sheets_nth (n)->title : lap_week_sheets_nth (n - lap_sheets_n ())->title);
+}
+
+static const char *
+purpose_of (guint n)
+{
+  return _(n < lap_sheets_n () ? lap_sheets_nth (n)->purpose : lap_week_sheets_nth (n - lap_sheets_n ())->purpose);
 }
 
 static int
@@ -29,13 +37,14 @@ run (int argc, char **argv)
     { NULL },
   };
   g_auto (GStrv) rest = NULL;
+  guint n = lap_sheets_n () + lap_week_sheets_n ();
 
   if (!lap_cli_options (argc, argv, &lap_command_sheets, entries, 0, 0, &rest))
     return LAP_ERROR_USAGE;
   if (json)
-    return lap_cli_print_known ("sheets", lap_sheets_n (), id_of, title_of);
-  for (guint i = 0; i < lap_sheets_n (); i++)
-    g_print ("%-14s %s, %s\n", lap_sheets_nth (i)->id, _(lap_sheets_nth (i)->title), _(lap_sheets_nth (i)->purpose));
+    return lap_cli_print_known ("sheets", n, id_of, title_of);
+  for (guint i = 0; i < n; i++)
+    g_print ("%-14s %s, %s\n", id_of (i), title_of (i), purpose_of (i));
   return 0;
 }
 

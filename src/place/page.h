@@ -44,6 +44,7 @@ typedef enum {
   LAP_SIGN_TIMES,      /* × */
   LAP_SIGN_ROUND,      /* a ring with an arrow: a later round */
   LAP_SIGN_UNSEEN,     /* an eye, struck out: the screen is out of sight */
+  LAP_SIGN_CREST,      /* the crest of a wave; one for easy, two for moderate, three for hard */
 } LapSign;
 
 /* What a line of text is for; the distances it reads from are told by these. */

@@ -1,0 +1,21 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The week on the wall: a column for each day, its classes in order of time with title, room, coach, minutes and how
+ * hard they are. The letters are as large as fit on one page; where they would be too small to be read, the days go
+ * over more pages, and a day that is too long for one goes on on the next.
+ */
+#pragma once
+
+#include "model/week.h"
+#include "place/page.h"
+#include "place/paper.h"
+
+G_BEGIN_DECLS
+
+/* The week that @date lies in, with what is different then; the week as it always is for 0. */
+LapPages *lap_week_sheet_build (const LapWeek         *week,
+                                int                    date,
+                                const LapSheetOptions *options,
+                                const LapMeasure      *measure);
+
+G_END_DECLS

@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The sheets of a week that this build can print: what sheets.h is for a session. A date chooses the week that it lies
+ * in, with what is different then; 0 is the week as it always is.
+ *
+ * Calling order: find a row, build its page list, print that with lap_pages_print() or lap_pages_tile().
+ */
+#pragma once
+
+#include "model/week.h"
+#include "place/page.h"
+#include "place/paper.h"
+
+G_BEGIN_DECLS
+
+typedef struct {
+  const char *id;
+  const char *title;   /* marked for translation, not yet translated */
+  const char *purpose; /* likewise: where it hangs */
+  gboolean    dated;   /* it makes no sense without a date */
+  LapPages *(*build) (const LapWeek *week, int date, const LapSheetOptions *options, const LapMeasure *measure);
+} LapWeekSheet;
+
+guint               lap_week_sheets_n    (void);
+const LapWeekSheet *lap_week_sheets_nth  (guint                  n);
+/* NULL where no sheet of a week has that id. */
+const LapWeekSheet *lap_week_sheets_find (const char            *id);
+
+/* The page list, measured in the platform's faces. Transfer full. */
+LapPages           *lap_week_sheet_pages (const LapWeekSheet    *sheet,
+                                          const LapWeek         *week,
+                                          int                    date,
+                                          const LapSheetOptions *options);
+
+G_END_DECLS

@@ -1,0 +1,156 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The week on the wall: what stands in which column, from where it is read, what is different on a date, and that
+ * nothing is lost or lies over anything else where there is much.
+ */
+#include "place/face.h"
+#include "place/week-sheet.h"
+#include "store/documents.h"
+
+#include <string.h>
+
+#define HEAD "'format': 'lapwing-week', 'version': 1, 'id': 'w', 'title': 'Sea Loft', 'timezone': 'Europe/Lisbon', " \
+             "'rooms': [{'id': 'r', 'name': 'Loft'}, {'id': 'y', 'name': 'Yard'}], " \
+             "'coaches': [{'id': 'm', 'name': 'Mira'}, {'id': 't', 'name': 'Teo'}]"
+#define CLASS(id, title, day, start) "{'id': '" id "', 'title': '" title "', 'kind': 'k', 'minutes': 45, " \
+                                     "'effort': 'hard', 'day': '" day "', 'start': '" start "', 'room': 'r', 'coach': 'm'}"
+
+static LapWeek *
+read_text (const char *text)
+{
+  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
+  g_autoptr (GBytes) bytes = g_bytes_new (json, strlen (json));
+  g_autoptr (GError) error = NULL;
+  LapWeek *week = lap_week_from_bytes (bytes, &error);
+
+  g_assert_no_error (error);
+  return week;
+}
+
+static LapPages *
+build (const char *text, const char *date, LapPaper paper, gboolean landscape)
+{
+  g_autoptr (LapWeek) week = read_text (text);
+  LapSheetOptions options = { .paper = paper, .landscape = landscape };
+  LapPages *pages = lap_week_sheet_build (week, date != NULL ? lap_date_parse (date) : 0, &options, face_measure ());
+
+  face_check_pages (pages);
+  return pages;
+}
+
+static const LapMark *
+find (const LapPages *pages, const char *text)
+{
+  const GArray *marks = lap_pages_nth (pages, 0)->marks;
+
+  for (guint i = 0; i < marks->len; i++) {
+    const LapMark *mark = &g_array_index (marks, LapMark, i);
+
+    if (mark->kind == LAP_MARK_TEXT && g_str_equal (mark->text, text))
+      return mark;
+  }
+  g_error ("\"%s\" isn't on the page", text);
+}
+
+static void
+test_columns (void)
+{
+  g_autoptr (LapPages) pages = build ("{" HEAD ", 'classes': [" CLASS ("a", "Late", "mon", "18:30") ", "
+                                      CLASS ("b", "Early", "mon", "07:00") ", " CLASS ("c", "Noon", "tue", "12:00") ", "
+                                      "{'id': 'd', 'title': 'Waiting', 'kind': 'k', 'minutes': 45}]}",
+                                      NULL, LAP_PAPER_A3, TRUE);
+  g_autofree char *text = face_text (pages);
+  const GArray *marks = lap_pages_nth (pages, 0)->marks;
+  guint crests = 0;
+
+  for (guint i = 0; i < marks->len; i++)
+    crests += g_array_index (marks, LapMark, i).kind == LAP_MARK_SIGN;
+  g_assert_cmpuint (lap_pages_n (pages), ==, 1);
+  g_assert_cmpfloat (find (pages, "Early")->y, <, find (pages, "18:30")->y);
+  g_assert_cmpfloat (find (pages, "18:30")->y, <, find (pages, "Late")->y);
+  g_assert_cmpfloat_with_epsilon (find (pages, "Early")->x, find (pages, "Late")->x, 0.01);
+  g_assert_cmpfloat (find (pages, "Late")->x, <, find (pages, "Noon")->x);
+  g_assert_cmpuint (crests, ==, 3 * 3 + 1 + 2 + 3); /* three hard classes, and what the crests mean */
+  g_assert_nonnull (strstr (text, "Loft\xc2\xa0· Mira\xc2\xa0·"));
+  g_assert_nonnull (strstr (text, "No classes"));
+  g_assert_nonnull (strstr (text, "clinician"));
+  g_assert_null (strstr (text, "Waiting"));
+}
+
+/* ISO 9241-3 and NUREG-0700 1.3.1-4: read under 16 minutes of arc, here from 2 m. */
+static void
+test_distance (void)
+{
+  g_autoptr (LapPages) few = build ("{" HEAD ", 'classes': [" CLASS ("a", "Row", "mon", "18:30") "]}", NULL,
+                                    LAP_PAPER_A3, TRUE);
+
+  g_assert_cmpfloat (lap_pages_cap (few, LAP_READ_NAME), >=, lap_cap_height (2, LAP_ARC_READABLE));
+}
+
+static void
+test_date (void)
+{
+  const char *text =
+    "{" HEAD ", 'closed': ['2027-01-22'], 'classes': [" CLASS ("a", "Alpha", "mon", "18:30") ", "
+    CLASS ("b", "Beta", "tue", "07:00") ", " CLASS ("c", "Gamma", "wed", "12:00") ", " CLASS ("d", "Delta", "fri", "12:00")
+    ", " CLASS ("e", "Omega", "thu", "12:00") "], 'except': [{'class': 'a', 'date': '2027-01-18', 'cancelled': true}, "
+    "{'class': 'b', 'date': '2027-01-19', 'start': '08:15', 'room': 'y', 'coach': 't'}, "
+    "{'class': 'e', 'date': '2027-01-21', 'to': '2027-01-28'}], "
+    "'away': [{'coach': 'm', 'from': '2027-01-20', 'until': '2027-01-20'}]}";
+  static const char *const said[] = { "2027-01-18", "Alpha Cancelled", "08:15 Beta Yard\xc2\xa0· Teo", "Mira is away",
+                                      "Moved to 2027-01-28", "Closed" };
+  g_autoptr (LapPages) pages = build (text, "2027-01-20", LAP_PAPER_A2, TRUE), always = NULL;
+  g_autofree char *shown = face_text (pages), *as_always = NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (said); i++)
+    if (strstr (shown, said[i]) == NULL)
+      g_error ("\"%s\" isn't on the sheet: %s", said[i], shown);
+  g_assert_null (strstr (shown, "07:00"));
+  g_assert_null (strstr (shown, "Delta"));
+  always = build (text, NULL, LAP_PAPER_A2, TRUE);
+  as_always = face_text (always);
+  g_assert_nonnull (strstr (as_always, "07:00"));
+  g_assert_nonnull (strstr (as_always, "Delta"));
+  g_assert_null (strstr (as_always, "Cancelled"));
+}
+
+/* Long names and many classes: letters don't get unreadable, more pages come, and each class is there. */
+static void
+test_much (void)
+{
+  static const char *const days[] = { "mon", "wed", "wed", "sat" };
+  static const LapPaper papers[] = { LAP_PAPER_A5, LAP_PAPER_A4, LAP_PAPER_A3, LAP_PAPER_TABLOID };
+  GString *json = g_string_new ("{" HEAD ", 'classes': [");
+
+  for (int i = 0; i < 80; i++)
+    g_string_append_printf (json, "%s{'id': 'c%d', 'title': 'Kilometre%d with a Donaudampfschifffahrtsgesellschaft and a "
+                            "name that goes on', 'kind': 'k', 'minutes': 45, 'effort': 'hard', 'day': '%s', "
+                            "'start': '%02d:%02d', 'room': 'r', 'coach': 'm'}", i > 0 ? ", " : "", i, i, days[i % 4],
+                            6 + i / 8, i % 60);
+  g_string_append (json, "]}");
+  for (guint i = 0; i < G_N_ELEMENTS (papers); i++)
+    for (int landscape = 0; landscape < 2; landscape++) {
+      g_autoptr (LapPages) pages = build (json->str, NULL, papers[i], landscape);
+      g_autofree char *text = face_text (pages);
+
+      g_assert_cmpuint (lap_pages_n (pages), >, 1);
+      g_assert_cmpstr (lap_pages_nth (pages, 0)->label, !=, NULL);
+      for (int k = 0; k < 80; k++) {
+        g_autofree char *name = g_strdup_printf ("Kilometre%d", k);
+
+        g_assert_nonnull (strstr (text, name));
+      }
+    }
+  g_string_free (json, TRUE);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/week-sheet/columns", test_columns);
+  g_test_add_func ("/week-sheet/distance", test_distance);
+  g_test_add_func ("/week-sheet/date", test_date);
+  g_test_add_func ("/week-sheet/much", test_much);
+  return g_test_run ();
+}

@@ -456,6 +456,7 @@ static const struct { double from, to; const char *after, *undo; } drags[] = {
   { 60, 140, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" },
   { 120, 30, "m45/0 p40/20|s40/20 g40/20 h40/20*2", "Move Push-up" },
   { 300, 380, "m45/0|p40/20 s40/20 g40/20 h40/20*2", "Move Squat" }, /* in another round: its place in the part */
+  { 120, 440, "m45/0|s40/20 g40/20 p40/20 h40/20*2", "Move Push-up" },
   { 60, 70, PLAN, NULL },                                             /* back where it was */
   { 85, 96, "m45/0|s50/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
   { 85, 77, "m45/0|s30/20 p40/20 g40/20 h40/20*2", "Change the work of Squat" },
@@ -491,6 +492,38 @@ test_drag (void)
     windows_close (window);
   }
   gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
+}
+
+/* What comes into view has its widget before the layout begins: there it would be too late to ask for room. */
+static void
+assert_bound (LapWindow *window)
+{
+  LapScoreContext *context = lap_window_context (window);
+  guint first, end;
+
+  lap_score_visible (context->score, context->axis, &first, &end);
+  g_assert_cmpuint (end, >, first);
+  for (guint i = first; i < end; i++)
+    if (lap_score_place (context->score, context->axis, i).width >= LAP_MERGE_BELOW)
+      g_assert_nonnull (lap_blocks_lane_find (windows_blocks (window), i));
+  windows_settle (window);
+}
+
+static void
+test_travel (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+
+  lap_score_zoom (context, 12, 0);
+  assert_bound (window);
+  for (int i = 0; i < 12; i++) {
+    lap_score_scroll_by (context, 170);
+    assert_bound (window);
+  }
+  lap_score_fit (context);
+  assert_bound (window);
+  windows_close (window);
 }
 
 static void
@@ -565,6 +598,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/editing/paste-own", test_paste_own);
   g_test_add_func ("/ui/editing/menu", test_menu);
   g_test_add_func ("/ui/editing/drag", test_drag);
+  g_test_add_func ("/ui/editing/travel", test_travel);
   g_test_add_func ("/ui/editing/drop", test_drop);
   g_test_add_func ("/ui/editing/drop-into-nothing", test_drop_into_nothing);
   g_test_add_func ("/ui/editing/focus-stays-in-warnings", test_focus_stays_in_warnings);

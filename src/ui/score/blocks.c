@@ -1,8 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Widgets are bound to boxes in size_allocate() only: whatever happened, the next allocation finds the boxes that
- * must be shown, lets those that are keep their widget, and binds the rest to widgets that are free. So scrolling
- * moves widgets and makes none, and the focus stays on its block as long as that exists.
+ * Widgets are bound to boxes as soon as the context changes: those that are shown on keep their widget, the rest is
+ * bound to widgets that are free. So scrolling moves widgets and makes none, and the focus stays on its block as long
+ * as that exists. size_allocate() places them. It binds again, for the view may have been laid out meanwhile, but has
+ * nothing to do after a scroll or zoom: a child that comes, or takes the focus no more, asks all above it for a new
+ * size, and what asks for that in the middle of a layout is drawn before it has one.
  */
 #include "ui/score/blocks.h"
 
@@ -109,22 +111,30 @@ release (LapBlocksLane *self, GArray *wanted)
 }
 
 static void
-show (LapBlocksLane *self, guint box, int height)
+bind (LapBlocksLane *self, guint box)
 {
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
-  LapPlaced placed = lap_score_place (context->score, context->axis, box);
   LapBlockWidget *widget = g_hash_table_lookup (self->live, GUINT_TO_POINTER (box));
-  int width = MAX (placed.width, LEAST_WIDTH);
 
   if (widget == NULL) {
     widget = free_widget (self);
     g_hash_table_insert (self->live, GUINT_TO_POINTER (box), widget);
     gtk_widget_set_child_visible (GTK_WIDGET (widget), TRUE);
   }
-  lap_block_widget_bind (widget, box, placed.body, FALSE);
+  lap_block_widget_bind (widget, box, lap_score_place (context->score, context->axis, box).body, FALSE);
   lap_block_widget_select (widget, lap_score_is_chosen (context, box));
-  gtk_widget_measure (GTK_WIDGET (widget), GTK_ORIENTATION_HORIZONTAL, -1, NULL, NULL, NULL, NULL);
-  gtk_widget_size_allocate (GTK_WIDGET (widget), &(GtkAllocation) { placed.x, 0, width, height }, -1);
+}
+
+static void
+place (LapBlocksLane *self, guint box, int height)
+{
+  LapScoreContext *context = lap_lane_context (LAP_LANE (self));
+  LapPlaced placed = lap_score_place (context->score, context->axis, box);
+  GtkWidget *widget = lap_blocks_lane_find (self, box);
+  int width = MAX (placed.width, LEAST_WIDTH);
+
+  gtk_widget_measure (widget, GTK_ORIENTATION_HORIZONTAL, -1, NULL, NULL, NULL, NULL);
+  gtk_widget_size_allocate (widget, &(GtkAllocation) { placed.x, 0, width, height }, -1);
 }
 
 /* Whoever reads the children one after another, such as a screen reader, reads them in the order of time. While the
@@ -141,19 +151,32 @@ put_in_order (LapBlocksLane *self, guint box, GtkWidget *before)
   return widget;
 }
 
+/* Binds what is to be shown. */
 static void
-lap_blocks_lane_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+bind_all (LapBlocksLane *self)
 {
-  LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
   g_autoptr (GArray) wanted = wanted_boxes (self);
   GtkWidget *before = NULL;
 
   release (self, wanted);
   for (guint i = 0; i < wanted->len; i++)
     if (i == 0 || g_array_index (wanted, guint, i) != g_array_index (wanted, guint, i - 1)) {
-      show (self, g_array_index (wanted, guint, i), height);
+      bind (self, g_array_index (wanted, guint, i));
       before = put_in_order (self, g_array_index (wanted, guint, i), before);
     }
+}
+
+static void
+lap_blocks_lane_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  LapBlocksLane *self = LAP_BLOCKS_LANE (widget);
+  GHashTableIter iter;
+  gpointer box;
+
+  bind_all (self);
+  g_hash_table_iter_init (&iter, self->live);
+  while (g_hash_table_iter_next (&iter, &box, NULL))
+    place (self, GPOINTER_TO_UINT (box), height);
   if (self->menu != NULL)
     gtk_popover_present (GTK_POPOVER (self->menu));
 }
@@ -182,7 +205,8 @@ focus_box (LapBlocksLane *self, guint box)
   int height = gtk_widget_get_height (GTK_WIDGET (self));
 
   /* It must exist to take the focus; the allocation that follows keeps what has it. */
-  show (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
+  bind (self, box);
+  place (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
   gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
 }
 
@@ -221,6 +245,8 @@ lap_blocks_lane_update (LapLane *lane, LapScoreChange change)
       hold_focus (self, was);
   } else if (change & LAP_SCORE_SELECTION && (focus != NULL || gtk_widget_has_focus (GTK_WIDGET (self))))
     lap_blocks_lane_take_focus (self);
+  if (gtk_widget_get_mapped (GTK_WIDGET (lane)))
+    bind_all (self);
   gtk_widget_queue_allocate (GTK_WIDGET (lane));
   gtk_widget_queue_draw (GTK_WIDGET (lane));
 }

@@ -132,6 +132,19 @@ lap_catalogue_nth (LapCatalogue *catalogue, guint n)
   return g_ptr_array_index (catalogue->exercises, n);
 }
 
+gboolean
+lap_catalogue_is_same (LapCatalogue *a, LapCatalogue *b)
+{
+  if (a == b)
+    return TRUE;
+  if (lap_catalogue_n (a) != lap_catalogue_n (b))
+    return FALSE;
+  for (guint i = 0; i < lap_catalogue_n (a); i++)
+    if (lap_catalogue_nth (a, i) != lap_catalogue_nth (b, i))
+      return FALSE;
+  return TRUE;
+}
+
 LapExercise *
 lap_catalogue_shown (LapCatalogue *catalogue, LapExercise *exercise, LapOption option, double *factor)
 {

@@ -32,6 +32,10 @@ guint             lap_catalogue_n           (LapCatalogue *catalogue);
 LapExercise      *lap_catalogue_nth         (LapCatalogue *catalogue,
                                              guint         n);
 
+/* Whether both hold the very same exercises in the same order. */
+gboolean          lap_catalogue_is_same     (LapCatalogue *a,
+                                             LapCatalogue *b);
+
 /* One step along the chain of @exercise for @option. Where the chain ends it is @exercise itself, and *@factor
  * is what its MET is multiplied with: 0.85 easier, 1.15 harder (common practice); else 1. */
 LapExercise      *lap_catalogue_shown       (LapCatalogue *catalogue,

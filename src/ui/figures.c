@@ -39,7 +39,8 @@ shelf_of (LapCatalogue *catalogue)
 {
   static Shelf shelf;
 
-  if (shelf.catalogue == catalogue)
+  /* A session with exercises of its own has a new catalogue after each edit, mostly of the same exercises. */
+  if (shelf.catalogue != NULL && lap_catalogue_is_same (shelf.catalogue, catalogue))
     return &shelf;
   if (shelf.catalogue != NULL) {
     g_hash_table_unref (shelf.pictures);

@@ -7,10 +7,13 @@
 
 #include "catalogue/finder.h"
 #include "edit/add.h"
+#include "edit/own.h"
 #include "ui/column.h"
 #include "ui/desk.h"
+#include "ui/shelf-details.h"
 #include "ui/shelf-filter.h"
 
+#include <adwaita.h>
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
@@ -26,7 +29,7 @@ struct _LapShelf {
   LapCatalogue    *catalogue;        /* that the groups are of */
   LapFinder       *finder;
   GPtrArray       *groups[N_GROUPS]; /* LapExercise, in the order of their names */
-  GtkWidget       *search, *filter, *stack, *grid, *nothing, *clear, *hint;
+  GtkWidget       *search, *filter, *stack, *grid, *nothing, *clear, *hint, *details;
 };
 
 G_DEFINE_FINAL_TYPE (LapShelf, lap_shelf, GTK_TYPE_WIDGET)
@@ -106,6 +109,24 @@ show_nothing (LapShelf *self, const char *text)
   gtk_label_set_text (GTK_LABEL (self->nothing), words);
 }
 
+static gboolean
+is_own (LapShelf *self, LapExercise *exercise)
+{
+  LapSession *session = lap_document_session (self->context->document);
+
+  return session->exercises != NULL && g_ptr_array_find (session->exercises, exercise, NULL);
+}
+
+static void
+current_cb (LapShelf *self)
+{
+  LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
+
+  gtk_widget_set_visible (self->hint, current == NULL && lap_document_is_editable (self->context->document));
+  lap_shelf_details_show (LAP_SHELF_DETAILS (self->details), self->catalogue, current,
+                          current != NULL && is_own (self, current), lap_document_is_editable (self->context->document));
+}
+
 static void
 search_cb (LapShelf *self)
 {
@@ -136,6 +157,7 @@ search_cb (LapShelf *self)
     lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), best (groups, text), FALSE);
   show_nothing (self, text);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), groups->len > 0 ? "tiles" : "nothing");
+  current_cb (self);
 }
 
 static void
@@ -191,16 +213,65 @@ key_cb (LapShelf *self, guint key)
   return gtk_widget_child_focus (self->grid, GTK_DIR_TAB_FORWARD);
 }
 
-/* An edit leaves the exercises as they are, unless it was about one of the session's own. */
-static gboolean
-is_same (LapCatalogue *a, LapCatalogue *b)
+/* What is asked for may be left out by the search or a chip: then these go. */
+static void
+show_exercise_cb (LapShelf *self, const char *id)
 {
-  if (a == NULL || lap_catalogue_n (a) != lap_catalogue_n (b))
-    return FALSE;
-  for (guint i = 0; i < lap_catalogue_n (a); i++)
-    if (lap_catalogue_nth (a, i) != lap_catalogue_nth (b, i))
-      return FALSE;
-  return TRUE;
+  LapExercise *exercise = lap_catalogue_find (self->catalogue, id);
+
+  lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), exercise, FALSE);
+  if (lap_shelf_grid_current (LAP_SHELF_GRID (self->grid)) == exercise)
+    return;
+  clear_cb (self);
+  search_cb (self);
+  lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), exercise, FALSE);
+}
+
+void
+lap_shelf_name_own (LapShelf *self, const char *name)
+{
+  LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
+  LapSession *session = lap_document_session (self->context->document);
+  g_autofree char *id = NULL;
+  LapEdits *edits;
+
+  if (current == NULL || *name == '\0')
+    return;
+  if (is_own (self, current)) {
+    id = g_strdup (current->id);
+    edits = lap_verb_rename_own (session, current, name);
+  } else
+    edits = lap_verb_make_own (session, current, name, self->catalogue, &id);
+  if (lap_document_apply (self->context->document, edits))
+    show_exercise_cb (self, id);
+}
+
+static void
+named_cb (AdwMessageDialog *dialog, const char *response, LapShelf *self)
+{
+  if (g_str_equal (response, "name"))
+    lap_shelf_name_own (self, gtk_editable_get_text (GTK_EDITABLE (adw_message_dialog_get_extra_child (dialog))));
+}
+
+static void
+own_cb (LapShelf *self)
+{
+  LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
+  GtkWindow *window = GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self)));
+  GtkWidget *dialog, *entry = gtk_entry_new ();
+
+  dialog = adw_message_dialog_new (window, is_own (self, current) ? _("What is it called?") : _("Make your own exercise"),
+                                   is_own (self, current) ? NULL
+                                     : _("It begins as a copy, with the same figure. The session keeps it."));
+  gtk_editable_set_text (GTK_EDITABLE (entry), lap_exercise_name (current));
+  gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Name"), -1);
+  adw_message_dialog_set_extra_child (ADW_MESSAGE_DIALOG (dialog), entry);
+  adw_message_dialog_add_responses (ADW_MESSAGE_DIALOG (dialog), "cancel", _("_Cancel"), "name", _("_Keep"), NULL);
+  adw_message_dialog_set_default_response (ADW_MESSAGE_DIALOG (dialog), "name");
+  adw_message_dialog_set_close_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
+  g_signal_connect_object (dialog, "response", G_CALLBACK (named_cb), self, 0);
+  gtk_window_present (GTK_WINDOW (dialog));
 }
 
 static void
@@ -210,8 +281,8 @@ show_plan (LapShelf *self)
   LapCatalogue *catalogue = lap_document_catalogue (document);
 
   lap_shelf_filter_set_kit (LAP_SHELF_FILTER (self->filter), lap_kit_mask (lap_document_session (document)->kit));
-  gtk_widget_set_visible (self->hint, lap_document_is_editable (document));
-  if (is_same (self->catalogue, catalogue))
+  /* An edit leaves the exercises as they are, unless it was about one of the session's own. */
+  if (self->catalogue != NULL && lap_catalogue_is_same (self->catalogue, catalogue))
     return;
   g_clear_pointer (&self->finder, lap_finder_free);
   g_clear_pointer (&self->catalogue, lap_catalogue_unref);
@@ -249,6 +320,7 @@ lap_shelf_class_init (LapShelfClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_shelf_dispose;
+  g_type_ensure (LAP_TYPE_SHELF_DETAILS);
   g_type_ensure (LAP_TYPE_SHELF_FILTER);
   g_type_ensure (LAP_TYPE_SHELF_GRID);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/shelf.ui");
@@ -259,6 +331,10 @@ lap_shelf_class_init (LapShelfClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapShelf, nothing);
   gtk_widget_class_bind_template_child (widget_class, LapShelf, clear);
   gtk_widget_class_bind_template_child (widget_class, LapShelf, hint);
+  gtk_widget_class_bind_template_child (widget_class, LapShelf, details);
+  gtk_widget_class_bind_template_callback (widget_class, current_cb);
+  gtk_widget_class_bind_template_callback (widget_class, show_exercise_cb);
+  gtk_widget_class_bind_template_callback (widget_class, own_cb);
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
   gtk_widget_class_bind_template_callback (widget_class, enter_cb);
   gtk_widget_class_bind_template_callback (widget_class, stop_cb);

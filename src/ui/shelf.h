@@ -17,6 +17,9 @@ void          lap_shelf_set_context (LapShelf        *shelf,
                                      LapScoreContext *context);
 /* Leads the keys to the search. */
 void          lap_shelf_find        (LapShelf        *shelf);
+/* Makes one's own of the current exercise, called @name; one that is one's own already is renamed. */
+void          lap_shelf_name_own    (LapShelf        *shelf,
+                                     const char      *name);
 LapShelfGrid *lap_shelf_grid        (LapShelf        *shelf);
 
 G_END_DECLS

@@ -156,12 +156,12 @@ lap_exercise_told (const LapExercise *exercise)
   if (*muscles != '\0') {
     g_string_append_c (text, ' ');
     /* Translators: the muscles an exercise works hard. */
-    g_string_append_printf (text, _("Works %s."), muscles);
+    g_string_append_printf (text, _("Works: %s."), muscles);
   }
   if (*kit != '\0') {
     g_string_append_c (text, ' ');
     /* Translators: the kit an exercise needs. */
-    g_string_append_printf (text, _("Needs %s."), kit);
+    g_string_append_printf (text, _("Needs: %s."), kit);
   }
   return g_string_free (g_steal_pointer (&text), FALSE);
 }

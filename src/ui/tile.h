@@ -29,7 +29,7 @@ void         lap_tile_number   (LapTile      *tile,
 int          lap_tile_height   (int           line);
 int          lap_tile_width    (int           line);
 
-/* "Standing. Works quads and glutes. Needs mat." Translated; transfer full. */
+/* "Standing. Works: Front of the thigh. Needs: mat." Translated; transfer full. */
 char        *lap_exercise_told (const LapExercise *exercise);
 
 G_END_DECLS

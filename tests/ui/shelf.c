@@ -233,6 +233,37 @@ test_accessible (void)
   windows_close (window);
 }
 
+/* One's own exercise is found by its name, has a figure, can be added and renamed, and goes by undoing. */
+static void
+test_own (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelf *shelf = lap_window_shelf (window);
+  LapShelfGrid *grid = lap_shelf_grid (shelf);
+  g_autofree char *before = windows_text (window), *after = NULL;
+  guint all = lap_shelf_grid_n (grid);
+
+  lap_shelf_grid_go (grid, exercise (window, "squat"), FALSE);
+  lap_shelf_name_own (shelf, "Kelpline squat");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all + 1);
+  g_assert_cmpstr (lap_shelf_grid_current (grid)->id, ==, "own-kelpline-squat");
+  windows_settle (window);
+  lap_shelf_name_own (shelf, "Deep kelpline squat");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all + 1);
+  type (window, "kelpline");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, 1);
+  g_signal_emit_by_name (part_of (window, GTK_TYPE_SEARCH_ENTRY, "search"), "activate");
+  g_assert_cmpstr (block_of (window)->exercise, ==, "own-kelpline-squat");
+  windows_settle (window);
+  for (int i = 0; i < 3; i++)
+    lap_document_undo (lap_window_document (window));
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  type (window, "");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all);
+  windows_close (window);
+}
+
 static void
 test_shown (void)
 {
@@ -333,6 +364,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/shelf/keys", test_keys);
   g_test_add_func ("/ui/shelf/drag", test_drag);
   g_test_add_func ("/ui/shelf/accessible", test_accessible);
+  g_test_add_func ("/ui/shelf/own", test_own);
   g_test_add_func ("/ui/shelf/shown", test_shown);
   g_test_add_func ("/ui/shelf/formula", test_formula);
   g_test_add_func ("/ui/shelf/folds", test_folds);

@@ -12,6 +12,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Open"), "app.open", "<Control>o" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Save"), "win.save", "<Control>s" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Save as"), "win.save-as", "<Control><Shift>s" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Properties of the session"), "win.properties", "<Alt>Return" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Export PDF"), "win.export", "<Control>e" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Export for film and web"), "win.publish", "<Control><Shift>e" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Print a sheet"), "win.print", "<Control>p" },

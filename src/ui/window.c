@@ -11,6 +11,7 @@
 #include "ui/notice.h"
 #include "ui/publish.h"
 #include "ui/rehearse/page.h"
+#include "ui/properties.h"
 #include "ui/saving.h"
 #include "ui/score/folds.h"
 #include "ui/script-view.h"
@@ -268,6 +269,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (klass, "win.redo", NULL, undo_action);
   lap_saving_install (klass);
+  lap_properties_install (klass);
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
   gtk_widget_class_install_action (klass, "win.publish", NULL, publish_action);
   gtk_widget_class_install_action (klass, "win.print", NULL, print_action);

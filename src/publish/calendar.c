@@ -10,8 +10,9 @@
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
-/* How long a week without an end goes on. */
+/* How long a week without an end goes on, and how far beyond its end a class may have been moved. */
 #define LONGEST_DAYS (5 * 366)
+#define MOVED_DAYS 366
 
 static gboolean
 refuse (GError **error, const char *why)
@@ -152,42 +153,44 @@ add_different (Series *s, const LapOccurrence *o, const char *uid)
   lap_ical_add_start (s->ical, event, lap_instant (s->ical->zone, o->date, o->start));
 }
 
-/* The series of the class at @index, where any of it takes place. */
+/* The series of the class that the occurrences from @i to before @end are of, where any of it takes place. */
 static void
-add_series (Series *s, guint index)
+add_series (Series *s, guint i, guint end)
 {
-  const LapClass *c = lap_list_nth (s->week->classes, index);
+  const LapClass *c = lap_occurrence_nth (s->all, i)->c;
   g_autofree char *uid = g_strdup_printf ("%s.%s@lapwing", s->week->id, c->id);
-  g_autoptr (GArray) its = g_array_new (FALSE, FALSE, sizeof (LapOccurrence));
+  const int last = lap_occurrence_nth (s->all, end - 1)->was;
   icalcomponent *event = NULL;
-  int first = 0, last = 0;
   gboolean held = FALSE;
+  guint k;
 
-  for (guint i = 0; i < s->all->len; i++) {
-    const LapOccurrence *o = lap_occurrence_nth (s->all, i);
+  for (; i < end && lap_occurrence_nth (s->all, i)->was < s->from; i++)
+    if (lap_occurrence_nth (s->all, i)->state == LAP_HELD)
+      add_different (s, lap_occurrence_nth (s->all, i), uid);
+  for (k = i; k < end; k++)
+    held = held || lap_occurrence_nth (s->all, k)->state == LAP_HELD;
+  if (!held)
+    return;
+  event = add_class (s, c, uid, c->room, c->coach, NULL);
+  lap_ical_add_clock (s->ical, event, ICAL_DTSTART_PROPERTY, lap_occurrence_nth (s->all, i)->was, c->start);
+  lap_ical_add_weekly (event, lap_instant (s->ical->zone, last, c->start));
+  for (k = i; k < end; k++) {
+    const LapOccurrence *o = lap_occurrence_nth (s->all, k);
 
-    if (o->index != index)
-      continue;
-    g_array_append_vals (its, o, 1);
-    if (o->was < s->from)
-      continue;
-    first = first == 0 ? o->was : MIN (first, o->was);
-    last = MAX (last, o->was);
-    held = held || o->state == LAP_HELD;
-  }
-  if (held) {
-    event = add_class (s, c, uid, c->room, c->coach, NULL);
-    lap_ical_add_clock (s->ical, event, ICAL_DTSTART_PROPERTY, first, c->start);
-    lap_ical_add_weekly (event, lap_instant (s->ical->zone, last, c->start));
-  }
-  for (guint i = 0; i < its->len; i++) {
-    const LapOccurrence *o = lap_occurrence_nth (its, i);
-
-    if (o->state == LAP_HELD && o->exception != NULL)
-      add_different (s, o, uid);
-    else if (o->state != LAP_HELD && event != NULL && o->was >= s->from)
+    if (o->state != LAP_HELD)
       lap_ical_add_clock (s->ical, event, ICAL_EXDATE_PROPERTY, o->was, c->start);
+    else if (o->exception != NULL)
+      add_different (s, o, uid);
   }
+}
+
+/* Each class by itself, in the order of the weeks that its occurrences are of. */
+static int
+compare (gconstpointer a, gconstpointer b)
+{
+  const LapOccurrence *oa = a, *ob = b;
+
+  return oa->index != ob->index ? (oa->index < ob->index ? -1 : 1) : oa->was - ob->was;
 }
 
 /* The first date and the last on which anything may be, those that a class was moved to included. */
@@ -195,6 +198,7 @@ static gboolean
 find_dates (const LapPublication *what, int *from, int *until, GError **error)
 {
   const LapWeek *week = LAP_WEEK (what->week);
+  int most;
 
   if (what->at != NULL || what->timezone != NULL)
     return refuse (error, _("a week says itself when and where: --at and --timezone don’t change it"));
@@ -206,9 +210,13 @@ find_dates (const LapPublication *what, int *from, int *until, GError **error)
     return FALSE;
   }
   *from = MAX (*from, week->from);
-  *until = week->until != 0 ? week->until : *from + LONGEST_DAYS;
-  for (guint i = 0; week->until != 0 && i < lap_list_n (week->exceptions); i++)
-    *until = MAX (*until, ((LapException *) lap_list_nth (week->exceptions, i))->to);
+  *until = MIN (week->until != 0 ? week->until : G_MAXINT, *from + LONGEST_DAYS);
+  most = *until + MOVED_DAYS;
+  for (guint i = 0; week->until != 0 && i < lap_list_n (week->exceptions); i++) {
+    const LapException *e = lap_list_nth (week->exceptions, i);
+
+    *until = e->to <= most ? MAX (*until, e->to) : *until;
+  }
   if (*from > *until)
     return refuse (error, _("--from is later than the last day of the week"));
   return TRUE;
@@ -227,8 +235,12 @@ week_calendar (const LapPublication *what, GError **error)
   all = lap_occurrences_between (week, series.from, until);
   series.all = all;
   series.ical = lap_ical_new (week->title, week->timezone, series.from, until);
-  for (guint i = 0; i < lap_list_n (week->classes); i++)
-    add_series (&series, i);
+  g_array_sort (all, compare);
+  for (guint i = 0, end; i < all->len; i = end) {
+    for (end = i + 1; end < all->len && lap_occurrence_nth (all, end)->index == lap_occurrence_nth (all, i)->index;)
+      end++;
+    add_series (&series, i, end);
+  }
   return series.ical;
 }
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheets/week-sheets.h"
 
+#include "place/changes-sheet.h"
 #include "place/week-sheet.h"
 #include "sheets/measure.h"
 
@@ -8,6 +9,7 @@
 
 static const LapWeekSheet sheets[] = {
   { "week", N_("Week"), N_("the timetable for the wall"), FALSE, lap_week_sheet_build },
+  { "changes", N_("Changes"), N_("for the door: what is different in a week"), TRUE, lap_changes_sheet_build },
 };
 
 guint

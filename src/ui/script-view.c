@@ -12,7 +12,9 @@ struct _LapScriptView {
   AdwBin           parent_instance;
   LapScoreContext *context;
   GtkWidget       *page, *pace, *list;
-  GPtrArray       *rows; /* LapScriptBlock, held by the list */
+  GPtrArray       *rows;   /* LapScriptBlock, held by the list */
+  GPtrArray       *parts;  /* LapPart of each, to be compared only */
+  GHashTable      *titles; /* LapPart -> its label */
   gboolean         stale;
   guint            idle;
 };
@@ -35,15 +37,36 @@ blocks_of (LapSession *session)
   return blocks;
 }
 
+static LapPart *
+part_of (LapBlock *block)
+{
+  return LAP_PART (LAP_OBJECT (block)->owner);
+}
+
 static gboolean
 rows_hold (LapScriptView *self, GPtrArray *blocks)
 {
   if (self->rows->len != blocks->len)
     return FALSE;
   for (guint i = 0; i < blocks->len; i++)
-    if (lap_script_block_block (g_ptr_array_index (self->rows, i)) != g_ptr_array_index (blocks, i))
+    if (lap_script_block_block (g_ptr_array_index (self->rows, i)) != g_ptr_array_index (blocks, i) ||
+        g_ptr_array_index (self->parts, i) != part_of (g_ptr_array_index (blocks, i)))
       return FALSE;
   return TRUE;
+}
+
+/* The title of a part stands above its first block. */
+static void
+add_title (LapScriptView *self, LapBlock *block)
+{
+  GtkWidget *title = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (title), 0);
+  gtk_label_set_wrap (GTK_LABEL (title), TRUE);
+  gtk_widget_add_css_class (title, "heading");
+  gtk_widget_add_css_class (title, "script-part");
+  gtk_box_append (GTK_BOX (self->list), title);
+  g_hash_table_insert (self->titles, part_of (block), title);
 }
 
 static void
@@ -52,13 +75,19 @@ make_rows (LapScriptView *self, GPtrArray *blocks)
   GtkWidget *child;
 
   g_ptr_array_set_size (self->rows, 0);
+  g_ptr_array_set_size (self->parts, 0);
+  g_hash_table_remove_all (self->titles);
   while ((child = gtk_widget_get_first_child (self->list)) != NULL)
     gtk_box_remove (GTK_BOX (self->list), child);
   for (guint i = 0; i < blocks->len; i++) {
-    GtkWidget *row = lap_script_block_new (self->context, g_ptr_array_index (blocks, i));
+    LapBlock *block = g_ptr_array_index (blocks, i);
+    GtkWidget *row = lap_script_block_new (self->context, block);
 
+    if (!g_hash_table_contains (self->titles, part_of (block)))
+      add_title (self, block);
     gtk_box_append (GTK_BOX (self->list), row);
     g_ptr_array_add (self->rows, row);
+    g_ptr_array_add (self->parts, part_of (block));
   }
 }
 
@@ -110,6 +139,8 @@ show_script (LapScriptView *self)
   for (guint i = 0; i < self->rows->len; i++) {
     gboolean there = g_hash_table_lookup_extended (first, g_ptr_array_index (blocks, i), NULL, &index);
 
+    gtk_label_set_text (g_hash_table_lookup (self->titles, g_ptr_array_index (self->parts, i)),
+                        lap_part_title (g_ptr_array_index (self->parts, i)));
     lap_script_block_show (g_ptr_array_index (self->rows, i), there ? GPOINTER_TO_UINT (index) : G_MAXUINT);
   }
   lap_script_pace_show (LAP_SCRIPT_PACE (self->pace));
@@ -167,7 +198,11 @@ lap_script_view_dispose (GObject *object)
 static void
 lap_script_view_finalize (GObject *object)
 {
-  g_ptr_array_unref (LAP_SCRIPT_VIEW (object)->rows);
+  LapScriptView *self = LAP_SCRIPT_VIEW (object);
+
+  g_ptr_array_unref (self->rows);
+  g_ptr_array_unref (self->parts);
+  g_hash_table_unref (self->titles);
   G_OBJECT_CLASS (lap_script_view_parent_class)->finalize (object);
 }
 
@@ -187,6 +222,8 @@ lap_script_view_init (LapScriptView *self)
 
   self->stale = TRUE;
   self->rows = g_ptr_array_new ();
+  self->parts = g_ptr_array_new ();
+  self->titles = g_hash_table_new (NULL, NULL);
   self->page = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
   self->list = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
   gtk_widget_add_css_class (self->page, "script-page");

@@ -13,7 +13,10 @@ struct _LapRehearsePage {
   LapRehearseWindow *window;   /* that is open, or NULL */
   GPtrArray         *overruns; /* LapOverrun, of the last rehearsal */
   GtkWidget         *title, *first, *more, *here, *monitor, *fullscreen, *mirror, *screen, *takes, *list;
-  GtkWidget         *sound, *tones, *volume;
+  GtkWidget         *sound, *tones, *volume, *try;
+  LapRehearsal      *tried;    /* by the sound test, or NULL */
+  LapPlayer         *trying;   /* what it plays through */
+  guint              try_end;
 };
 
 G_DEFINE_FINAL_TYPE (LapRehearsePage, lap_rehearse_page, ADW_TYPE_BIN)
@@ -23,6 +26,8 @@ G_DEFINE_FINAL_TYPE (LapRehearsePage, lap_rehearse_page, ADW_TYPE_BIN)
 #define UNITS_SECONDS 50
 #define UNITS_WORDS   8.9
 #define UNITS_SMALL   4.4
+
+#define TRY_IN 3 /* seconds of the sound test before its long tone */
 
 /* Screens */
 
@@ -179,6 +184,40 @@ marked_cb (LapRehearsePage *self, guint n)
 
 /* Beginning */
 
+/* Sound test */
+
+static gboolean
+stop_try (gpointer data)
+{
+  LapRehearsePage *self = data;
+
+  self->try_end = 0;
+  g_clear_pointer (&self->trying, lap_player_free);
+  g_clear_pointer (&self->tried, lap_rehearsal_free);
+  gtk_widget_set_sensitive (self->try, TRUE);
+  return G_SOURCE_REMOVE;
+}
+
+/* The count-in of a rehearsal and the tone that ends it, through the same output; nothing is shown. */
+static void
+try_cb (LapRehearsePage *self)
+{
+  LapTimeline *timeline = lap_document_timeline (self->context->document);
+  g_autoptr (GError) error = NULL;
+
+  self->tried = lap_rehearsal_new (timeline, lap_rehearse_time, NULL);
+  lap_rehearsal_start (self->tried, TRY_IN);
+  self->trying = lap_player_new (lap_sounding_new (self->tried, timeline, FALSE), NULL, &error);
+  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->sound), error != NULL ? error->message : "");
+  if (self->trying == NULL) {
+    stop_try (self);
+    return;
+  }
+  lap_player_set_volume (self->trying, gtk_range_get_value (GTK_RANGE (self->volume)));
+  gtk_widget_set_sensitive (self->try, FALSE);
+  self->try_end = g_timeout_add_seconds (TRY_IN + 2, stop_try, self);
+}
+
 /* Without sound the rehearsal goes on; what is missing is told in the view. */
 static void
 open_sound (LapRehearsePage *self, LapScene *scene)
@@ -253,6 +292,7 @@ update (LapRehearsePage *self)
   g_autofree char *length = lap_document_length_text (self->context->document);
 
   gtk_widget_set_sensitive (self->here, selected_second (self) >= 0);
+  gtk_widget_set_sensitive (self->try, self->trying == NULL && lap_document_timeline (self->context->document)->length > 0);
   gtk_widget_set_sensitive (self->first, lap_document_timeline (self->context->document)->length > 0);
   adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (self->title), lap_document_title (self->context->document));
   adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->title), length);
@@ -276,6 +316,9 @@ lap_rehearse_page_dispose (GObject *object)
   LapRehearsePage *self = LAP_REHEARSE_PAGE (object);
 
   g_clear_pointer (&self->overruns, g_ptr_array_unref);
+  g_clear_handle_id (&self->try_end, g_source_remove);
+  g_clear_pointer (&self->trying, lap_player_free);
+  g_clear_pointer (&self->tried, lap_rehearsal_free);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_rehearse_page_parent_class)->dispose (object);
 }
@@ -299,10 +342,12 @@ lap_rehearse_page_class_init (LapRehearsePageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, sound);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, tones);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, volume);
+  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, try);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, takes);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, list);
   gtk_widget_class_bind_template_callback (widget_class, first_cb);
   gtk_widget_class_bind_template_callback (widget_class, here_cb);
+  gtk_widget_class_bind_template_callback (widget_class, try_cb);
   gtk_widget_class_bind_template_callback (widget_class, show_reading);
 }
 

@@ -141,6 +141,22 @@ test_ticks (void)
   }
 }
 
+/* On a clock that is ahead, labels stand on whole steps of that clock. */
+static void
+test_ticks_with_lead (void)
+{
+  g_autoptr (LapAxis) axis = axis_of (1, 0, 600, FALSE, FALSE);
+  g_autoptr (GArray) ticks = lap_ticks (axis, 95, 48);
+
+  g_assert_cmpint (g_array_index (ticks, LapTick, 0).second, ==, 5); /* 1:40 */
+  for (guint j = 0; j < ticks->len; j++) {
+    LapTick *tick = &g_array_index (ticks, LapTick, j);
+
+    g_assert_cmpint (tick->second, ==, 5 + (int) j * 10);
+    g_assert_cmpint (tick->labelled, ==, (tick->second + 95) % 60 == 0);
+  }
+}
+
 static void
 test_tick_labels_never_touch (void)
 {
@@ -172,5 +188,6 @@ main (int argc, char **argv)
   g_test_add_func ("/place/axis/pieces-stay-folded", test_pieces_stay_folded);
   g_test_add_func ("/place/ticks/steps", test_ticks);
   g_test_add_func ("/place/ticks/labels-never-touch", test_tick_labels_never_touch);
+  g_test_add_func ("/place/ticks/with-lead", test_ticks_with_lead);
   return g_test_run ();
 }

@@ -8,6 +8,7 @@
 #include "ui/score/marks.h"
 #include "ui/score/muscles.h"
 #include "ui/score/preview.h"
+#include "ui/score/ruler.h"
 #include "ui/warning-row.h"
 
 /* The lane of a kind, by the name of its type. */
@@ -71,7 +72,7 @@ test_muscles_open (void)
 {
   LapWindow *window = windows_demo ();
   LapMusclesLane *lane = LAP_MUSCLES_LANE (lane_of (window, &lap_lane_muscles));
-  GtkWidget *title = windows_find (GTK_WIDGET (lap_window_score (window)), GTK_TYPE_TOGGLE_BUTTON, NULL);
+  GtkWidget *title = gtk_widget_get_first_child (gtk_widget_get_prev_sibling (GTK_WIDGET (lane)));
   int line = lap_lane_line (LAP_LANE (lane)), folded;
 
   folded = gtk_widget_get_height (GTK_WIDGET (lane));
@@ -316,6 +317,30 @@ test_remedy_previews (void)
   windows_close (window);
 }
 
+/* The film clock begins with the camera, before the first block. */
+static void
+test_film_clock (void)
+{
+  g_autoptr (LapSession) session = three_parts ();
+  GtkWidget *button;
+  LapWindow *window;
+  LapLane *ruler;
+  guint before;
+
+  g_object_set (session, "film-lead", 95.0, NULL);
+  window = windows_show (session);
+  ruler = lane_of (window, &lap_lane_ruler);
+  button = windows_find (GTK_WIDGET (lap_window_score (window)), GTK_TYPE_TOGGLE_BUTTON, NULL);
+  g_assert_cmpint (lap_ruler_lane_lead (LAP_RULER_LANE (ruler)), ==, 0);
+  before = lap_lane_n_painted (ruler);
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (button), TRUE);
+  windows_settle (window);
+  g_assert_cmpint (lap_ruler_lane_lead (LAP_RULER_LANE (ruler)), ==, 95);
+  g_assert_cmpuint (lap_lane_n_painted (ruler), >, before);
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (button), FALSE);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -331,5 +356,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/fit", test_fit);
   g_test_add_func ("/ui/lanes/folded-words", test_folded_words);
   g_test_add_func ("/ui/lanes/remedy-previews", test_remedy_previews);
+  g_test_add_func ("/ui/lanes/film-clock", test_film_clock);
   return g_test_run ();
 }

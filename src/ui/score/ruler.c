@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The ruler: the session clock under a line with ticks.
+ * The ruler: a clock over a line with ticks.
  */
+#include "ui/score/ruler.h"
+
 #include "ui/palette.h"
-#include "ui/score/lane.h"
 #include "ui/score/marks.h"
 #include "ui/score/paint.h"
 
@@ -12,13 +13,11 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-#define LAP_TYPE_RULER_LANE (lap_ruler_lane_get_type ())
-G_DECLARE_FINAL_TYPE (LapRulerLane, lap_ruler_lane, LAP, RULER_LANE, LapLane)
-
 /* Labels are shaped once and kept: shaping them anew is most of the work of a frame that scrolls. */
 struct _LapRulerLane {
   LapLane     parent_instance;
   GHashTable *labels; /* second -> PangoLayout */
+  gboolean    film;   /* the film clock, else the session's */
   guint       serial; /* of the type they were shaped in */
 };
 
@@ -77,7 +76,8 @@ lap_ruler_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 static double
 label_room (LapLane *lane)
 {
-  PangoLayout *layout = label_of (lane, lap_lane_context (lane)->axis->length >= 3600 ? WIDEST_HOURS : WIDEST);
+  int end = lap_lane_context (lane)->axis->length + lap_ruler_lane_lead (LAP_RULER_LANE (lane));
+  PangoLayout *layout = label_of (lane, end >= 3600 ? WIDEST_HOURS : WIDEST);
   int width;
 
   pango_layout_get_pixel_size (layout, &width, NULL);
@@ -88,7 +88,7 @@ label_room (LapLane *lane)
 static void
 paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, const LapTick *tick)
 {
-  PangoLayout *layout = label_of (lane, tick->second);
+  PangoLayout *layout = label_of (lane, tick->second + lap_ruler_lane_lead (LAP_RULER_LANE (lane)));
   double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length), x;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK2);
   int width;
@@ -135,7 +135,7 @@ static void
 lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int whole)
 {
   int height = line_y (lap_lane_line (lane));
-  g_autoptr (GArray) ticks = lap_ticks (axis, 0, label_room (lane));
+  g_autoptr (GArray) ticks = lap_ticks (axis, lap_ruler_lane_lead (LAP_RULER_LANE (lane)), label_room (lane));
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length);
 
@@ -180,4 +180,21 @@ lap_ruler_lane_init (LapRulerLane *self)
   self->labels = g_hash_table_new_full (NULL, NULL, NULL, g_object_unref);
 }
 
-const LapLaneKind lap_lane_ruler = { "ruler", N_("Session clock"), NULL, lap_ruler_lane_get_type };
+void
+lap_ruler_lane_set_film (LapRulerLane *self, gboolean film)
+{
+  if (self->film == film)
+    return;
+  self->film = film;
+  lap_lane_refresh (LAP_LANE (self));
+}
+
+int
+lap_ruler_lane_lead (LapRulerLane *self)
+{
+  return self->film ? lround (lap_document_session (lap_lane_context (LAP_LANE (self))->document)->lead) : 0;
+}
+
+const LapLaneKind lap_lane_ruler = {
+  "ruler", N_("Session clock"), NULL, lap_ruler_lane_get_type, lap_ruler_label_new,
+};

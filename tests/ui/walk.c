@@ -1,0 +1,254 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A random walk over the score: keys of the table of shortcuts, clicks, drags, undo, redo, zoom, fold, through the
+ * controllers and actions of a real window. After every step boxes and widgets are those of what the session says, in
+ * every frame that is drawn widgets lie where their boxes do, and the way back by undo ends at the first bytes.
+ * 500 steps, 20,000 where LAP_LONG is set.
+ */
+#include "ui/windows.h"
+
+#include "place/plans.h"
+#include "ui/score/folds.h"
+#include "ui/shortcuts.h"
+
+#include <string.h>
+
+/* As when events come faster than frames. */
+#define STEPS_A_FRAME 10
+
+typedef struct {
+  LapWindow       *window;
+  LapScoreContext *context;
+  GtkWidget       *blocks;
+  GPtrArray       *keys;  /* of what the score and the history offer */
+  GtkGesture      *drag;
+} Walk;
+
+/* What needs the desktop or another window has tests of its own. */
+static gboolean
+is_walked (const LapShortcut *shortcut)
+{
+  static const char *const left_out[] = { "score.menu", "score.paste", "score.copy", "score.cut" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (left_out); i++)
+    if (g_str_equal (shortcut->action, left_out[i]))
+      return FALSE;
+  return shortcut->scope == LAP_SCOPE_SCORE || g_str_has_prefix (shortcut->action, "win.zoom") ||
+         g_str_equal (shortcut->action, "win.unfold") || g_str_equal (shortcut->action, "win.undo") ||
+         g_str_equal (shortcut->action, "win.redo");
+}
+
+static gpointer
+controller (GtkWidget *widget, GType type)
+{
+  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
+
+  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
+
+    if (G_OBJECT_TYPE (item) == type)
+      return item;
+  }
+  g_assert_not_reached ();
+}
+
+static void
+walk_init (Walk *walk, LapWindow *window)
+{
+  walk->window = window;
+  walk->context = lap_window_context (window);
+  walk->blocks = GTK_WIDGET (windows_blocks (window));
+  walk->drag = controller (walk->blocks, GTK_TYPE_GESTURE_DRAG);
+  walk->keys = g_ptr_array_new_with_free_func (g_free);
+  for (guint i = 0; i < lap_shortcuts_n (); i++) {
+    const LapShortcut *shortcut = lap_shortcuts_nth (i);
+
+    if (is_walked (shortcut))
+      g_ptr_array_add (walk->keys, g_strndup (shortcut->keys, strcspn (shortcut->keys, " ")));
+  }
+}
+
+static int
+random_x (Walk *walk)
+{
+  return g_test_rand_int_range (0, MAX (1, gtk_widget_get_width (walk->blocks)));
+}
+
+static void
+press (Walk *walk)
+{
+  guint i = g_test_rand_int_range (0, walk->keys->len);
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (walk->window));
+
+  windows_press (focus != NULL ? focus : walk->blocks, g_ptr_array_index (walk->keys, i));
+}
+
+static void
+click (Walk *walk)
+{
+  windows_click (walk->blocks, random_x (walk), 20);
+}
+
+/* To another place of the view; one in three is called off. */
+static void
+drag (Walk *walk)
+{
+  int from = random_x (walk), by = random_x (walk) - from;
+
+  g_signal_emit_by_name (walk->drag, "drag-begin", (double) from, 40.0);
+  for (int i = 1; i <= 3; i++)
+    g_signal_emit_by_name (walk->drag, "drag-update", by * i / 3.0, 0.0);
+  if (g_test_rand_int_range (0, 3) == 0)
+    g_signal_emit_by_name (walk->drag, "cancel", NULL);
+  else
+    g_signal_emit_by_name (walk->drag, "drag-end", (double) by, 0.0);
+}
+
+static void
+zoom (Walk *walk)
+{
+  lap_score_zoom (walk->context, g_test_rand_double_range (0.1, 20), random_x (walk));
+}
+
+static void
+scroll (Walk *walk)
+{
+  lap_score_scroll_by (walk->context, g_test_rand_int_range (-900, 900));
+}
+
+static void
+fold (Walk *walk)
+{
+  guint n = walk->context->pieces->len;
+
+  if (n > 0) {
+    const LapPiece *piece = lap_folds_nth (walk->context, g_test_rand_int_range (0, n));
+
+    lap_folds_open (walk->context, piece->part, piece->round, g_test_rand_bit ());
+  }
+}
+
+static const struct { guint share; void (*go) (Walk *walk); } steps[] = {
+  { 50, press }, { 18, click }, { 14, drag }, { 7, zoom }, { 7, scroll }, { 4, fold },
+};
+
+static void
+step (Walk *walk)
+{
+  guint left = g_test_rand_int_range (0, 100), i = 0;
+
+  while (left >= steps[i].share)
+    left -= steps[i++].share;
+  steps[i].go (walk);
+}
+
+/* The boxes of the score are those of a timeline made anew. */
+static void
+assert_boxes (Walk *walk)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapTimeline) timeline = lap_timeline_new (lap_document_session (walk->context->document),
+                                                       lap_document_catalogue (walk->context->document), &error);
+  g_autoptr (LapScore) fresh = NULL;
+  const LapScore *score = walk->context->score;
+
+  g_assert_no_error (error);
+  fresh = lap_score_new (timeline);
+  g_assert_cmpuint (score->n, ==, fresh->n);
+  for (guint i = 0; i < score->n; i++) {
+    const LapBox *a = &score->boxes[i], *b = &fresh->boxes[i];
+
+    g_assert_cmpint (a->start, ==, b->start);
+    g_assert_cmpint (a->body, ==, b->body);
+    g_assert_cmpint (a->end, ==, b->end);
+    g_assert_cmpint (a->kind, ==, b->kind);
+    g_assert_true (a->part == b->part && a->block == b->block && a->round == b->round && a->changed == b->changed);
+  }
+}
+
+/* Every block that can be seen alone has a widget, where it belongs once that is @drawn; what is selected is a block
+ * of the session. */
+static void
+assert_placed (Walk *walk, gboolean drawn)
+{
+  LapScoreContext *context = walk->context;
+  guint first, end;
+
+  lap_score_visible (context->score, context->axis, &first, &end);
+  for (guint i = first; i < end; i++) {
+    LapPlaced placed = lap_score_place (context->score, context->axis, i);
+    GtkWidget *widget = lap_blocks_lane_find (windows_blocks (walk->window), i);
+    graphene_rect_t bounds;
+
+    if (placed.width < LAP_MERGE_BELOW)
+      continue;
+    g_assert_nonnull (widget);
+    if (!drawn)
+      continue;
+    g_assert_true (gtk_widget_compute_bounds (widget, walk->blocks, &bounds));
+    g_assert_cmpint (bounds.origin.x, ==, placed.x);
+    g_assert_cmpint (bounds.size.width, ==, placed.width);
+  }
+  for (guint i = 0; i < context->marked->len; i++)
+    g_assert_nonnull (lap_score_block (context, g_array_index (context->marked, guint, i)));
+}
+
+/* Every kind of box: work and rest, talk, a pause, gaps between rounds and at one's own pace. */
+static LapWindow *
+window_new (void)
+{
+  static const char *const ids[] = { "squat", "push-up", "glute-bridge" };
+  g_autoptr (LapSession) session = lap_session_new ("Walked");
+  LapPart *part = plan_part (session, LAP_PART_WARM_UP, 1);
+
+  plan_add (part, lap_block_new_talk ("hello", 15));
+  plan_add (part, lap_block_new_exercise ("march-on-the-spot", 45, 0));
+  part = plan_part (session, LAP_PART_MAIN, 2);
+  for (guint i = 0; i < G_N_ELEMENTS (ids); i++)
+    plan_add (part, lap_block_new_exercise (ids[i], 40, 20));
+  g_object_set (part, "round-rest", 30, NULL);
+  part = plan_part (session, LAP_PART_MAIN, 1);
+  g_object_set (part, "run", LAP_RUN_OWN_PACE, "cap", 240, NULL);
+  plan_add (part, lap_block_new_exercise ("high-knees", 30, 10));
+  return windows_show (session);
+}
+
+static void
+test_walk (void)
+{
+  guint n = g_getenv ("LAP_LONG") != NULL ? 20000 : 500;
+  Walk walk = { 0 };
+  LapHistory *history;
+  g_autofree char *first = NULL, *last = NULL;
+
+  walk_init (&walk, window_new ());
+  first = windows_text (walk.window);
+  history = lap_document_history (walk.context->document);
+  gtk_widget_grab_focus (walk.blocks);
+  for (guint i = 0; i < n; i++) {
+    step (&walk);
+    assert_boxes (&walk);
+    assert_placed (&walk, FALSE);
+    if (i % STEPS_A_FRAME == 0) {
+      gtk_test_widget_wait_for_draw (GTK_WIDGET (walk.window));
+      assert_placed (&walk, TRUE);
+    }
+  }
+  while (lap_history_undo_label (history) != NULL)
+    lap_document_undo (walk.context->document);
+  last = windows_text (walk.window);
+  g_assert_cmpstr (last, ==, first);
+  assert_boxes (&walk);
+  windows_settle (walk.window);
+  assert_placed (&walk, TRUE);
+  g_ptr_array_unref (walk.keys);
+  windows_close (walk.window);
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/walk/score", test_walk);
+  return g_test_run ();
+}

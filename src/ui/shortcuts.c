@@ -56,8 +56,8 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the round before"), "score.previous-round", "Page_Up" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the next part"), "score.next-part", "<Control>Page_Down" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the part before"), "score.previous-part", "<Control>Page_Up" },
-  { LAP_SCOPE_SCORE, N_("Find"), N_("To the next block with a warning"), "score.next-warning", "F8" },
-  { LAP_SCOPE_SCORE, N_("Find"), N_("To the block with a warning before"), "score.previous-warning", "<Shift>F8" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the next block with a warning"), "score.next-warning", "F7" },
+  { LAP_SCOPE_SCORE, N_("Find"), N_("To the block with a warning before"), "score.previous-warning", "<Shift>F7" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Move to the left"), "score.move-left", "<Alt>Left" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Move to the right"), "score.move-right", "<Alt>Right" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Longer work"), "score.work-more", "plus equal KP_Add" },
@@ -145,17 +145,28 @@ lap_shortcuts_bind_class (GtkWidgetClass *klass, LapScope scope)
   }
 }
 
-static void
-write_group (GString *ui, guint *i)
+static gboolean
+opens_group (guint n)
 {
-  const char *group = shortcuts[*i].group;
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (shortcuts[i].group, shortcuts[n].group))
+      return FALSE;
+  return TRUE;
+}
+
+static void
+write_group (GString *ui, guint first)
+{
+  const char *group = shortcuts[first].group;
   g_autofree char *heading = g_markup_escape_text (_(group), -1);
 
   g_string_append_printf (ui, "<child><object class='GtkShortcutsGroup'><property name='title'>%s</property>", heading);
-  for (; *i < G_N_ELEMENTS (shortcuts) && shortcuts[*i].group == group; (*i)++) {
-    g_autofree char *title = g_markup_escape_text (_(shortcuts[*i].title), -1);
-    g_autofree char *keys = g_markup_escape_text (shortcuts[*i].keys, -1);
+  for (guint i = first; i < G_N_ELEMENTS (shortcuts); i++) {
+    g_autofree char *title = g_markup_escape_text (_(shortcuts[i].title), -1);
+    g_autofree char *keys = g_markup_escape_text (shortcuts[i].keys, -1);
 
+    if (!g_str_equal (shortcuts[i].group, group))
+      continue;
     g_string_append_printf (ui, "<child><object class='GtkShortcutsShortcut'><property name='title'>%s</property>"
                             "<property name='accelerator'>%s</property></object></child>", title, keys);
   }
@@ -171,8 +182,9 @@ lap_shortcuts_window (void)
                                          "<property name='section-name'>all</property>");
   g_autoptr (GtkBuilder) builder = NULL;
 
-  for (guint i = 0; i < G_N_ELEMENTS (shortcuts);)
-    write_group (ui, &i);
+  for (guint i = 0; i < G_N_ELEMENTS (shortcuts); i++)
+    if (opens_group (i))
+      write_group (ui, i);
   g_string_append (ui, "</object></child></object></interface>");
   builder = gtk_builder_new_from_string (ui->str, ui->len);
   return GTK_WINDOW (gtk_builder_get_object (builder, "window"));

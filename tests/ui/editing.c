@@ -265,11 +265,11 @@ test_jumps (void)
     assert_chosen (window, rows[i].chosen);
   }
   /* From one warning to the next and back. */
-  press (window, "F8");
+  press (window, "F7");
   box = lap_score_selected (context);
   g_assert_cmpuint (box, >, 0);
   g_assert_cmpuint (lap_score_warning (context, box), >, 0);
-  press (window, "F8");
+  press (window, "F7");
   g_assert_cmpuint (lap_score_selected (context), >=, box);
   windows_close (window);
 }

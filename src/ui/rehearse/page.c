@@ -88,7 +88,7 @@ list_monitors (LapRehearsePage *self)
 {
   g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
 
-  gtk_string_list_append (names, _("The one this window is on"));
+  gtk_string_list_append (names, _("This one"));
   for (guint i = 0; i < g_list_model_get_n_items (monitors (self)); i++) {
     g_autoptr (GdkMonitor) monitor = g_list_model_get_item (monitors (self), i);
     const char *model = gdk_monitor_get_model (monitor), *connector = gdk_monitor_get_connector (monitor);

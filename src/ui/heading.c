@@ -9,7 +9,7 @@
 
 struct _LapHeading {
   GtkWidget  parent_instance;
-  GtkWidget *formula, *coach, *length;
+  GtkWidget *title, *formula, *coach, *length;
 };
 
 G_DEFINE_FINAL_TYPE (LapHeading, lap_heading, GTK_TYPE_WIDGET)
@@ -19,6 +19,7 @@ lap_heading_dispose (GObject *object)
 {
   LapHeading *self = LAP_HEADING (object);
 
+  g_clear_pointer (&self->title, gtk_widget_unparent);
   g_clear_pointer (&self->formula, gtk_widget_unparent);
   g_clear_pointer (&self->coach, gtk_widget_unparent);
   g_clear_pointer (&self->length, gtk_widget_unparent);
@@ -52,11 +53,11 @@ label_new (LapHeading *self, const char *style)
 static void
 lap_heading_init (LapHeading *self)
 {
+  self->title = label_new (self, "session-title");
+  self->length = label_new (self, "length");
+  self->coach = label_new (self, "dim-label");
   self->formula = g_object_new (LAP_TYPE_FORMULA_ENTRY, NULL);
   gtk_widget_set_parent (self->formula, GTK_WIDGET (self));
-  self->coach = label_new (self, "dim-label");
-  self->length = label_new (self, "length");
-  gtk_widget_set_visible (self->length, FALSE);
 }
 
 /* The main part that takes longest tells what kind of session it is. */
@@ -84,15 +85,10 @@ lap_heading_show (LapHeading *self, LapDocument *document)
 
   lap_formula_entry_show (LAP_FORMULA_ENTRY (self->formula), document, part >= 0 ? timeline->parts[part].part : NULL,
                           formula);
+  gtk_label_set_text (GTK_LABEL (self->title), lap_document_title (document));
   gtk_label_set_text (GTK_LABEL (self->coach), led);
   gtk_label_set_text (GTK_LABEL (self->length), length);
   gtk_widget_set_visible (self->coach, led != NULL);
-}
-
-void
-lap_heading_show_length (LapHeading *self, gboolean shown)
-{
-  gtk_widget_set_visible (self->length, shown);
 }
 
 void

@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What stands over the score: the formula of the main part, who leads, and, where the header bar has no room for
- * it, the length against the target.
+ * What stands over the score: the title, the formula of the main part, who leads, and the length against the target.
  */
 #pragma once
 
@@ -14,10 +13,7 @@ G_BEGIN_DECLS
 #define LAP_TYPE_HEADING (lap_heading_get_type ())
 G_DECLARE_FINAL_TYPE (LapHeading, lap_heading, LAP, HEADING, GtkWidget)
 
-void lap_heading_show        (LapHeading  *heading,
-                              LapDocument *document);
-void lap_heading_show_length (LapHeading  *heading,
-                              gboolean     shown);
+void lap_heading_show (LapHeading *heading, LapDocument *document);
 
 /* Opens the line in which a formula is typed. */
 void lap_heading_type_formula (LapHeading *heading);

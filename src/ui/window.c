@@ -29,7 +29,7 @@ struct _LapWindow {
   AdwToast        *toast; /* on show, or NULL */
   gboolean         closing; /* asked about, and decided */
   GtkWidget       *title, *undo, *redo, *meter, *notice, *toasts, *desk, *shelf, *heading, *score, *warnings, *pane;
-  GtkWidget       *views, *rehearse, *sheets, *script;
+  GtkWidget       *views, *rehearse, *sheets, *script, *catalogue_toggle, *pane_toggle;
 };
 
 G_DEFINE_FINAL_TYPE (LapWindow, lap_window, ADW_TYPE_APPLICATION_WINDOW)
@@ -160,8 +160,10 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
   gboolean shown = g_str_equal (name, "win.find-exercise") || !lap_desk_get_shown (desk, LAP_DESK_START);
 
   lap_desk_set_shown (desk, LAP_DESK_START, shown);
-  if (shown)
+  if (shown) {
+    adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (self->views), "plan");
     lap_shelf_find (LAP_SHELF (self->shelf));
+  }
 }
 
 static void
@@ -170,14 +172,11 @@ formula_action (GtkWidget *widget, const char *name, GVariant *parameter)
   lap_heading_type_formula (LAP_HEADING (LAP_WINDOW (widget)->heading));
 }
 
-/* A narrow window shows the length where there is room for it, and leaves out what explains. */
+/* A narrow window leaves out what explains the lanes. */
 static void
 folded_cb (LapWindow *self)
 {
-  gboolean narrow = lap_desk_is_folded (LAP_DESK (self->desk), LAP_DESK_START);
-
-  lap_heading_show_length (LAP_HEADING (self->heading), narrow);
-  lap_score_view_set_narrow (LAP_SCORE_VIEW (self->score), narrow);
+  lap_score_view_set_narrow (LAP_SCORE_VIEW (self->score), lap_desk_is_folded (LAP_DESK (self->desk), LAP_DESK_START));
 }
 
 /* What lies over the score makes way for what is dragged onto it. */
@@ -206,6 +205,18 @@ static void
 view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (LAP_WINDOW (widget)->views), g_variant_get_string (parameter, NULL));
+}
+
+/* The sides belong to the plan: elsewhere their buttons would do nothing that can be seen. */
+static void
+view_cb (LapWindow *self)
+{
+  gboolean plan = g_strcmp0 (adw_view_stack_get_visible_child_name (ADW_VIEW_STACK (self->views)), "plan") == 0;
+
+  gtk_widget_set_visible (self->catalogue_toggle, plan);
+  gtk_widget_set_visible (self->pane_toggle, plan);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.catalogue", plan);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.pane", plan);
 }
 
 static void
@@ -324,7 +335,10 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWindow, script);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, views);
   gtk_widget_class_bind_template_child (widget_class, LapWindow, rehearse);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, catalogue_toggle);
+  gtk_widget_class_bind_template_child (widget_class, LapWindow, pane_toggle);
   gtk_widget_class_bind_template_callback (widget_class, folded_cb);
+  gtk_widget_class_bind_template_callback (widget_class, view_cb);
   install_actions (widget_class);
 }
 

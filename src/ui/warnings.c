@@ -14,11 +14,14 @@
 #define MOST_ROWS  500
 /* px above and below what is seen in which remedies are made. */
 #define NEAR       300
+/* Warnings that are looked at for a new one: a plan with more has other troubles. */
+#define MOST_KNOWN 100
 
 struct _LapWarnings {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   guint            idle, asked; /* rows that may be made */
+  GHashTable      *known; /* messages that were there before the last change, NULL at first */
   GtkWidget       *counts, *list, *all, *kept, *kept_list;
 };
 
@@ -114,6 +117,33 @@ focus_row (GtkWidget *list, int index)
     gtk_widget_grab_focus (GTK_WIDGET (row));
 }
 
+/* Says the first warning that wasn't there before through the status, which has the role of an alert: its label
+ * changes, which is what assistive technology reads out. */
+static void
+announce (LapWarnings *self)
+{
+  LapCheckup *checkup = lap_document_checkup (self->context->document);
+  g_autoptr (GHashTable) known = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autofree char *said = NULL;
+
+  for (guint i = 0; i < MIN (lap_checkup_n (checkup), MOST_KNOWN); i++) {
+    const LapWarning *warning = lap_checkup_nth (checkup, i);
+    char *message = warning->fine ? NULL : lap_warning_message (checkup, warning);
+
+    if (message == NULL)
+      continue;
+    if (said == NULL && self->known != NULL && !g_hash_table_contains (self->known, message))
+      /* Translators: the rank of a warning, its number in the list, and what it says. */
+      said = g_strdup_printf (_("New: %1$s %2$u. %3$s"), lap_words_label (&lap_severities, warning->severity), i + 1,
+                              message);
+    g_hash_table_add (known, message);
+  }
+  g_clear_pointer (&self->known, g_hash_table_unref);
+  self->known = g_steal_pointer (&known);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->counts), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  said != NULL ? said : gtk_label_get_text (GTK_LABEL (self->counts)), -1);
+}
+
 static void
 show_warnings (LapWarnings *self)
 {
@@ -141,6 +171,7 @@ show_warnings (LapWarnings *self)
   gtk_widget_set_visible (self->all, n_rows < n && self->asked < MOST_ROWS);
   gtk_widget_set_visible (self->list, n > n_kept);
   show_counts (self, n_kept);
+  announce (self);
   focus_row (self->list, focused);
   gtk_widget_add_tick_callback (GTK_WIDGET (self), frame_cb, NULL, NULL);
 }
@@ -211,6 +242,7 @@ lap_warnings_dispose (GObject *object)
 
   g_clear_handle_id (&self->idle, g_source_remove);
   g_clear_pointer (&child, gtk_widget_unparent);
+  g_clear_pointer (&self->known, g_hash_table_unref);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_warnings_parent_class)->dispose (object);
 }

@@ -582,6 +582,27 @@ test_focus_stays_in_warnings (void)
   windows_close (window);
 }
 
+/* The status of the warnings, an alert, says a new one, and only a new one. */
+static void
+test_alert (void)
+{
+  LapWindow *window = windows_demo ();
+  LapDocument *document = lap_window_document (window);
+  GtkWidget *counts = windows_find (GTK_WIDGET (lap_window_warnings (window)), GTK_TYPE_LABEL, "counts");
+  LapEdits *edits = lap_edits_new ("Target");
+
+  gtk_test_accessible_assert_role (counts, GTK_ACCESSIBLE_ROLE_ALERT);
+  gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL, gtk_label_get_text (GTK_LABEL (counts)));
+  lap_edits_set_int (edits, lap_document_session (document), "target", 1200);
+  lap_document_apply (document, edits);
+  gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                       "New: Warning 1. The session is 10:10 min too long: 30:10, and it should be 20:00.");
+  lap_document_undo (document);
+  gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL, gtk_label_get_text (GTK_LABEL (counts)));
+  windows_settle (window);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -602,5 +623,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/editing/drop", test_drop);
   g_test_add_func ("/ui/editing/drop-into-nothing", test_drop_into_nothing);
   g_test_add_func ("/ui/editing/focus-stays-in-warnings", test_focus_stays_in_warnings);
+  g_test_add_func ("/ui/editing/alert", test_alert);
   return g_test_run ();
 }

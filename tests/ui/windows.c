@@ -2,6 +2,7 @@
 #include "ui/windows.h"
 
 #include "store/documents.h"
+#include "ui/quarks.h"
 
 #include <unistd.h>
 
@@ -27,6 +28,7 @@ windows_init (int *argc, char ***argv)
   g_autoptr (GError) error = NULL;
 
   windows_data_folder ();
+  quarks_keep_first_table ();
   gtk_test_init (argc, argv, NULL);
   adw_init ();
   g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);

@@ -37,7 +37,7 @@ run (int argc, char **argv)
   for (guint i = 0; i < lap_checks_n (); i++) {
     const LapCheck *check = lap_checks_nth (i);
 
-    /* One line a check; help/check-list.py makes the page of the help from them. */
+    /* One line a check; help/check-pages.py makes the pages of the help from them. */
     g_print ("%-18s %s: %s. %s (%s)\n", check->id, lap_words_label (&lap_severities, check->severity),
              _(check->title), _(check->reason), _(check->source));
   }

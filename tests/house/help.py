@@ -53,11 +53,12 @@ def formats(tap):
 
 
 def fresh(tap):
-    """The page that tells of every check is the one that its script makes now."""
-    script = runpy.run_path(str(SOURCE / 'help' / 'check-list.py'))
-    old = script['PAGE'].read_text(encoding='utf-8')
-    tap.check('the page of all checks is fresh', [] if old == script['page'](PROGRAM) else
-              [f'{script["PAGE"].name} is older than the program: run help/check-list.py PROGRAM'])
+    """The pages of the checks are those that their script makes now."""
+    made = runpy.run_path(str(SOURCE / 'help' / 'check-pages.py'))['pages'](PROGRAM)
+    held = {path.name: path.read_text(encoding='utf-8') for path in PAGES if path.name.startswith('check-')}
+    tap.check('each check has its page, and no page is older than the program',
+              [f'{name}: run help/check-pages.py PROGRAM' for name in sorted(made.keys() | held.keys())
+               if made.get(name) != held.get(name)])
 
 
 def main():

@@ -10,6 +10,8 @@ struct _LapSounding {
   LapTimeline  *timeline;
   LapTones     *tones;
   LapToneBank  *bank;
+  LapNames     *names;  /* or NULL */
+  GHashTable   *spoken; /* text -> LapSpoken */
   gboolean      live;
 };
 
@@ -19,13 +21,16 @@ lap_sounding_new (LapRehearsal *rehearsal, LapTimeline *timeline, gboolean live)
   LapSounding *self = g_new (LapSounding, 1);
 
   *self = (LapSounding) { rehearsal, lap_timeline_ref (timeline), lap_tones_new (timeline),
-                          lap_tone_bank_new (LAP_SOUNDING_RATE), live };
+                          lap_tone_bank_new (LAP_SOUNDING_RATE), NULL, NULL, live };
+  self->spoken = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) lap_spoken_free);
   return self;
 }
 
 void
 lap_sounding_free (LapSounding *self)
 {
+  g_hash_table_unref (self->spoken);
+  g_clear_pointer (&self->names, lap_names_free);
   lap_tone_bank_free (self->bank);
   lap_tones_free (self->tones);
   lap_timeline_unref (self->timeline);
@@ -56,6 +61,18 @@ is_quiet (const LapSounding *self, gint64 clock)
   return self->live && interval != NULL && interval->kind == LAP_INTERVAL_WORK;
 }
 
+/* A name is over when the next begins. */
+static void
+fill_name (const LapSounding *self, gint64 from, guint n, gint16 *out)
+{
+  guint i = lap_names_find (self->names, (from + n) * 1000 / LAP_SOUNDING_RATE);
+  const LapName *name = i < self->names->n ? &self->names->names[i] : NULL;
+  const LapSpoken *spoken = name != NULL ? g_hash_table_lookup (self->spoken, name->text) : NULL;
+
+  if (spoken != NULL)
+    lap_spoken_mix (spoken, (gint64) name->at * LAP_SOUNDING_RATE / 1000, from, n, out);
+}
+
 /* The plan's own from where it goes on; the tone at 0:00 where the plan has none. */
 static void
 fill_plan (const LapSounding *self, gint64 from, guint n, gint16 *out)
@@ -63,6 +80,8 @@ fill_plan (const LapSounding *self, gint64 from, guint n, gint16 *out)
   lap_tones_render (self->tones, self->bank, from, n, out);
   if (self->tones->n == 0 || self->tones->tones[0].at > 1000)
     put_tone (self, LAP_TONE_WORK, 0, from, n, out);
+  if (self->names != NULL)
+    fill_name (self, from, n, out);
 }
 
 void
@@ -80,4 +99,23 @@ lap_sounding_fill (LapSounding *self, gint64 time, gint16 *out)
     fill_plan (self, from + before, LAP_SOUNDING_CHUNK - before, out + before);
   for (int i = 1; i <= COUNTED && before > 0; i++)
     put_tone (self, LAP_TONE_COUNT, border - i * LAP_SOUNDING_RATE, from, before, out);
+}
+
+void
+lap_sounding_speak (LapSounding *self, const LapScript *script)
+{
+  g_clear_pointer (&self->names, lap_names_free);
+  self->names = lap_names_new (script, self->tones);
+}
+
+const LapNames *
+lap_sounding_names (LapSounding *self)
+{
+  return self->names;
+}
+
+void
+lap_sounding_teach (LapSounding *self, const char *text, LapSpoken *spoken)
+{
+  g_hash_table_replace (self->spoken, g_strdup (text), spoken);
 }

@@ -3,11 +3,14 @@
  * What is heard in a rehearsal, as one stream of samples: the tones of the plan where the clock will be,
  * three short ones before a count-in is over, and one at 0:00, by which picture and sound are put together.
  * Whoever plays asks for the samples of a moment ahead; each tone is where the clock puts it, to the sample.
+ *
+ * Names are spoken when it was told what each sounds like: lap_sounding_speak(), then lap_sounding_teach() for
+ * the texts of lap_sounding_names() in any order, at any time. One that it wasn't told yet isn't heard.
  */
 #pragma once
 
+#include "clock/names.h"
 #include "clock/rehearsal.h"
-#include "clock/tones.h"
 
 G_BEGIN_DECLS
 
@@ -27,5 +30,15 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapSounding, lap_sounding_free)
 void         lap_sounding_fill (LapSounding  *sounding,
                                 gint64        time,
                                 gint16       *out);
+
+/* From now on the names of @script are spoken. */
+void            lap_sounding_speak (LapSounding     *sounding,
+                                    const LapScript *script);
+/* NULL before. */
+const LapNames *lap_sounding_names (LapSounding     *sounding);
+/* Takes @spoken over. */
+void            lap_sounding_teach (LapSounding     *sounding,
+                                    const char      *text,
+                                    LapSpoken       *spoken);
 
 G_END_DECLS

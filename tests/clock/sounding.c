@@ -110,6 +110,40 @@ test_held (void)
   false_clock_clear (&clock);
 }
 
+/* Each name once told of is heard where the script has it; the others aren't. With the
+ * room's own sound filmed it ends where work begins. */
+static void
+test_names (void)
+{
+  static const double expected[] = { 5, 6, 22, 23, 24 };
+  FalseClock clock;
+  LapSounding *sounding;
+  LapSpoken *spoken = g_new (LapSpoken, 1);
+  const LapNames *names;
+  g_autoptr (LapEffort) effort = NULL;
+  g_autoptr (LapTalk) talk = NULL;
+  g_autoptr (LapScript) script = NULL;
+
+  false_clock_init (&clock);
+  effort = lap_effort_new (clock.timeline);
+  talk = lap_talk_new (clock.timeline, effort);
+  script = lap_script_new (talk);
+  sounding = lap_sounding_new (clock.rehearsal, clock.timeline, TRUE);
+  lap_sounding_speak (sounding, script);
+  names = lap_sounding_names (sounding);
+  g_assert_cmpuint (names->n, ==, 6);
+  g_assert_cmpstr (names->names[1].text, ==, "Push-up");
+  *spoken = (LapSpoken) { 9 * LAP_SOUNDING_RATE / 10, g_new (gint16, 9 * LAP_SOUNDING_RATE / 10) };
+  for (guint i = 0; i < spoken->n; i++)
+    spoken->samples[i] = 1000;
+  lap_sounding_teach (sounding, "Push-up", spoken);
+  lap_rehearsal_jump (clock.rehearsal, 60);
+  lap_rehearsal_start (clock.rehearsal, 0);
+  assert_begin (beginnings (&clock, sounding, 35), expected, G_N_ELEMENTS (expected));
+  lap_sounding_free (sounding);
+  false_clock_clear (&clock);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -118,5 +152,6 @@ main (int argc, char **argv)
   g_test_add_func ("/sounding/from-the-middle", test_from_the_middle);
   g_test_add_func ("/sounding/live", test_live);
   g_test_add_func ("/sounding/held", test_held);
+  g_test_add_func ("/sounding/names", test_names);
   return g_test_run ();
 }

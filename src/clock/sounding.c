@@ -12,7 +12,7 @@ struct _LapSounding {
   LapToneBank  *bank;
   LapNames     *names;  /* or NULL */
   GHashTable   *spoken; /* text -> LapSpoken */
-  gboolean      live;
+  gboolean      live, mute;
 };
 
 LapSounding *
@@ -21,7 +21,7 @@ lap_sounding_new (LapRehearsal *rehearsal, LapTimeline *timeline, gboolean live)
   LapSounding *self = g_new (LapSounding, 1);
 
   *self = (LapSounding) { rehearsal, lap_timeline_ref (timeline), lap_tones_new (timeline),
-                          lap_tone_bank_new (LAP_SOUNDING_RATE), NULL, NULL, live };
+                          lap_tone_bank_new (LAP_SOUNDING_RATE), .live = live };
   self->spoken = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) lap_spoken_free);
   return self;
 }
@@ -49,7 +49,7 @@ put_tone (const LapSounding *self, LapToneKind kind, gint64 start, gint64 from, 
 {
   gint64 first = MAX (start, from), last = MIN (start + self->bank->n[kind], from + n);
 
-  if (first < last)
+  if (first < last && !self->mute)
     memcpy (out + (first - from), self->bank->samples[kind] + (first - start), (last - first) * sizeof *out);
 }
 
@@ -77,7 +77,8 @@ fill_name (const LapSounding *self, gint64 from, guint n, gint16 *out)
 static void
 fill_plan (const LapSounding *self, gint64 from, guint n, gint16 *out)
 {
-  lap_tones_render (self->tones, self->bank, from, n, out);
+  if (!self->mute)
+    lap_tones_render (self->tones, self->bank, from, n, out);
   if (self->tones->n == 0 || self->tones->tones[0].at > 1000)
     put_tone (self, LAP_TONE_WORK, 0, from, n, out);
   if (self->names != NULL)
@@ -99,6 +100,12 @@ lap_sounding_fill (LapSounding *self, gint64 time, gint16 *out)
     fill_plan (self, from + before, LAP_SOUNDING_CHUNK - before, out + before);
   for (int i = 1; i <= COUNTED && before > 0; i++)
     put_tone (self, LAP_TONE_COUNT, border - i * LAP_SOUNDING_RATE, from, before, out);
+}
+
+void
+lap_sounding_mute (LapSounding *self)
+{
+  self->mute = TRUE;
 }
 
 void

@@ -31,6 +31,8 @@ void         lap_sounding_fill (LapSounding  *sounding,
                                 gint64        time,
                                 gint16       *out);
 
+/* No tone is heard, names are. */
+void            lap_sounding_mute  (LapSounding     *sounding);
 /* From now on the names of @script are spoken. */
 void            lap_sounding_speak (LapSounding     *sounding,
                                     const LapScript *script);

@@ -2,7 +2,7 @@
 #include "ui/rehearse/page.h"
 
 #include "place/safety.h"
-#include "ui/rehearse/player.h"
+#include "ui/rehearse/sound.h"
 #include "ui/settings.h"
 
 #include <glib/gi18n-lib.h>
@@ -13,10 +13,7 @@ struct _LapRehearsePage {
   LapRehearseWindow *window;   /* that is open, or NULL */
   GPtrArray         *overruns; /* LapOverrun, of the last rehearsal */
   GtkWidget         *title, *first, *more, *here, *monitor, *fullscreen, *mirror, *screen, *takes, *list;
-  GtkWidget         *sound, *tones, *volume, *try;
-  LapRehearsal      *tried;    /* by the sound test, or NULL */
-  LapPlayer         *trying;   /* what it plays through */
-  guint              try_end;
+  GtkWidget         *sound;
 };
 
 G_DEFINE_FINAL_TYPE (LapRehearsePage, lap_rehearse_page, ADW_TYPE_BIN)
@@ -26,8 +23,6 @@ G_DEFINE_FINAL_TYPE (LapRehearsePage, lap_rehearse_page, ADW_TYPE_BIN)
 #define UNITS_SECONDS 50
 #define UNITS_WORDS   8.9
 #define UNITS_SMALL   4.4
-
-#define TRY_IN 3 /* seconds of the sound test before its long tone */
 
 /* Screens */
 
@@ -184,56 +179,29 @@ marked_cb (LapRehearsePage *self, guint n)
 
 /* Beginning */
 
-/* Sound test */
-
-static gboolean
-stop_try (gpointer data)
+static void
+trouble_cb (const char *why, gpointer data)
 {
   LapRehearsePage *self = data;
 
-  self->try_end = 0;
-  g_clear_pointer (&self->trying, lap_player_free);
-  g_clear_pointer (&self->tried, lap_rehearsal_free);
-  gtk_widget_set_sensitive (self->try, TRUE);
-  return G_SOURCE_REMOVE;
-}
-
-/* The count-in of a rehearsal and the tone that ends it, through the same output; nothing is shown. */
-static void
-try_cb (LapRehearsePage *self)
-{
-  LapTimeline *timeline = lap_document_timeline (self->context->document);
-  g_autoptr (GError) error = NULL;
-
-  self->tried = lap_rehearsal_new (timeline, lap_rehearse_time, NULL);
-  lap_rehearsal_start (self->tried, TRY_IN);
-  self->trying = lap_player_new (lap_sounding_new (self->tried, timeline, FALSE), NULL, &error);
-  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->sound), error != NULL ? error->message : "");
-  if (self->trying == NULL) {
-    stop_try (self);
+  lap_rehearse_sound_trouble (LAP_REHEARSE_SOUND (self->sound), why);
+  if (self->window == NULL)
     return;
-  }
-  lap_player_set_volume (self->trying, gtk_range_get_value (GTK_RANGE (self->volume)));
-  gtk_widget_set_sensitive (self->try, FALSE);
-  self->try_end = g_timeout_add_seconds (TRY_IN + 2, stop_try, self);
+  lap_stage_scene (lap_rehearse_window_stage (self->window))->pulses = TRUE;
+  lap_rehearse_window_tell (self->window, why);
 }
 
-/* Without sound the rehearsal goes on; what is missing is told in the view. */
+/* Without sound the rehearsal goes on, and the edge tells of the last seconds instead. */
 static void
 open_sound (LapRehearsePage *self, LapScene *scene)
 {
-  gboolean live = scene->timeline->session->sound == LAP_SOUND_LIVE;
-  g_autoptr (GError) error = NULL;
-  LapPlayer *player;
+  LapPlayer *player = lap_rehearse_sound_open (LAP_REHEARSE_SOUND (self->sound), scene);
 
-  if (!gtk_switch_get_active (GTK_SWITCH (self->tones)))
+  scene->pulses = player == NULL || scene->timeline->session->sound != LAP_SOUND_AFTER;
+  if (player == NULL)
     return;
-  player = lap_player_new (lap_sounding_new (scene->rehearsal, scene->timeline, live), NULL, &error);
-  if (player != NULL) {
-    lap_player_set_volume (player, gtk_range_get_value (GTK_RANGE (self->volume)));
-    g_object_set_data_full (G_OBJECT (self->window), "player", player, (GDestroyNotify) lap_player_free);
-  }
-  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->sound), error != NULL ? error->message : "");
+  lap_player_watch (player, trouble_cb, self);
+  g_object_set_data_full (G_OBJECT (self->window), "player", player, (GDestroyNotify) lap_player_free);
 }
 
 LapRehearseWindow *
@@ -244,7 +212,6 @@ lap_rehearse_page_open (LapRehearsePage *self, int second)
                                    NULL);
   g_autoptr (GdkMonitor) monitor = chosen_monitor (self);
 
-  scene->pulses = scene->timeline->session->sound == LAP_SOUND_LIVE;
   lap_rehearsal_jump (scene->rehearsal, second);
   self->window = LAP_REHEARSE_WINDOW (lap_rehearse_window_new (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))),
                                                                scene));
@@ -292,7 +259,7 @@ update (LapRehearsePage *self)
   g_autofree char *length = lap_document_length_text (self->context->document);
 
   gtk_widget_set_sensitive (self->here, selected_second (self) >= 0);
-  gtk_widget_set_sensitive (self->try, self->trying == NULL && lap_document_timeline (self->context->document)->length > 0);
+  lap_rehearse_sound_show (LAP_REHEARSE_SOUND (self->sound), self->context->document);
   gtk_widget_set_sensitive (self->first, lap_document_timeline (self->context->document)->length > 0);
   adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (self->title), lap_document_title (self->context->document));
   adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->title), length);
@@ -316,9 +283,6 @@ lap_rehearse_page_dispose (GObject *object)
   LapRehearsePage *self = LAP_REHEARSE_PAGE (object);
 
   g_clear_pointer (&self->overruns, g_ptr_array_unref);
-  g_clear_handle_id (&self->try_end, g_source_remove);
-  g_clear_pointer (&self->trying, lap_player_free);
-  g_clear_pointer (&self->tried, lap_rehearsal_free);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_rehearse_page_parent_class)->dispose (object);
 }
@@ -340,14 +304,10 @@ lap_rehearse_page_class_init (LapRehearsePageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, fullscreen);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, mirror);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, sound);
-  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, tones);
-  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, volume);
-  gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, try);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, takes);
   gtk_widget_class_bind_template_child (widget_class, LapRehearsePage, list);
   gtk_widget_class_bind_template_callback (widget_class, first_cb);
   gtk_widget_class_bind_template_callback (widget_class, here_cb);
-  gtk_widget_class_bind_template_callback (widget_class, try_cb);
   gtk_widget_class_bind_template_callback (widget_class, show_reading);
 }
 
@@ -356,12 +316,11 @@ lap_rehearse_page_init (LapRehearsePage *self)
 {
   g_autofree char *safety = g_strconcat (lap_safety_first (), " ", lap_safety_more (), NULL);
 
+  g_type_ensure (LAP_TYPE_REHEARSE_SOUND);
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_label_set_text (GTK_LABEL (self->more), safety);
   lap_settings_bind ("rehearse-fullscreen", self->fullscreen, "active");
   lap_settings_bind ("rehearse-mirrored", self->mirror, "active");
-  lap_settings_bind ("rehearse-tones", self->tones, "active");
-  lap_settings_bind ("rehearse-volume", gtk_range_get_adjustment (GTK_RANGE (self->volume)), "value");
   g_signal_connect_object (monitors (self), "items-changed", G_CALLBACK (list_monitors), self, G_CONNECT_SWAPPED);
   list_monitors (self);
   show_overruns (self);

@@ -10,6 +10,7 @@
 struct _LapRehearseWindow {
   AdwWindow        parent_instance;
   LapStage        *stage;
+  GtkWidget       *toasts;
   GtkWidget       *row;     /* what can be done */
   GtkWidget       *hold;    /* its label says what it does now */
   guint            hiding;  /* source that hides the pointer */
@@ -427,7 +428,9 @@ lap_rehearse_window_new (GtkWindow *parent, LapScene *scene_taken)
   self->row = row_new (self);
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->stage));
   gtk_box_append (GTK_BOX (box), self->row);
-  adw_window_set_content (ADW_WINDOW (self), box);
+  self->toasts = adw_toast_overlay_new ();
+  adw_toast_overlay_set_child (ADW_TOAST_OVERLAY (self->toasts), box);
+  adw_window_set_content (ADW_WINDOW (self), self->toasts);
   gtk_window_set_focus (GTK_WINDOW (self), GTK_WIDGET (self->stage));
   follow_animations (self);
   g_signal_connect_object (gtk_settings_get_default (), "notify::gtk-enable-animations",
@@ -444,4 +447,10 @@ LapStage *
 lap_rehearse_window_stage (LapRehearseWindow *self)
 {
   return self->stage;
+}
+
+void
+lap_rehearse_window_tell (LapRehearseWindow *self, const char *text)
+{
+  adw_toast_overlay_add_toast (ADW_TOAST_OVERLAY (self->toasts), adw_toast_new (text));
 }

@@ -26,6 +26,9 @@ G_DECLARE_FINAL_TYPE (LapRehearseWindow, lap_rehearse_window, LAP, REHEARSE_WIND
 GtkWidget *lap_rehearse_window_new   (GtkWindow         *parent,
                                       LapScene          *scene);
 LapStage  *lap_rehearse_window_stage (LapRehearseWindow *window);
+/* Says @text on the screen for some seconds. */
+void       lap_rehearse_window_tell  (LapRehearseWindow *window,
+                                      const char        *text);
 /* The time of a rehearsal: what runs on while the computer sleeps. */
 gint64     lap_rehearse_time         (gpointer           unused);
 

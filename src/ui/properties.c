@@ -391,6 +391,7 @@ lap_properties_open (LapWindow *window)
   g_object_set_data_full (G_OBJECT (properties), "dialog", dialog, dialog_free);
   dialog->showing = TRUE;
   fill (ADW_PREFERENCES_PAGE (page), dialog, document);
+  adw_preferences_page_set_title (ADW_PREFERENCES_PAGE (page), _("Session"));
   adw_preferences_window_add (ADW_PREFERENCES_WINDOW (properties), ADW_PREFERENCES_PAGE (page));
   adw_preferences_window_set_search_enabled (ADW_PREFERENCES_WINDOW (properties), FALSE);
   gtk_widget_set_sensitive (page, lap_document_is_editable (document));

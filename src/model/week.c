@@ -223,6 +223,39 @@ lap_week_new (const char *title, const char *timezone)
   return week;
 }
 
+/* Each thing of the list at @field by itself. */
+static gboolean
+check_items (const LapWeek *week, const LapField *field, const LapPath *path, GError **error)
+{
+  LapList *list = *(LapList * const *) ((const char *) week + field->offset);
+  const LapListKind *kind = (const LapListKind *) field->kind;
+
+  if (lap_list_n (list) > kind->most) {
+    lap_path_error (error, path, "expected a list of at most %u", kind->most);
+    return FALSE;
+  }
+  for (guint i = 0; i < lap_list_n (list); i++) {
+    gpointer item = lap_list_nth (list, i);
+    const LapRecord *its = lap_object_record (item);
+
+    if (its->check != NULL && !its->check (item, G_MAXUINT64, LAP_PATH_ELEMENT (path, i), error))
+      return FALSE;
+  }
+  return TRUE;
+}
+
+gboolean
+lap_week_check (const LapWeek *week, GError **error)
+{
+  LapPath top = { NULL, NULL, 0 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
+    if (g_type_is_a (fields[i].kind->type (), LAP_TYPE_LIST) &&
+        !check_items (week, &fields[i], LAP_PATH_MEMBER (&top, fields[i].name), error))
+      return FALSE;
+  return check ((gpointer) week, G_MAXUINT64, &top, error);
+}
+
 /* Asking */
 
 static gpointer

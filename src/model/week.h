@@ -50,6 +50,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapWeek, g_object_unref)
 LapWeek  *lap_week_new       (const char    *title,
                               const char    *timezone);
 
+/* Whether all of it fits together, as it must where a file is read; an edit can break that. FALSE with @error. */
+gboolean  lap_week_check     (const LapWeek *week,
+                              GError       **error);
+
 /* By id; NULL where there is none, or @id is NULL. Transfer none. */
 LapRoom  *lap_week_room      (const LapWeek *week,
                               const char    *id);

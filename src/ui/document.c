@@ -11,6 +11,8 @@
 #include "store/documents.h"
 #include "store/read-file.h"
 #include "store/save.h"
+#include "store/week-paths.h"
+#include "ui/week-sessions.h"
 
 #include <glib/gi18n-lib.h>
 #include <stdlib.h>
@@ -20,10 +22,14 @@
 
 struct _LapDocument {
   GObject       parent_instance;
-  LapSession   *session;
+  LapObject    *root;
+  LapSession   *session; /* the root, or NULL */
+  LapWeek      *week;    /* the root, or NULL */
   LapHistory   *history;
   LapCatalogue *builtin;
-  LapTimeline  *timeline;
+  LapTimeline  *timeline; /* of a session */
+  LapWeekSessions *sessions; /* of a week */
+  int           date;        /* of a week: the Monday that is looked at, 0 = as always */
   LapCheckup   *checkup;
   char         *path, *etag;
   gboolean      trying, saving, outside, recovered;
@@ -37,10 +43,17 @@ static guint signals[N_SIGNALS];
 
 G_DEFINE_FINAL_TYPE (LapDocument, lap_document, G_TYPE_OBJECT)
 
+/* Written by a newer version, so that this one can't write it. */
+static gboolean
+is_newer (LapDocument *self)
+{
+  return self->week != NULL ? self->week->version > LAP_WEEK_VERSION : self->session->version > LAP_SESSION_VERSION;
+}
+
 static LapDocumentState
 state_now (LapDocument *self)
 {
-  if (self->session->version > LAP_SESSION_VERSION)
+  if (is_newer (self))
     return LAP_DOCUMENT_READ_ONLY;
   if (self->saving)
     return LAP_DOCUMENT_SAVING;
@@ -63,7 +76,7 @@ update_state (LapDocument *self)
 }
 
 static gboolean
-compute (LapDocument *self, GError **error)
+compute_session (LapDocument *self, GError **error)
 {
   LapTimeline *timeline = lap_timeline_new (self->session, self->builtin, error);
 
@@ -76,6 +89,23 @@ compute (LapDocument *self, GError **error)
   return TRUE;
 }
 
+static gboolean
+compute_week (LapDocument *self, GError **error)
+{
+  if (!lap_week_check (self->week, error))
+    return FALSE;
+  lap_week_sessions_watch (self->sessions, self->week);
+  g_clear_pointer (&self->checkup, lap_checkup_unref);
+  self->checkup = lap_checkup_new_week (self->week, self->date, lap_week_sessions_attachments (self->sessions));
+  return TRUE;
+}
+
+static gboolean
+compute (LapDocument *self, GError **error)
+{
+  return self->week != NULL ? compute_week (self, error) : compute_session (self, error);
+}
+
 static void
 tell_changed (LapDocument *self)
 {
@@ -85,16 +115,21 @@ tell_changed (LapDocument *self)
 }
 
 static void
-history_changed_cb (LapDocument *self)
+compute_again (LapDocument *self)
 {
   g_autoptr (GError) error = NULL;
 
-  if (self->trying)
-    return;
-  /* Undo and redo only lead to states that have been laid out before. */
+  /* Undo and redo only lead to states that have been computed before. */
   if (!compute (self, &error))
-    g_critical ("The session can't be laid out: %s", error->message);
+    g_critical ("The document has become impossible: %s", error->message);
   tell_changed (self);
+}
+
+static void
+history_changed_cb (LapDocument *self)
+{
+  if (!self->trying)
+    compute_again (self);
 }
 
 static void
@@ -121,8 +156,9 @@ lap_document_finalize (GObject *object)
 
   g_clear_pointer (&self->checkup, lap_checkup_unref);
   g_clear_pointer (&self->timeline, lap_timeline_unref);
+  g_clear_object (&self->sessions);
   g_clear_object (&self->history);
-  g_clear_object (&self->session);
+  g_clear_object (&self->root);
   g_clear_pointer (&self->builtin, lap_catalogue_unref);
   g_free (self->path);
   g_free (self->etag);
@@ -154,12 +190,31 @@ lap_document_init (LapDocument *self)
   g_signal_connect_swapped (self->history, "changed", G_CALLBACK (history_changed_cb), self);
 }
 
-LapDocument *
-lap_document_new (LapSession *session, GError **error)
+/* Its file is @path from now on, as it was when it had @etag. Both may be NULL. */
+static void
+set_file (LapDocument *self, const char *path, const char *etag)
+{
+  g_free (self->path);
+  self->path = g_strdup (path);
+  g_free (self->etag);
+  self->etag = g_strdup (etag);
+  if (self->sessions != NULL)
+    lap_week_sessions_set_file (self->sessions, path);
+}
+
+static LapDocument *
+document_new (gpointer root, const char *path, const char *etag, GError **error)
 {
   g_autoptr (LapDocument) self = g_object_new (LAP_TYPE_DOCUMENT, NULL);
 
-  self->session = g_object_ref (session);
+  self->root = g_object_ref (root);
+  if (LAP_IS_WEEK (root)) {
+    self->week = root;
+    self->sessions = lap_week_sessions_new ();
+    g_signal_connect_object (self->sessions, "changed", G_CALLBACK (compute_again), self, G_CONNECT_SWAPPED);
+  } else
+    self->session = root;
+  set_file (self, path, etag);
   if (!compute (self, error))
     return NULL;
   self->state = state_now (self);
@@ -167,59 +222,77 @@ lap_document_new (LapSession *session, GError **error)
 }
 
 LapDocument *
+lap_document_new (gpointer root, GError **error)
+{
+  return document_new (root, NULL, NULL, error);
+}
+
+/* The session or week in @bytes of the file @path, which may be NULL. */
+static LapObject *
+root_from_bytes (GBytes *bytes, const char *path, GError **error)
+{
+  LapObject *root = lap_document_from_bytes (bytes, error);
+
+  if (root != NULL && LAP_IS_WEEK (root) && path != NULL)
+    lap_week_paths_whole (LAP_WEEK (root), path);
+  return root;
+}
+
+LapDocument *
 lap_document_read (const char *path, GError **error)
 {
   g_autofree char *etag = NULL;
   g_autoptr (GBytes) bytes = lap_read_file (path, &etag, error);
-  g_autoptr (LapSession) session = NULL;
+  g_autoptr (LapObject) root = NULL;
   g_autoptr (GError) mistake = NULL;
   LapDocument *self = NULL;
 
   if (bytes == NULL)
     return NULL;
-  session = lap_session_from_bytes (bytes, &mistake);
-  if (session != NULL)
-    self = lap_document_new (session, &mistake);
+  root = root_from_bytes (bytes, path, &mistake);
+  if (root != NULL)
+    self = document_new (root, path, etag, &mistake);
   if (self == NULL) {
-    if (session != NULL)
+    if (root != NULL)
       lap_error_add_line (mistake, bytes);
     g_propagate_prefixed_error (error, g_steal_pointer (&mistake), "%s: ", path);
-    return NULL;
   }
-  self->path = g_strdup (path);
-  self->etag = g_steal_pointer (&etag);
   return self;
+}
+
+/* No file holds it as it is. */
+static void
+note_unsaved (LapDocument *self)
+{
+  lap_history_saved (self->history, LAP_HISTORY_NEVER);
+  self->state = state_now (self);
 }
 
 LapDocument *
 lap_document_recover (GBytes *bytes, const char *path, const char *etag, GError **error)
 {
-  g_autoptr (LapSession) session = lap_session_from_bytes (bytes, error);
-  LapDocument *self = session != NULL ? lap_document_new (session, error) : NULL;
+  g_autoptr (LapObject) root = root_from_bytes (bytes, path, error);
+  LapDocument *self = root != NULL ? document_new (root, path, etag, error) : NULL;
 
   if (self == NULL)
     return NULL;
-  self->path = g_strdup (path);
-  self->etag = g_strdup (etag);
   self->recovered = TRUE;
-  lap_history_saved (self->history, LAP_HISTORY_NEVER);
-  self->state = state_now (self);
+  note_unsaved (self);
   return self;
 }
 
 LapDocument *
 lap_document_duplicate (LapDocument *self)
 {
-  g_autoptr (LapSession) session = lap_object_copy (self->session);
+  g_autoptr (LapObject) root = lap_object_copy (self->root);
   g_autofree char *id = g_uuid_string_random ();
-  /* Translators: the title of a copy of a session. */
+  /* Translators: the title of a copy of a session or a week. */
   g_autofree char *title = g_strdup_printf (_("%s, copy"), lap_document_title (self));
   LapDocument *copy;
 
-  g_object_set (session, "id", id, "title", title, NULL);
-  copy = lap_document_new (session, NULL);
-  lap_history_saved (copy->history, LAP_HISTORY_NEVER);
-  copy->state = state_now (copy);
+  g_object_set (root, "id", id, "title", title, NULL);
+  copy = lap_document_new (root, NULL);
+  note_unsaved (copy);
   return copy;
 }
 
@@ -227,6 +300,12 @@ LapSession *
 lap_document_session (LapDocument *self)
 {
   return self->session;
+}
+
+LapWeek *
+lap_document_week (LapDocument *self)
+{
+  return self->week;
 }
 
 LapHistory *
@@ -250,7 +329,30 @@ lap_document_checkup (LapDocument *self)
 LapCatalogue *
 lap_document_catalogue (LapDocument *self)
 {
-  return self->timeline->catalogue;
+  return self->timeline != NULL ? self->timeline->catalogue : self->builtin;
+}
+
+LapAttachments *
+lap_document_attachments (LapDocument *self)
+{
+  return self->sessions != NULL ? lap_week_sessions_attachments (self->sessions) : NULL;
+}
+
+int
+lap_document_date (LapDocument *self)
+{
+  return self->date;
+}
+
+void
+lap_document_set_date (LapDocument *self, int date)
+{
+  int monday = date != 0 ? lap_date_monday (date) : 0;
+
+  if (monday == self->date)
+    return;
+  self->date = monday;
+  compute_again (self);
 }
 
 const char *
@@ -265,10 +367,17 @@ lap_document_etag (LapDocument *self)
   return self->etag;
 }
 
+/* What a save to @path writes. */
+static GBytes *
+bytes_at (LapDocument *self, const char *path)
+{
+  return self->week != NULL ? lap_week_paths_bytes (self->week, path) : lap_session_to_bytes (self->session);
+}
+
 GBytes *
 lap_document_bytes (LapDocument *self)
 {
-  return lap_session_to_bytes (self->session);
+  return bytes_at (self, self->path);
 }
 
 LapDocumentState
@@ -280,7 +389,7 @@ lap_document_state (LapDocument *self)
 const char *
 lap_document_title (LapDocument *self)
 {
-  const char *title = self->session != NULL ? self->session->title : NULL;
+  const char *title = self->week != NULL ? self->week->title : self->session != NULL ? self->session->title : NULL;
 
   return title != NULL && *title != '\0' ? title : _("Untitled");
 }
@@ -446,15 +555,20 @@ lap_document_reload (LapDocument *self, GError **error)
 {
   g_autofree char *etag = NULL;
   g_autoptr (GBytes) bytes = lap_read_file (self->path, &etag, error);
-  g_autoptr (LapSession) session = bytes != NULL ? lap_session_from_bytes (bytes, error) : NULL;
+  g_autoptr (LapObject) root = bytes != NULL ? root_from_bytes (bytes, self->path, error) : NULL;
   LapEdits *edits;
 
-  if (session == NULL)
+  if (root == NULL)
     return FALSE;
+  if (G_OBJECT_TYPE (root) != G_OBJECT_TYPE (self->root)) {
+    g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID,
+                 self->week != NULL ? _("%s: it is no week any more") : _("%s: it is no session any more"), self->path);
+    return FALSE;
+  }
   g_free (self->etag);
   self->etag = g_steal_pointer (&etag);
   self->outside = self->recovered = FALSE;
-  edits = lap_edits_become (_("Go back to the file"), self->session, session);
+  edits = lap_edits_become (_("Go back to the file"), self->root, root);
   if (lap_edits_n (edits) == 0)
     lap_edits_free (edits);
   else
@@ -509,10 +623,7 @@ saved_cb (GObject *source, GAsyncResult *result, gpointer data)
   }
   self->outside = FALSE;
   self->recovered = FALSE;
-  g_free (self->path);
-  self->path = g_strdup (save->path);
-  g_free (self->etag);
-  self->etag = g_steal_pointer (&etag);
+  set_file (self, save->path, etag);
   note_saved (self, save->revision);
   g_task_return_boolean (task, TRUE);
 }
@@ -538,7 +649,7 @@ lap_document_save (LapDocument *self, const char *path, gboolean whatever, GAsyn
   save->path = g_strdup (target);
   save->revision = lap_history_revision (self->history);
   g_task_set_task_data (task, save, save_free);
-  bytes = lap_document_bytes (self);
+  bytes = bytes_at (self, target);
   self->saving = TRUE;
   update_state (self);
   /* Another file than its own has been confirmed by the dialog that named it. */

@@ -1,16 +1,19 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A document of a window: the session, its history, its file, and what is computed from it. After each change of
- * the history timeline and warnings are made anew, once, and "changed" is emitted; nothing in the window listens to
- * the model itself, which remedies also try things on.
+ * A document of a window: a session or a week, its history, its file, and what is computed from it. After each change
+ * of the history timeline and warnings are made anew, once, and "changed" is emitted; nothing in the window listens to
+ * the model itself, which remedies also try things on. A week's document changes, too, when a session of its classes
+ * is written by somebody.
  *
- * Always true: the session can be laid out. lap_document_apply() takes an edit back that would make it impossible,
- * and says so. "told" (text, whether undoing it is offered) carries what people should read about a change.
+ * Always true: the session can be laid out, the week's parts fit together. lap_document_apply() takes an edit back
+ * that would make it impossible, and says so. "told" (text, whether undoing it is offered) carries what people should
+ * read about a change. The classes of an open week name their sessions by whole paths: see store/week-paths.h.
  */
 #pragma once
 
 #include "checks/checks.h"
 #include "edit/history.h"
+#include "effort/attached.h"
 
 #include <gio/gio.h>
 
@@ -28,8 +31,8 @@ typedef enum {
 #define LAP_TYPE_DOCUMENT (lap_document_get_type ())
 G_DECLARE_FINAL_TYPE (LapDocument, lap_document, LAP, DOCUMENT, GObject)
 
-/* The document of @session, which it keeps, without a file. NULL where it can't be laid out. */
-LapDocument     *lap_document_new         (LapSession   *session,
+/* The document of @root, a LapSession or a LapWeek, which it keeps, without a file. NULL where that is impossible. */
+LapDocument     *lap_document_new         (gpointer      root,
                                            GError      **error);
 /* NULL with one line in @error: file, line, pointer, what was expected. */
 LapDocument     *lap_document_read        (const char   *path,
@@ -45,10 +48,13 @@ LapDocument     *lap_document_recover     (GBytes       *bytes,
 /* A document of its own, without a file, that begins as @document is now. Transfer full. */
 LapDocument     *lap_document_duplicate   (LapDocument  *document);
 
-LapSession      *lap_document_session     (LapDocument  *document);
+LapSession      *lap_document_session     (LapDocument  *document); /* NULL for a week */
+LapWeek         *lap_document_week        (LapDocument  *document); /* NULL for a session */
 LapHistory      *lap_document_history     (LapDocument  *document);
-LapTimeline     *lap_document_timeline    (LapDocument  *document);
+LapTimeline     *lap_document_timeline    (LapDocument  *document); /* NULL for a week */
 LapCheckup      *lap_document_checkup     (LapDocument  *document);
+/* What is known of the sessions of a week's classes. NULL for a session. */
+LapAttachments  *lap_document_attachments (LapDocument  *document);
 LapCatalogue    *lap_document_catalogue   (LapDocument  *document);
 const char      *lap_document_path        (LapDocument  *document); /* NULL without a file */
 const char      *lap_document_etag        (LapDocument  *document); /* of its file when it was read or written */
@@ -59,8 +65,14 @@ const char      *lap_document_title       (LapDocument  *document);
 /* Has changes that no file holds. */
 gboolean         lap_document_is_modified (LapDocument  *document);
 gboolean         lap_document_is_editable (LapDocument  *document);
-/* "31:00 of 30:00, 1:00 over", "29:50 of 30:00, on time", "31:00". Translated; transfer full. */
+/* Of a session: "31:00 of 30:00, 1:00 over", "29:50 of 30:00, on time", "31:00". Translated; transfer full. */
 char            *lap_document_length_text (LapDocument  *document);
+
+/* The Monday of the week that is looked at, and that the checkup of a week is about; 0 is the week as it always is. It
+ * is no part of the document: setting it to the week of @date emits "changed", but there is nothing to undo or save. */
+int              lap_document_date        (LapDocument  *document);
+void             lap_document_set_date    (LapDocument  *document,
+                                           int           date);
 
 /* Applies @edits (transfer full) as one step. FALSE when that would be impossible, or the document is read-only. */
 gboolean         lap_document_apply       (LapDocument  *document,

@@ -188,3 +188,17 @@ windows_text (LapWindow *window)
 
   return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
 }
+
+GtkWindow *
+windows_dialog (LapWindow *window)
+{
+  g_autoptr (GListModel) all = g_object_ref (gtk_window_get_toplevels ());
+
+  for (guint i = g_list_model_get_n_items (all); i-- > 0;) {
+    g_autoptr (GtkWindow) other = g_list_model_get_item (all, i);
+
+    if (other != GTK_WINDOW (window) && gtk_widget_get_visible (GTK_WIDGET (other)))
+      return g_steal_pointer (&other);
+  }
+  g_assert_not_reached ();
+}

@@ -40,6 +40,8 @@ gboolean       windows_press   (GtkWidget       *widget,
 GtkWidget     *windows_find    (GtkWidget       *widget,
                                 GType            type,
                                 const char      *id);
+/* The newest window that is open beside @window; there has to be one. Transfer full. */
+GtkWindow     *windows_dialog  (LapWindow       *window);
 /* The session's bytes, to compare. */
 char          *windows_text    (LapWindow       *window);
 

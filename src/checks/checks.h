@@ -47,6 +47,7 @@ typedef struct {
 typedef struct {
   char     *label;
   LapEdits *edits;
+  gboolean  resort; /* the last one: it is offered however many better ones there are */
 } LapRemedy;
 
 typedef enum { LAP_NEEDS_TIMELINE, LAP_NEEDS_EFFORT, LAP_NEEDS_TALK } LapNeeds;
@@ -123,7 +124,8 @@ GPtrArray        *lap_warning_remedies   (const LapCheckup *checkup,
 /* The same before they are tried, all of them; for whoever tries them in another way. */
 GPtrArray        *lap_warning_ideas      (const LapCheckup *checkup,
                                           const LapWarning *warning);
-/* The edits that keep it quiet: at its block, else its part, else the session; in a week at its first class. */
+/* The edits that keep it quiet: at its block, else its part, else the session; in a week at its first class,
+ * or none where it is about no class. */
 LapEdits         *lap_warning_fine       (const LapCheckup *checkup,
                                           const LapWarning *warning);
 

@@ -436,6 +436,8 @@ lap_warning_fine (const LapCheckup *cx, const LapWarning *warning)
 {
   LapObject *holder = cx->root;
 
+  if (cx->plan != NULL && warning->n_classes == 0)
+    return lap_edits_new (NULL);
   if (warning->n_classes > 0)
     holder = LAP_OBJECT (lap_warning_class (cx, warning, 0));
   if (warning->part >= 0)
@@ -465,7 +467,7 @@ lap_remedy_add (GPtrArray *remedies, char *label, LapEdits *edits)
     lap_edits_free (edits);
     return;
   }
-  remedy = g_new (LapRemedy, 1);
+  remedy = g_new0 (LapRemedy, 1);
   remedy->label = label;
   remedy->edits = edits;
   g_ptr_array_add (remedies, remedy);
@@ -599,8 +601,10 @@ lap_warning_remedies (const LapCheckup *cx, const LapWarning *warning)
 
   while (kept < remedies->len) {
     const LapRemedy *remedy = g_ptr_array_index (remedies, kept);
+    const LapRemedy *last = g_ptr_array_index (remedies, remedies->len - 1);
+    guint most = last->resort && remedy != last ? MOST_REMEDIES - 1 : MOST_REMEDIES;
 
-    if (kept < MOST_REMEDIES && tries++ < MOST_TRIES && helps (cx, warning->check, remedy->edits))
+    if (kept < most && tries++ < MOST_TRIES && helps (cx, warning->check, remedy->edits))
       kept++;
     else
       g_ptr_array_remove_index (remedies, kept);

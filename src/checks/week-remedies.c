@@ -223,6 +223,7 @@ lap_remedy_cancel (const LapCheckup *cx, guint index, GPtrArray *remedies)
 
   lap_remedy_add (remedies, g_strdup_printf (_("Cancel %1$s on %2$s"), lap_event_title (event), day),
                   lap_verb_cancel_on (cx->plan->week, event->o.c, event->o.was));
+  ((LapRemedy *) g_ptr_array_index (remedies, remedies->len - 1))->resort = TRUE;
 }
 
 /* Without opening hours nobody means the night. */

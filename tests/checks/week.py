@@ -111,11 +111,24 @@ def dates(tap):
         tap.equal(f'a date: {title}', pairs(warnings(document, '--week', '2027-01-13'), 'room-clash'), clash)
 
 
+def substitutes(tap):
+    """However many could step in, cancelling is offered as well, last (design: cancelled, moved, substituted)."""
+    c = {'id': 'c', 'kind': 'k', 'minutes': 30, 'day': 'wed', 'start': '10:00', 'coach': 'a'}
+    away = [{'coach': 'a', 'from': '2027-01-13', 'until': '2027-01-13'}]
+    for others in range(5):
+        document = week([c], coaches=[{'id': x} for x in 'abcdef'[:others + 1]], away=away)
+        said = [w for w in warnings(document, '--week', '2027-01-13') if w['check'] == 'coach-away']
+        labels = [r['label'] for w in said for r in w['remedies']]
+        tap.check(f'{others} could step in: cancelling is the last',
+                  [] if len(labels) == min(others, 2) + 1 and labels[-1].startswith('Cancel') else labels)
+
+
 def main():
     tap = Tap()
     random_weeks(tap)
     rooms(tap)
     dates(tap)
+    substitutes(tap)
     tap.done()
 
 

@@ -5,8 +5,10 @@
 #include "checks/checkup.h"
 
 #include "checks/ease.h"
+#include "model/week.h"
 
 #include <glib/gi18n-lib.h>
+#include <stdlib.h>
 #include <string.h>
 
 /* repeat */
@@ -171,6 +173,16 @@ nearest_member (const LapRecord *record, const LapExtra *extra)
   return lap_nearest (extra->name, (const char * const *) names->pdata);
 }
 
+/* In a week: the class that @pointer leads into. */
+static void
+report_holder (LapCheckup *cx, LapWarning *w, const char *pointer)
+{
+  static const char classes[] = "/classes/";
+
+  if (cx->plan != NULL && g_str_has_prefix (pointer, classes))
+    lap_report_class (cx, w, lap_list_nth (LAP_WEEK (cx->root)->classes, atoi (pointer + strlen (classes))));
+}
+
 static void
 visit_extra (const LapRecord *record, const LapExtra *extra, const char *pointer, gpointer data)
 {
@@ -185,6 +197,7 @@ visit_extra (const LapRecord *record, const LapExtra *extra, const char *pointer
        : g_strdup_printf (_("The file has a member that this version doesn’t know: %1$s/%2$s. It is kept."), pointer,
                           extra->name);
   w->text = g_string_chunk_insert (visit->cx->texts, text);
+  report_holder (visit->cx, w, pointer);
 }
 
 static void

@@ -277,8 +277,8 @@ add_week_tests (void)
   };
 
   for (guint i = 0; i < lap_checks_n (); i++)
-    for (guint r = 0; r < G_N_ELEMENTS (rows) && lap_checks_nth (i)->find == NULL; r++) {
-      g_autofree char *path = g_strdup_printf ("/checks/%s/%s", lap_checks_nth (i)->id, rows[r].name);
+    for (guint r = 0; r < G_N_ELEMENTS (rows) && lap_checks_nth (i)->find_week != NULL; r++) {
+      g_autofree char *path = g_strdup_printf ("/checks/%s/week/%s", lap_checks_nth (i)->id, rows[r].name);
 
       g_test_add_data_func (path, lap_checks_nth (i), rows[r].func);
     }

@@ -30,6 +30,38 @@ put_time (GString *csv, int minutes)
 }
 
 static void
+put_list (GString *csv, char **ids)
+{
+  g_autofree char *text = ids != NULL ? g_strjoinv (" ", ids) : NULL;
+
+  lap_csv_text (csv, text, FALSE);
+}
+
+static void
+put_flag (GString *csv, gboolean flag)
+{
+  lap_csv_text (csv, flag ? "yes" : "no", FALSE);
+}
+
+/* What store/class-table.h needs to make the same class again. */
+static void
+put_details (GString *csv, const LapClass *c)
+{
+  g_autofree char *from = c->wish_between != NULL ? lap_time_text (c->wish_between->spans[0].start) : NULL;
+  g_autofree char *until = c->wish_between != NULL ? lap_time_text (c->wish_between->spans[0].end) : NULL;
+  g_autofree char *between = from != NULL ? g_strconcat (from, "-", until, NULL) : NULL;
+
+  lap_csv_text (csv, c->strain >= 0 ? lap_words_id (&lap_strains, c->strain) : NULL, FALSE);
+  lap_csv_text (csv, c->session, FALSE);
+  put_list (csv, c->regions);
+  lap_csv_whole (csv, c->in_out, c->in_out > 0);
+  put_flag (csv, c->takes_part);
+  put_flag (csv, c->fixed);
+  put_list (csv, c->wish_days);
+  lap_csv_text (csv, between, TRUE);
+}
+
+static void
 put_class (GString *csv, const LapWeek *week, const LapClass *c, const char *room, const char *coach, const char *state)
 {
   const LapRoom *its_room = lap_week_room (week, room);
@@ -43,7 +75,8 @@ put_class (GString *csv, const LapWeek *week, const LapClass *c, const char *roo
   lap_csv_text (csv, its_room != NULL ? lap_room_title (its_room) : NULL, FALSE);
   lap_csv_text (csv, its_coach != NULL ? lap_coach_title (its_coach) : NULL, FALSE);
   lap_csv_whole (csv, c->places, c->places > 0);
-  lap_csv_text (csv, state, TRUE);
+  lap_csv_text (csv, state, FALSE);
+  put_details (csv, c);
 }
 
 gboolean
@@ -56,7 +89,8 @@ lap_week_table_write (const LapPublication *what, const char *suffix, LapOutput 
 
   if (!find_date (what, &date, error))
     return FALSE;
-  csv = g_string_new ("date,day,start,end,minutes,class,title,kind,for,room,coach,places,state\r\n");
+  csv = g_string_new ("date,day,start,end,minutes,class,title,kind,for,room,coach,places,state,effort,session,regions,"
+                      "in-out,takes-part,fixed,wish-days,wish-between\r\n");
   all = lap_occurrences_new (week, date);
   for (guint i = 0; i < all->len; i++) {
     const LapOccurrence *o = lap_occurrence_nth (all, i);

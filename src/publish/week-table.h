@@ -10,7 +10,8 @@
 G_BEGIN_DECLS
 
 /* A row for each class: date (empty in the week as it always is), day, start, end, minutes, class, title, kind, for,
- * room, coach, places, state. Those without a day come last. */
+ * room, coach, places, state, effort, session, regions, in-out, takes-part, fixed, wish-days, wish-between. Those without
+ * a day come last. store/class-table.h reads it again. */
 gboolean lap_week_table_write (const LapPublication *what,
                                const char           *suffix,
                                LapOutput            *output,

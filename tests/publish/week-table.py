@@ -49,7 +49,9 @@ def main():
     tap.equal('every class has a row, in the order of time', [r['class'] for r in rows], ['k1', 'k3', 'k2', 'k4'])
     tap.equal('a row says when, where and with whom', rows[2],
               {'date': '', 'day': 'thu', 'start': '18:00', 'end': '19:00', 'minutes': '60', 'class': 'k2', 'title': 'stretch',
-               'kind': 'stretch', 'for': 'early birds', 'room': 's', 'coach': 'Ana Brook', 'places': '20', 'state': 'held'})
+               'kind': 'stretch', 'for': 'early birds', 'room': 's', 'coach': 'Ana Brook', 'places': '20', 'state': 'held',
+               'effort': '', 'session': '', 'regions': '', 'in-out': '', 'takes-part': 'yes', 'fixed': 'no', 'wish-days': '',
+               'wish-between': ''})
     tap.equal('names with commas and quotation marks come back', rows[0]['room'], 'Loft, "upper"')
     tap.equal('lines end as RFC 4180 says', done.stdout.count(b'\n'), done.stdout.count(b'\r\n'))
     rows = publish(WEEK, '--as', 'table', '--from', '2027-01-13')[1]

@@ -16,7 +16,7 @@ G_BEGIN_DECLS
 
 #define LAP_FOLDED_LEAST 14.0  /* px of a folded piece */
 #define LAP_FOLDED_MOST  116.0
-#define LAP_ZOOM_LEAST   0.005 /* px a second */
+#define LAP_ZOOM_LEAST   0.001 /* px a second: the longest session in 44 px */
 #define LAP_ZOOM_MOST    40.0
 
 typedef struct {

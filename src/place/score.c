@@ -351,7 +351,7 @@ along (const LapAxis *axis, double second)
 }
 
 GArray *
-lap_score_streaks (const LapScore *self, const LapAxis *axis)
+lap_score_streaks (const LapScore *self, const LapAxis *axis, int below)
 {
   static const guint8 kinds[] = { LAP_STREAK_WORK, LAP_STREAK_TALK, LAP_STREAK_PAUSE, LAP_STREAK_WORK,
                                   LAP_STREAK_REST };
@@ -362,7 +362,7 @@ lap_score_streaks (const LapScore *self, const LapAxis *axis)
   for (guint i = first; i < end; i++) {
     const LapBox *box = &self->boxes[i];
 
-    if (lap_score_place (self, axis, i).width >= LAP_MERGE_BELOW)
+    if (lap_score_place (self, axis, i).width >= below)
       continue;
     if (box->body > box->start)
       gather (&g, along (axis, box->start), along (axis, box->body), kinds[box->kind], box->round > 1);

@@ -97,9 +97,10 @@ typedef struct {
   guint8 later; /* of a round after the first */
 } LapStreak;
 
-/* The streaks of the visible boxes that are below LAP_MERGE_BELOW px: at most one a pixel and neighbour kind. */
+/* The streaks of the visible boxes that are below @below px: at most one a pixel and neighbour kind. */
 GArray   *lap_score_streaks (const LapScore *score,
-                             const LapAxis  *axis);
+                             const LapAxis  *axis,
+                             int             below);
 
 typedef enum { LAP_EDGE_NONE, LAP_EDGE_BODY, LAP_EDGE_TAIL } LapEdge;
 

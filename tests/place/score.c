@@ -174,8 +174,8 @@ test_streaks (void)
   for (int mirrored = 0; mirrored < 2; mirrored++) {
     g_autoptr (LapAxis) small = axis_for (score, 0.05, 0, 400, mirrored); /* 60 s are 3 px */
     g_autoptr (LapAxis) large = axis_for (score, 1, 0, 400, mirrored);
-    g_autoptr (GArray) some = lap_score_streaks (score, small);
-    g_autoptr (GArray) none = lap_score_streaks (score, large);
+    g_autoptr (GArray) some = lap_score_streaks (score, small, LAP_MERGE_BELOW);
+    g_autoptr (GArray) none = lap_score_streaks (score, large, LAP_MERGE_BELOW);
     int sum = 0;
 
     g_assert_cmpuint (none->len, ==, 0);
@@ -282,7 +282,7 @@ test_empty (void)
   g_autoptr (LapTimeline) timeline = plan_timeline (session);
   g_autoptr (LapScore) score = lap_score_new (timeline);
   g_autoptr (LapAxis) axis = axis_for (score, 1, 0, 300, FALSE);
-  g_autoptr (GArray) streaks = lap_score_streaks (score, axis);
+  g_autoptr (GArray) streaks = lap_score_streaks (score, axis, LAP_MERGE_BELOW);
   guint first, end;
 
   lap_score_visible (score, axis, &first, &end);

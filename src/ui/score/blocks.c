@@ -257,7 +257,7 @@ draw_streaks (LapBlocksLane *self, GtkSnapshot *snapshot)
   static const LapColour colours[LAP_N_STREAKS] = { LAP_COLOUR_WORK, LAP_COLOUR_LINE, LAP_COLOUR_TALK,
                                                     LAP_COLOUR_LINE2 };
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
-  g_autoptr (GArray) streaks = lap_score_streaks (context->score, context->axis);
+  g_autoptr (GArray) streaks = lap_score_streaks (context->score, context->axis, LAP_MERGE_BELOW);
   GdkRGBA outline = lap_colour (LAP_COLOUR_WORK);
   int top, height;
 

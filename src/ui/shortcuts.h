@@ -10,6 +10,7 @@ G_BEGIN_DECLS
 
 typedef enum {
   LAP_SCOPE_WINDOW, /* anywhere in a window */
+  LAP_SCOPE_OVERVIEW, /* while the strip below the lanes has the focus */
   LAP_SCOPE_SCORE,  /* while the blocks have the focus */
   LAP_SCOPE_REHEARSE, /* in the window of a rehearsal */
   LAP_SCOPE_SHELF,  /* while the exercises of the catalogue have it */

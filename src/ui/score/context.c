@@ -19,36 +19,6 @@ tell (LapScoreContext *self, LapScoreChange change)
   g_signal_emit (self, signals[CHANGED], 0, change);
 }
 
-/* A scroll bar counts from the left, also where time comes from the right; this leads from one to the other. */
-static double
-mirrored_offset (LapScoreContext *self, double offset)
-{
-  const LapAxis *axis = self->axis;
-
-  return axis->mirrored ? MAX (axis->width, axis->view) - axis->view - offset : offset;
-}
-
-static void
-follow_axis (LapScoreContext *self)
-{
-  const LapAxis *axis = self->axis;
-  double upper = MAX (axis->width, axis->view);
-
-  self->updating = TRUE;
-  gtk_adjustment_configure (self->adjustment, mirrored_offset (self, axis->offset), 0, upper, 40, axis->view * 0.9,
-                            axis->view);
-  self->updating = FALSE;
-}
-
-static void
-adjustment_cb (LapScoreContext *self)
-{
-  if (self->updating)
-    return;
-  lap_axis_scroll (self->axis, mirrored_offset (self, gtk_adjustment_get_value (self->adjustment)));
-  tell (self, LAP_SCORE_AXIS);
-}
-
 static void
 lay_boxes (LapScoreContext *self)
 {
@@ -57,7 +27,6 @@ lay_boxes (LapScoreContext *self)
   g_clear_pointer (&self->score, lap_score_free);
   self->score = lap_score_new (timeline);
   lap_folds_lay (self);
-  follow_axis (self);
 }
 
 static gboolean
@@ -150,7 +119,6 @@ lap_score_context_finalize (GObject *object)
   g_clear_pointer (&self->axis, lap_axis_free);
   g_clear_pointer (&self->pieces, g_array_unref);
   g_clear_pointer (&self->folded, g_hash_table_unref);
-  g_clear_object (&self->adjustment);
   g_clear_object (&self->block);
   g_clear_object (&self->anchor);
   g_clear_pointer (&self->chosen, g_hash_table_unref);
@@ -179,8 +147,6 @@ lap_score_context_init (LapScoreContext *self)
   self->axis = lap_axis_new ();
   self->chosen = g_hash_table_new_full (NULL, NULL, g_object_unref, NULL);
   self->marked = g_array_new (FALSE, FALSE, sizeof (guint));
-  self->adjustment = g_object_ref_sink (gtk_adjustment_new (0, 0, 0, 0, 0, 0));
-  g_signal_connect_swapped (self->adjustment, "value-changed", G_CALLBACK (adjustment_cb), self);
 }
 
 LapScoreContext *
@@ -261,10 +227,8 @@ chosen_anew (LapScoreContext *self)
   hold_focus (self);
   box = lap_score_selected (self);
   if (box != LAP_NO_BOX &&
-      lap_axis_reveal (self->axis, self->score->boxes[box].start, self->score->boxes[box].end, MARGIN)) {
-    follow_axis (self);
+      lap_axis_reveal (self->axis, self->score->boxes[box].start, self->score->boxes[box].end, MARGIN))
     change |= LAP_SCORE_AXIS;
-  }
   tell (self, change);
 }
 
@@ -387,7 +351,6 @@ lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored, doub
   lap_axis_set_view (self->axis, width, mirrored);
   if (!self->zoomed)
     zoom_readable (self, mirrored ? width : 0);
-  follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
 
@@ -397,7 +360,6 @@ lap_score_zoom (LapScoreContext *self, double zoom, double x)
   self->zoomed = TRUE;
   /* Further out than everything shows only emptiness. */
   lap_axis_zoom_at (self->axis, MAX (zoom, lap_axis_fit (self->axis)), x);
-  follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
 
@@ -433,7 +395,6 @@ lap_score_reveal (LapScoreContext *self, int start, int end)
 {
   if (!lap_axis_reveal (self->axis, start, end, MARGIN))
     return;
-  follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
 
@@ -443,7 +404,6 @@ lap_score_fit_readable (LapScoreContext *self, int start, int end)
   self->zoomed = FALSE;
   zoom_readable (self, 0);
   lap_axis_reveal (self->axis, start, end, 0);
-  follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
 
@@ -453,7 +413,6 @@ lap_score_fit_span (LapScoreContext *self, int start, int end, int margin)
   self->zoomed = TRUE;
   lap_axis_zoom_at (self->axis, MAX (self->axis->view - 2 * margin, 1) / MAX (end - start, 1), 0);
   lap_axis_reveal (self->axis, start, end, margin);
-  follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
 
@@ -461,7 +420,6 @@ void
 lap_score_scroll_by (LapScoreContext *self, double px)
 {
   lap_axis_scroll (self->axis, self->axis->offset + px);
-  follow_axis (self);
   tell (self, LAP_SCORE_AXIS);
 }
 

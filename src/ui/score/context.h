@@ -37,7 +37,6 @@ typedef struct {
   LapDocument   *document;
   LapScore      *score;
   LapAxis       *axis;
-  GtkAdjustment *adjustment; /* of the offset, for a scroll bar */
   LapBlock      *block;      /* the focused one of those selected, or NULL */
   int            round;
   GHashTable    *chosen;     /* all that are selected: LapBlock -> its round */
@@ -51,7 +50,6 @@ typedef struct {
   GHashTable    *folded;     /* those that are folded, also of parts that are gone for now */
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
   double         text;       /* how large text is, 1 as usual */
-  gboolean       updating;   /* the adjustment follows the axis now, not the other way */
 } LapScoreContext;
 
 typedef struct {

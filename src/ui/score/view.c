@@ -6,6 +6,7 @@
 #include "ui/score/view.h"
 
 #include "ui/score/lanes-menu.h"
+#include "ui/score/strip.h"
 #include "ui/settings.h"
 
 #include <glib/gi18n-lib.h>
@@ -22,13 +23,14 @@ struct _LapScoreView {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   GArray          *rows; /* Row */
-  GtkWidget       *bar, *menu;
+  GtkWidget       *strip, *menu;
   double           x;    /* of the pointer */
 };
 
 G_DEFINE_FINAL_TYPE (LapScoreView, lap_score_view, GTK_TYPE_WIDGET)
 
 #define LABEL_GAP   8
+#define FOOT_GAP    10
 /* px of a line of text at the usual size. */
 #define USUAL_LINE  14.0
 /* px of lanes beside which there is room for a pane. */
@@ -55,15 +57,15 @@ label_width (LapScoreView *self)
   return MIN (width, LABELS_MOST);
 }
 
-/* px of what is below the lanes: the scroll bar, and the menu of lanes below their labels. */
+/* px of what is below the lanes: the overview, and the menu of lanes below their labels. */
 static int
 foot_height (LapScoreView *self)
 {
-  int bar, menu;
+  int strip, menu;
 
-  gtk_widget_measure (self->bar, GTK_ORIENTATION_VERTICAL, -1, &bar, NULL, NULL, NULL);
+  gtk_widget_measure (self->strip, GTK_ORIENTATION_VERTICAL, -1, &strip, NULL, NULL, NULL);
   gtk_widget_measure (self->menu, GTK_ORIENTATION_VERTICAL, -1, &menu, NULL, NULL, NULL);
-  return MAX (bar, menu);
+  return MAX (strip, menu) + FOOT_GAP;
 }
 
 static int
@@ -115,8 +117,9 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
     gtk_widget_size_allocate (row->lane, &(GtkAllocation) { left, y, view, room }, -1);
     y += room;
   }
-  foot = foot_height (self);
-  gtk_widget_size_allocate (self->bar, &(GtkAllocation) { left, y, view, foot }, -1);
+  foot = foot_height (self) - FOOT_GAP;
+  y += FOOT_GAP;
+  gtk_widget_size_allocate (self->strip, &(GtkAllocation) { left, y, view, foot }, -1);
   gtk_widget_size_allocate (self->menu, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, foot }, -1);
 }
 
@@ -201,7 +204,7 @@ lap_score_view_dispose (GObject *object)
     gtk_widget_unparent (nth (self, i)->lane);
   }
   g_array_set_size (self->rows, 0);
-  g_clear_pointer (&self->bar, gtk_widget_unparent);
+  g_clear_pointer (&self->strip, gtk_widget_unparent);
   g_clear_pointer (&self->menu, gtk_widget_unparent);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_score_view_parent_class)->dispose (object);
@@ -231,9 +234,8 @@ static void
 lap_score_view_init (LapScoreView *self)
 {
   self->rows = g_array_new (FALSE, FALSE, sizeof (Row));
-  self->bar = gtk_scrollbar_new (GTK_ORIENTATION_HORIZONTAL, NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->bar), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Scroll in time"), -1);
-  gtk_widget_set_parent (self->bar, GTK_WIDGET (self));
+  self->strip = lap_strip_new ();
+  gtk_widget_set_parent (self->strip, GTK_WIDGET (self));
   self->menu = lap_lanes_menu_new (self);
   gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
   add_controllers (self);
@@ -278,8 +280,8 @@ put (LapScoreView *self, guint from, guint to)
   g_array_remove_index (self->rows, from);
   g_array_insert_val (self->rows, to, row);
   for (guint i = 0; i < self->rows->len; i++) {
-    gtk_widget_insert_before (nth (self, i)->label, GTK_WIDGET (self), self->bar);
-    gtk_widget_insert_before (nth (self, i)->lane, GTK_WIDGET (self), self->bar);
+    gtk_widget_insert_before (nth (self, i)->label, GTK_WIDGET (self), self->strip);
+    gtk_widget_insert_before (nth (self, i)->lane, GTK_WIDGET (self), self->strip);
   }
 }
 
@@ -368,15 +370,15 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
 {
   g_return_if_fail (self->context == NULL);
   self->context = g_object_ref (context);
-  gtk_scrollbar_set_adjustment (GTK_SCROLLBAR (self->bar), context->adjustment);
+  lap_strip_set_context (LAP_STRIP (self->strip), context);
   for (guint i = 0; i < lap_lanes_n (); i++) {
     const LapLaneKind *kind = lap_lanes_nth (i);
     Row row = { kind };
 
     row.lane = g_object_new (kind->type (), "context", context, NULL);
     row.label = kind->label != NULL ? kind->label (LAP_LANE (row.lane)) : label_new (kind, &row.hint);
-    gtk_widget_insert_before (row.label, GTK_WIDGET (self), self->bar);
-    gtk_widget_insert_before (row.lane, GTK_WIDGET (self), self->bar);
+    gtk_widget_insert_before (row.label, GTK_WIDGET (self), self->strip);
+    gtk_widget_insert_before (row.lane, GTK_WIDGET (self), self->strip);
     g_array_append_val (self->rows, row);
   }
   recall (self);

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The score: labels, lanes one under the other, and a scroll bar, all over one axis. Turns the wheel and pinches
+ * The score: labels, lanes one under the other, all over one axis, and the overview below. Turns the wheel and pinches
  * into zoom and scroll about the pointer.
  */
 #pragma once

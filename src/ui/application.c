@@ -9,7 +9,7 @@
 #include "ui/new.h"
 #include "ui/palette.h"
 #include "ui/shortcuts.h"
-#include "ui/window.h"
+#include "ui/session-window.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -25,7 +25,7 @@ G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
 static GtkWindow *
 show_document (LapApplication *self, LapDocument *document, const char *draft)
 {
-  GtkWindow *window = GTK_WINDOW (lap_window_new (GTK_APPLICATION (self), document));
+  GtkWindow *window = GTK_WINDOW (lap_session_window_new (GTK_APPLICATION (self), document));
 
   if (self->drafts != NULL) {
     g_autoptr (LapKeeper) keeper = lap_keeper_new (document, self->drafts, draft);

@@ -1,46 +1,57 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A window holds one document: the score, the warnings, the pane of the selected block.
+ * A window holds one document, a session or a week: its title, undo and redo, its file and drafts, what is told, and a
+ * stack of views. What the views are is up to the two kinds of window, session-window.h and week-window.h.
+ *
+ * A kind has a template of its own with children of the types "start" and "end" for the header bar and one "views", an
+ * AdwViewStack; lap_window_set_document() comes last when one is made.
  */
 #pragma once
 
 #include "ui/keeper.h"
-#include "ui/pane.h"
-#include "ui/score/view.h"
-#include "ui/shelf.h"
-#include "ui/warnings.h"
 
 #include <adwaita.h>
 
 G_BEGIN_DECLS
 
 #define LAP_TYPE_WINDOW (lap_window_get_type ())
-G_DECLARE_FINAL_TYPE (LapWindow, lap_window, LAP, WINDOW, AdwApplicationWindow)
+G_DECLARE_DERIVABLE_TYPE (LapWindow, lap_window, LAP, WINDOW, AdwApplicationWindow)
 
-GtkWidget       *lap_window_new        (GtkApplication *application,
-                                        LapDocument    *document);
-LapDocument     *lap_window_document   (LapWindow      *window);
-LapScoreContext *lap_window_context    (LapWindow      *window);
-LapScoreView    *lap_window_score      (LapWindow      *window);
+struct _LapWindowClass {
+  AdwApplicationWindowClass parent_class;
+  /* Applies what has been typed somewhere and isn't an edit yet. */
+  void  (*commit)   (LapWindow *window);
+  /* What stands below the title. Transfer full. */
+  char *(*subtitle) (LapWindow *window);
+};
+
+LapDocument *lap_window_document     (LapWindow   *window);
+/* Once. */
+void         lap_window_set_document (LapWindow   *window,
+                                      LapDocument *document);
+/* What this kind of window can do beside what all can: sections of a menu. */
+void         lap_window_add_menu     (LapWindow   *window,
+                                      GMenuModel  *sections);
 /* Applies what has been typed somewhere and isn't an edit yet: before saving or closing. */
-void             lap_window_commit     (LapWindow      *window);
-LapPane         *lap_window_pane       (LapWindow      *window);
-LapShelf        *lap_window_shelf      (LapWindow      *window);
-LapWarnings     *lap_window_warnings   (LapWindow      *window);
+void         lap_window_commit       (LapWindow   *window);
+/* The view on show, and showing another one. */
+const char  *lap_window_view         (LapWindow   *window);
+void         lap_window_show_view    (LapWindow   *window,
+                                      const char  *view);
 
 /* A dialog with one line of what went wrong. */
-void             lap_window_tell_error (LapWindow      *window,
-                                        const char     *what,
-                                        const char     *why);
+void         lap_window_tell_error   (LapWindow   *window,
+                                      const char  *what,
+                                      const char  *why);
 /* A toast. */
-void             lap_window_tell       (LapWindow      *window,
-                                        const char     *text,
-                                        gboolean        undoable);
+void         lap_window_tell         (LapWindow   *window,
+                                      const char  *text,
+                                      gboolean     undoable);
 
 /* Keeps drafts of the document until the window closes. */
-void             lap_window_set_keeper (LapWindow      *window,
-                                        LapKeeper      *keeper);
+void         lap_window_set_keeper   (LapWindow   *window,
+                                      LapKeeper   *keeper);
 /* Closes it without a question; the draft goes, too. */
-void             lap_window_close_anyway (LapWindow    *window);
+void         lap_window_close_anyway (LapWindow   *window);
 
 G_END_DECLS

@@ -63,7 +63,7 @@ windows_show (LapSession *session)
   LapWindow *window;
 
   g_assert_no_error (error);
-  window = LAP_WINDOW (lap_window_new (GTK_APPLICATION (application), document));
+  window = LAP_WINDOW (lap_session_window_new (GTK_APPLICATION (application), document));
   gtk_window_present (GTK_WINDOW (window));
   windows_settle (window);
   return window;

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "ui/application.h"
-#include "ui/window.h"
+#include "ui/session-window.h"
 
 G_BEGIN_DECLS
 

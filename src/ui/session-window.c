@@ -1,0 +1,272 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/session-window.h"
+
+#include "ui/arrange.h"
+#include "ui/desk.h"
+#include "ui/export.h"
+#include "ui/sheets-view.h"
+#include "ui/heading.h"
+#include "ui/meter.h"
+#include "ui/publish.h"
+#include "ui/rehearse/page.h"
+#include "ui/properties.h"
+#include "ui/score/folds.h"
+#include "ui/script-view.h"
+
+#include <glib/gi18n-lib.h>
+
+struct _LapSessionWindow {
+  LapWindow        parent_instance;
+  LapScoreContext *context;
+  GtkWidget       *meter, *desk, *shelf, *heading, *score, *warnings, *pane;
+  GtkWidget       *rehearse, *sheets, *script, *catalogue_toggle, *pane_toggle;
+  GMenuModel      *more;
+};
+
+G_DEFINE_FINAL_TYPE (LapSessionWindow, lap_session_window, LAP_TYPE_WINDOW)
+
+#define ZOOM_STEP 1.25
+
+static void
+zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
+
+  if (g_str_equal (name, "win.zoom-fit"))
+    lap_score_fit (self->context);
+  else if (g_str_equal (name, "win.unfold"))
+    lap_folds_unfold (self->context);
+  else if (g_str_equal (name, "win.zoom-round") || g_str_equal (name, "win.zoom-selection")) {
+    if (!lap_folds_fit (self->context, g_str_equal (name, "win.zoom-round")))
+      gtk_widget_error_bell (widget);
+  }
+  else
+    lap_score_view_zoom (LAP_SCORE_VIEW (self->score), g_str_equal (name, "win.zoom-in") ? ZOOM_STEP : 1 / ZOOM_STEP);
+}
+
+static void
+pane_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapDesk *desk = LAP_DESK (LAP_SESSION_WINDOW (widget)->desk);
+
+  lap_desk_set_shown (desk, LAP_DESK_END, !lap_desk_get_shown (desk, LAP_DESK_END));
+}
+
+static void
+catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
+  LapDesk *desk = LAP_DESK (self->desk);
+  gboolean shown = g_str_equal (name, "win.find-exercise") || !lap_desk_get_shown (desk, LAP_DESK_START);
+
+  lap_desk_set_shown (desk, LAP_DESK_START, shown);
+  if (shown) {
+    lap_window_show_view (LAP_WINDOW (self), "plan");
+    lap_shelf_find (LAP_SHELF (self->shelf));
+  }
+}
+
+static void
+formula_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_heading_type_formula (LAP_HEADING (LAP_SESSION_WINDOW (widget)->heading));
+}
+
+/* A narrow window leaves out what explains the lanes. */
+static void
+folded_cb (LapSessionWindow *self)
+{
+  lap_score_view_set_narrow (LAP_SCORE_VIEW (self->score), lap_desk_is_folded (LAP_DESK (self->desk), LAP_DESK_START));
+}
+
+/* What lies over the score makes way for what is dragged onto it. */
+static void
+dragging_cb (LapSessionWindow *self)
+{
+  if (lap_desk_is_folded (LAP_DESK (self->desk), LAP_DESK_START))
+    lap_desk_set_shown (LAP_DESK (self->desk), LAP_DESK_START, FALSE);
+}
+
+static void
+export_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_commit (LAP_WINDOW (widget));
+  gtk_window_present (lap_export_new (LAP_WINDOW (widget)));
+}
+
+static void
+publish_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_commit (LAP_WINDOW (widget));
+  gtk_window_present (lap_publish_dialog_new (LAP_WINDOW (widget)));
+}
+
+/* The sides belong to the plan: elsewhere their buttons would do nothing that can be seen. */
+static void
+view_cb (LapSessionWindow *self)
+{
+  gboolean plan = g_strcmp0 (lap_window_view (LAP_WINDOW (self)), "plan") == 0;
+
+  gtk_widget_set_visible (self->catalogue_toggle, plan);
+  gtk_widget_set_visible (self->pane_toggle, plan);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.catalogue", plan);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.pane", plan);
+}
+
+static void
+print_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
+
+  lap_window_commit (LAP_WINDOW (self));
+  lap_window_show_view (LAP_WINDOW (self), "sheets");
+  lap_sheets_view_print (LAP_SHEETS_VIEW (self->sheets));
+}
+
+static void
+lap_session_window_commit (LapWindow *window)
+{
+  LapSessionWindow *self = LAP_SESSION_WINDOW (window);
+
+  lap_pane_commit (LAP_PANE (self->pane));
+  lap_script_view_commit (LAP_SCRIPT_VIEW (self->script));
+}
+
+static char *
+lap_session_window_subtitle (LapWindow *window)
+{
+  return lap_document_length_text (lap_window_document (window));
+}
+
+static void
+document_cb (LapSessionWindow *self, LapDocument *document)
+{
+  g_autofree char *length = lap_document_length_text (document);
+
+  lap_meter_set (LAP_METER (self->meter), lap_document_timeline (document)->length,
+                 lap_document_session (document)->target, length);
+  lap_heading_show (LAP_HEADING (self->heading), document);
+}
+
+static void
+lap_session_window_dispose (GObject *object)
+{
+  g_clear_object (&LAP_SESSION_WINDOW (object)->context);
+  G_OBJECT_CLASS (lap_session_window_parent_class)->dispose (object);
+}
+
+static void
+install_actions (GtkWidgetClass *klass)
+{
+  lap_properties_install (klass);
+  gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
+  gtk_widget_class_install_action (klass, "win.publish", NULL, publish_action);
+  gtk_widget_class_install_action (klass, "win.print", NULL, print_action);
+  gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.zoom-round", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.zoom-selection", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.unfold", NULL, zoom_action);
+  gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
+  gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
+  gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
+  gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
+  lap_arrange_install (klass);
+}
+
+static void
+lap_session_window_class_init (LapSessionWindowClass *klass)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  G_OBJECT_CLASS (klass)->dispose = lap_session_window_dispose;
+  LAP_WINDOW_CLASS (klass)->commit = lap_session_window_commit;
+  LAP_WINDOW_CLASS (klass)->subtitle = lap_session_window_subtitle;
+  g_type_ensure (LAP_TYPE_METER);
+  g_type_ensure (LAP_TYPE_HEADING);
+  g_type_ensure (LAP_TYPE_SCORE_VIEW);
+  g_type_ensure (LAP_TYPE_WARNINGS);
+  g_type_ensure (LAP_TYPE_PANE);
+  g_type_ensure (LAP_TYPE_SHEETS_VIEW);
+  g_type_ensure (LAP_TYPE_SCRIPT_VIEW);
+  g_type_ensure (LAP_TYPE_REHEARSE_PAGE);
+  g_type_ensure (LAP_TYPE_DESK);
+  g_type_ensure (LAP_TYPE_SHELF);
+  gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/session-window.ui");
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, more);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, meter);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, desk);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, shelf);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, heading);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, score);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, warnings);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, pane);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, sheets);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, script);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, rehearse);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, catalogue_toggle);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, pane_toggle);
+  gtk_widget_class_bind_template_callback (widget_class, folded_cb);
+  gtk_widget_class_bind_template_callback (widget_class, view_cb);
+  install_actions (widget_class);
+}
+
+static void
+lap_session_window_init (LapSessionWindow *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  lap_window_add_menu (LAP_WINDOW (self), self->more);
+}
+
+GtkWidget *
+lap_session_window_new (GtkApplication *application, LapDocument *document)
+{
+  LapSessionWindow *self = g_object_new (LAP_TYPE_SESSION_WINDOW, "application", application, NULL);
+
+  self->context = lap_score_context_new (document);
+  lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
+  lap_warnings_set_context (LAP_WARNINGS (self->warnings), self->context);
+  lap_pane_set_context (LAP_PANE (self->pane), self->context);
+  lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
+  lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (self->rehearse), self->context);
+  lap_script_view_set_context (LAP_SCRIPT_VIEW (self->script), self->context);
+  lap_shelf_set_context (LAP_SHELF (self->shelf), self->context);
+  g_signal_connect_object (lap_shelf_grid (LAP_SHELF (self->shelf)), "dragging", G_CALLBACK (dragging_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
+  document_cb (self, document);
+  lap_window_set_document (LAP_WINDOW (self), document);
+  view_cb (self);
+  return GTK_WIDGET (self);
+}
+
+LapScoreContext *
+lap_window_context (LapWindow *self)
+{
+  return LAP_SESSION_WINDOW (self)->context;
+}
+
+LapScoreView *
+lap_window_score (LapWindow *self)
+{
+  return LAP_SCORE_VIEW (LAP_SESSION_WINDOW (self)->score);
+}
+
+LapPane *
+lap_window_pane (LapWindow *self)
+{
+  return LAP_PANE (LAP_SESSION_WINDOW (self)->pane);
+}
+
+LapShelf *
+lap_window_shelf (LapWindow *self)
+{
+  return LAP_SHELF (LAP_SESSION_WINDOW (self)->shelf);
+}
+
+LapWarnings *
+lap_window_warnings (LapWindow *self)
+{
+  return LAP_WARNINGS (LAP_SESSION_WINDOW (self)->warnings);
+}

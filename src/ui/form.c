@@ -1,0 +1,360 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/form.h"
+
+#include "model/kit.h"
+
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+struct _LapForm {
+  LapFormTarget target;
+  gpointer      data;
+  GPtrArray    *controls;
+  gboolean      showing; /* it fills its controls now, nobody edits */
+};
+
+/* A control on screen: what it edits, and which bit where it is one of a set. */
+typedef struct {
+  LapForm          *form;
+  const LapFormRow *row;
+  const LapField   *field;
+  GtkWidget        *control;
+  guint             bit;
+} Control;
+
+static void show_control (Control *self);
+
+static void
+apply (Control *self, const GValue *value)
+{
+  LapForm *form = self->form;
+  g_autoptr (GError) error = NULL;
+  GtkWidget *window;
+
+  if (form->showing || form->target.set (form->data, self->field, _(self->row->title), value, &error))
+    return;
+  window = gtk_widget_get_ancestor (self->control, ADW_TYPE_PREFERENCES_WINDOW);
+  if (window != NULL)
+    adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (window), adw_toast_new (error->message));
+  form->showing = TRUE;
+  show_control (self);
+  form->showing = FALSE;
+}
+
+static void
+get (Control *self, GValue *value)
+{
+  lap_field_get (self->field, self->form->target.get (self->form->data), value);
+}
+
+/* The texts of a list are typed with commas between them. */
+static char *
+typed_as (GStrv texts)
+{
+  return texts != NULL ? g_strjoinv (", ", texts) : g_strdup ("");
+}
+
+static GStrv
+texts_of (const char *typed)
+{
+  g_auto (GStrv) pieces = g_strsplit (typed, ",", -1);
+  g_autoptr (GStrvBuilder) texts = g_strv_builder_new ();
+
+  for (guint i = 0; pieces[i] != NULL; i++)
+    if (*g_strstrip (pieces[i]) != '\0')
+      g_strv_builder_add (texts, pieces[i]);
+  return g_strv_builder_end (texts);
+}
+
+static void
+text_cb (Control *self)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->control));
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  if (self->field->kind == &lap_kind_texts) {
+    g_value_init (&value, G_TYPE_STRV);
+    g_value_take_boxed (&value, texts_of (text));
+  } else {
+    g_value_init (&value, G_TYPE_STRING);
+    g_value_set_string (&value, text);
+  }
+  apply (self, &value);
+}
+
+static double
+shown_number (Control *self)
+{
+  const LapFormTarget *target = &self->form->target;
+  g_auto (GValue) value = G_VALUE_INIT, number = G_VALUE_INIT;
+
+  get (self, &value);
+  g_value_init (&number, G_TYPE_DOUBLE);
+  g_value_transform (&value, &number);
+  if (g_value_get_double (&number) >= 0 || target->usual == NULL)
+    return g_value_get_double (&number) / self->row->unit;
+  return target->usual (self->form->data, self->field) / self->row->unit;
+}
+
+static void
+number_cb (Control *self)
+{
+  double typed = gtk_spin_button_get_value (GTK_SPIN_BUTTON (self->control));
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  /* An adjustment tells late of what was set while it told of another value. */
+  if (fabs (typed - shown_number (self)) < 1e-6)
+    return;
+  get (self, &value);
+  if (G_VALUE_HOLDS_INT (&value))
+    g_value_set_int (&value, (int) (typed * self->row->unit + 0.5));
+  else
+    g_value_set_double (&value, typed * self->row->unit);
+  apply (self, &value);
+}
+
+static void
+word_cb (Control *self)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  g_value_init (&value, G_TYPE_INT);
+  g_value_set_int (&value, adw_combo_row_get_selected (ADW_COMBO_ROW (self->control)));
+  apply (self, &value);
+}
+
+static guint32
+mask_of (Control *self)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  get (self, &value);
+  if (G_VALUE_HOLDS (&value, LAP_TYPE_KIT))
+    return lap_kit_mask (g_value_get_boxed (&value));
+  return lap_words_mask (self->field->words, g_value_get_boxed (&value));
+}
+
+static void
+set_kit (Control *self, gboolean there)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+  LapKit *kit;
+  guint pieces;
+
+  get (self, &value);
+  pieces = self->form->target.pieces != NULL ? self->form->target.pieces (self->form->data) : 1;
+  kit = g_value_get_boxed (&value) != NULL ? lap_kit_copy (g_value_get_boxed (&value)) : lap_kit_new ();
+  lap_kit_set (kit, self->bit, there ? pieces : 0);
+  g_value_take_boxed (&value, kit);
+  apply (self, &value);
+}
+
+static void
+set_words (Control *self, gboolean there)
+{
+  guint32 mask = there ? mask_of (self) | LAP_BIT (self->bit) : mask_of (self) & ~LAP_BIT (self->bit);
+  g_autoptr (GStrvBuilder) words = g_strv_builder_new ();
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  for (guint i = 0; i < self->field->words->n; i++)
+    if (mask & LAP_BIT (i))
+      g_strv_builder_add (words, lap_words_id (self->field->words, i));
+  g_value_init (&value, G_TYPE_STRV);
+  g_value_take_boxed (&value, g_strv_builder_end (words));
+  apply (self, &value);
+}
+
+static void
+flag_cb (Control *self)
+{
+  gboolean on = gtk_switch_get_active (GTK_SWITCH (self->control));
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  if (self->form->showing)
+    return;
+  if (self->field->kind == &lap_kind_kit)
+    set_kit (self, on);
+  else if (self->field->kind == &lap_kind_words)
+    set_words (self, on);
+  else {
+    g_value_init (&value, G_TYPE_BOOLEAN);
+    g_value_set_boolean (&value, on);
+    apply (self, &value);
+  }
+}
+
+static void
+show_control (Control *self)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  get (self, &value);
+  if (GTK_IS_EDITABLE (self->control) && !GTK_IS_SPIN_BUTTON (self->control)) {
+    g_autofree char *text = self->field->kind == &lap_kind_texts ? typed_as (g_value_get_boxed (&value))
+                                                                 : g_value_dup_string (&value);
+
+    if (g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->control)), text != NULL ? text : "") != 0)
+      gtk_editable_set_text (GTK_EDITABLE (self->control), text != NULL ? text : "");
+  } else if (ADW_IS_COMBO_ROW (self->control))
+    adw_combo_row_set_selected (ADW_COMBO_ROW (self->control), g_value_get_int (&value));
+  else if (GTK_IS_SPIN_BUTTON (self->control))
+    gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->control), shown_number (self));
+  else if (self->field->kind == &lap_kind_flag)
+    gtk_switch_set_active (GTK_SWITCH (self->control), g_value_get_boolean (&value));
+  else
+    gtk_switch_set_active (GTK_SWITCH (self->control), (mask_of (self) & LAP_BIT (self->bit)) != 0);
+}
+
+void
+lap_form_show (LapForm *self)
+{
+  self->showing = TRUE;
+  for (guint i = 0; i < self->controls->len; i++)
+    show_control (self->controls->pdata[i]);
+  self->showing = FALSE;
+}
+
+static Control *
+control_new (LapForm *form, const LapFormRow *row, GtkWidget *widget, guint bit)
+{
+  Control *control = g_new0 (Control, 1);
+
+  control->form = form;
+  control->row = row;
+  control->field = lap_record_field (form->target.record, row->property);
+  control->control = widget;
+  control->bit = bit;
+  g_ptr_array_add (form->controls, control);
+  return control;
+}
+
+static GtkWidget *
+row_with (GtkWidget *row, const char *title, const char *hint, GtkWidget *control)
+{
+  gtk_widget_set_valign (control, GTK_ALIGN_CENTER);
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), title);
+  if (hint != NULL)
+    adw_action_row_set_subtitle (ADW_ACTION_ROW (row), hint);
+  adw_action_row_add_suffix (ADW_ACTION_ROW (row), control);
+  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (row), control);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (control), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
+  return row;
+}
+
+static GtkWidget *
+switch_row (LapForm *form, const LapFormRow *row, const char *title, const char *hint, guint bit)
+{
+  GtkWidget *toggle = gtk_switch_new ();
+
+  g_signal_connect_swapped (toggle, "notify::active", G_CALLBACK (flag_cb),
+                            control_new (form, row, toggle, bit));
+  return row_with (adw_action_row_new (), title, hint, toggle);
+}
+
+static GtkWidget *
+set_row (LapForm *form, const LapFormRow *row, const LapWords *words)
+{
+  GtkWidget *expander = adw_expander_row_new ();
+
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (expander), _(row->title));
+  if (row->hint != NULL)
+    adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (expander), _(row->hint));
+  for (guint i = 0; i < words->n; i++)
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (expander),
+                              switch_row (form, row, lap_words_label (words, i), NULL, i));
+  return expander;
+}
+
+static GtkWidget *
+word_row (LapForm *form, const LapFormRow *row, const LapWords *words)
+{
+  g_autoptr (GtkStringList) labels = gtk_string_list_new (NULL);
+  GtkWidget *combo = adw_combo_row_new ();
+
+  for (guint i = 0; i < words->n; i++)
+    gtk_string_list_append (labels, lap_words_label (words, i));
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (combo), _(row->title));
+  adw_combo_row_set_model (ADW_COMBO_ROW (combo), G_LIST_MODEL (labels));
+  g_signal_connect_swapped (combo, "notify::selected", G_CALLBACK (word_cb),
+                            control_new (form, row, combo, 0));
+  return combo;
+}
+
+static GtkWidget *
+number_row (LapForm *form, const LapFormRow *row, const LapField *field)
+{
+  GtkWidget *spin = gtk_spin_button_new_with_range (field->low / row->unit, field->high / row->unit, row->step);
+
+  gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), row->digits);
+  gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
+  g_signal_connect_swapped (spin, "value-changed", G_CALLBACK (number_cb),
+                            control_new (form, row, spin, 0));
+  return row_with (adw_action_row_new (), _(row->title), row->hint != NULL ? _(row->hint) : NULL, spin);
+}
+
+static GtkWidget *
+text_row (LapForm *form, const LapFormRow *row)
+{
+  GtkWidget *entry = adw_entry_row_new ();
+
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (entry), _(row->title));
+  adw_entry_row_set_show_apply_button (ADW_ENTRY_ROW (entry), TRUE);
+  g_signal_connect_swapped (entry, "apply", G_CALLBACK (text_cb), control_new (form, row, entry, 0));
+  return entry;
+}
+
+static GtkWidget *
+row_new (LapForm *form, const LapFormRow *row)
+{
+  const LapField *field = lap_record_field (form->target.record, row->property);
+
+  if (field->kind == &lap_kind_text || field->kind == &lap_kind_texts)
+    return text_row (form, row);
+  if (field->kind == &lap_kind_word)
+    return word_row (form, row, field->words);
+  if (field->kind == &lap_kind_words)
+    return set_row (form, row, field->words);
+  if (field->kind == &lap_kind_kit)
+    return set_row (form, row, &lap_kit_words);
+  if (field->kind == &lap_kind_flag)
+    return switch_row (form, row, _(row->title), row->hint != NULL ? _(row->hint) : NULL, 0);
+  return number_row (form, row, field);
+}
+
+LapForm *
+lap_form_new (const LapFormTarget *target, gpointer data)
+{
+  LapForm *self = g_new0 (LapForm, 1);
+
+  self->target = *target;
+  self->data = data;
+  self->controls = g_ptr_array_new_with_free_func (g_free);
+  return self;
+}
+
+void
+lap_form_free (LapForm *self)
+{
+  g_ptr_array_unref (self->controls);
+  g_free (self);
+}
+
+void
+lap_form_fill (LapForm *self, AdwPreferencesPage *page, const LapFormRow *rows, guint n)
+{
+  GtkWidget *group = NULL;
+
+  /* A control that is made tells of its first value. */
+  self->showing = TRUE;
+  for (guint i = 0; i < n; i++) {
+    if (rows[i].property == NULL) {
+      group = adw_preferences_group_new ();
+      adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (group), _(rows[i].title));
+      if (rows[i].hint != NULL)
+        adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (group), _(rows[i].hint));
+      adw_preferences_page_add (page, ADW_PREFERENCES_GROUP (group));
+    } else
+      adw_preferences_group_add (ADW_PREFERENCES_GROUP (group), row_new (self, &rows[i]));
+  }
+  self->showing = FALSE;
+}

@@ -122,22 +122,49 @@ lap_output_watch (LapOutput *output)
   return &output->watch;
 }
 
-gboolean
-lap_output_run (LapOutput *output, const char *const *words, GError **error)
+/* Reads what @process says until it says no more. */
+static gboolean
+listen (LapOutput *output, GSubprocess *process, double done, double (*line) (const char *line, gpointer data),
+        gpointer data, GString *complaints, GError **error)
 {
-  g_autoptr (GSubprocess) process = g_subprocess_newv (words, G_SUBPROCESS_FLAGS_STDERR_PIPE, error);
-  g_autofree char *said = NULL;
+  g_autoptr (GDataInputStream) lines = g_data_input_stream_new (g_subprocess_get_stdout_pipe (process));
+  GError *mistake = NULL;
+
+  for (;;) {
+    g_autofree char *text = g_data_input_stream_read_line (lines, NULL, output->watch.cancellable, &mistake);
+    double share;
+
+    if (mistake != NULL)
+      g_propagate_error (error, mistake);
+    if (text == NULL)
+      return mistake == NULL;
+    share = line != NULL ? line (text, data) : -1;
+    if (share < 0)
+      g_string_append_printf (complaints, "%s%s", complaints->len > 0 ? "; " : "", g_strstrip (text));
+    else if (!lap_output_progress (output, done + (1 - done) * share, error))
+      return FALSE;
+  }
+}
+
+gboolean
+lap_output_run (LapOutput *output, const char *const *words, double done,
+                double (*line) (const char *line, gpointer data), gpointer data, GError **error)
+{
+  g_autoptr (GSubprocess) process = g_subprocess_newv (words, G_SUBPROCESS_FLAGS_STDOUT_PIPE |
+                                                              G_SUBPROCESS_FLAGS_STDERR_MERGE, error);
+  g_autoptr (GString) complaints = g_string_new (NULL);
 
   if (process == NULL)
     return FALSE;
-  if (!g_subprocess_communicate_utf8 (process, NULL, output->watch.cancellable, NULL, &said, error)) {
+  if (!listen (output, process, done, line, data, complaints, error)) {
     g_subprocess_force_exit (process);
     g_subprocess_wait (process, NULL, NULL);
     return FALSE;
   }
+  g_subprocess_wait (process, NULL, NULL);
   if (g_subprocess_get_successful (process))
     return TRUE;
-  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("%1$s failed: %2$s"), words[0], g_strstrip (said));
+  g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("%1$s failed: %2$s"), words[0], complaints->str);
   return FALSE;
 }
 

@@ -58,10 +58,15 @@ LapSaving  *lap_output_saving      (LapOutput       *output);
 /* The folder that is being filled; NULL for a file. */
 const char *lap_output_folder      (LapOutput       *output);
 const LapProgress *lap_output_watch   (LapOutput       *output);
-/* Runs another program until it ends or nobody wants it any more. FALSE with what it complained about
- * (LAP_ERROR_UNWRITABLE), or G_IO_ERROR_CANCELLED after it was ended. */
+/* Runs another program until it ends or nobody wants it any more. @line (may be NULL) is given each line that it
+ * says and tells what share of its work is done, or a number below 0 where the line is a complaint; from @done on
+ * that is the progress. FALSE with the complaints (LAP_ERROR_UNWRITABLE), or G_IO_ERROR_CANCELLED after it was
+ * ended. */
 gboolean    lap_output_run         (LapOutput       *output,
                                     const char *const *words,
+                                    double           done,
+                                    double         (*line) (const char *line, gpointer data),
+                                    gpointer         data,
                                     GError         **error);
 
 gboolean    lap_output_finish      (LapOutput       *output,

@@ -41,6 +41,7 @@ turn_after (const LapTimeline *timeline, int second)
   return low < timeline->n_turns ? &timeline->turns[low] : NULL;
 }
 
+/* Transfer full. */
 static char *
 title_of (const LapTimeline *timeline, const LapInterval *v)
 {
@@ -68,27 +69,32 @@ lap_overlay_state (const LapTimeline *timeline, int second)
 {
   const LapInterval *v = lap_timeline_at (timeline, second);
   const LapTurn *next = turn_after (timeline, second);
-  LapOverlayState state = { v, v->start + v->seconds - second, title_of (timeline, v), NULL };
+  g_autofree char *title = title_of (timeline, v), *after = NULL;
 
   if (next != NULL)
-    state.next = g_strdup_printf (_("Next: %s"), lap_task_name (&timeline->tasks[next->task]));
-  else
-    state.next = g_strdup ("");
-  return state;
+    after = g_strdup_printf (_("Next: %s"), lap_task_name (&timeline->tasks[next->task]));
+  return (LapOverlayState) { v, v->start + v->seconds - second, g_intern_string (title),
+                             after != NULL ? g_intern_string (after) : "" };
 }
 
-void
-lap_overlay_state_clear (LapOverlayState *state)
+guint
+lap_overlay_state_hash (gconstpointer data)
 {
-  g_free (state->title);
-  g_free (state->next);
+  const LapOverlayState *state = data;
+
+  return g_direct_hash (state->title) * 31 + g_direct_hash (state->next) * 17 + state->left;
 }
 
-char *
-lap_overlay_state_key (const LapOverlayState *state)
+gboolean
+lap_overlay_state_equal (gconstpointer first, gconstpointer second)
 {
-  return g_strdup_printf ("%d/%d %d %s\n%s", state->left, state->interval->seconds,
-                          state->interval->kind == LAP_INTERVAL_WORK, state->title, state->next);
+  const LapOverlayState *a = first, *b = second;
+
+  if (a->interval == NULL || b->interval == NULL)
+    return a->interval == b->interval;
+  return a->left == b->left && g_strcmp0 (a->title, b->title) == 0 && g_strcmp0 (a->next, b->next) == 0 &&
+         a->interval->seconds == b->interval->seconds &&
+         (a->interval->kind == LAP_INTERVAL_WORK) == (b->interval->kind == LAP_INTERVAL_WORK);
 }
 
 static void
@@ -173,7 +179,7 @@ lap_overlay_draw (cairo_t *cr, int width, int height, const LapOverlayState *sta
   cairo_set_operator (cr, CAIRO_OPERATOR_CLEAR);
   cairo_paint (cr);
   cairo_restore (cr);
-  if (state == NULL)
+  if (state->interval == NULL)
     return;
   cairo_save (cr);
   cairo_translate (cr, width * SAFE, height * SAFE);

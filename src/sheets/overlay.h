@@ -12,11 +12,12 @@
 
 G_BEGIN_DECLS
 
+/* Texts are interned: a session has few. */
 typedef struct {
-  const LapInterval *interval;
-  int                left;  /* seconds of it */
-  char              *title; /* translated */
-  char              *next;  /* translated, "" for nothing */
+  const LapInterval *interval; /* NULL: nothing is shown */
+  int                left;     /* seconds of it */
+  const char        *title;    /* translated */
+  const char        *next;     /* translated, "" for nothing */
 } LapOverlayState;
 
 /* The size of the film's pictures: 1920 by 1080, or upright. */
@@ -24,14 +25,15 @@ void             lap_overlay_size       (const LapTimeline     *timeline,
                                          int                   *width,
                                          int                   *height);
 
-/* What is shown in the second from @second on. Clear it. */
+/* What is shown in the second from @second on. */
 LapOverlayState  lap_overlay_state      (const LapTimeline     *timeline,
                                          int                    second);
-void             lap_overlay_state_clear (LapOverlayState      *state);
-/* Equal for two states that look the same. Transfer full. */
-char            *lap_overlay_state_key  (const LapOverlayState *state);
+/* For a hash table of LapOverlayState: equal are two that look the same. */
+guint            lap_overlay_state_hash  (gconstpointer         state);
+gboolean         lap_overlay_state_equal (gconstpointer         a,
+                                          gconstpointer         b);
 
-/* Clears the picture of @width by @height pixels and draws it; @state may be NULL for an empty one. */
+/* Clears the picture of @width by @height pixels and draws it; an empty one where @state is. */
 void             lap_overlay_draw       (cairo_t               *cr,
                                          int                    width,
                                          int                    height,

@@ -60,6 +60,9 @@ def films(tap, file, folder):
                   stream.get('tags', {}).get('alpha_mode') == '1' else [stream])
         missed = [s for s in range(length) if not any(abs(t - s) < 0.06 for t in times)]
         tap.check(f'{suffix}: a picture on every second', missed)
+        lasts = float(ask('ffprobe', '-v', 'error', '-show_entries', 'format=duration', '-of', 'csv=p=0', film))
+        tap.check(f'{suffix}: lasts as long as the session', [lasts] if abs(lasts - length) > 0.002 else [])
+        tap.equal(f'{suffix}: one picture a second, the first twice', len(times), length + 1)
     complaint = subprocess.run([PROGRAM, 'publish', str(file), '--as', 'overlay', '-o', folder + '/none.mov'],
                                env={'PATH': folder}, stderr=subprocess.PIPE, text=True)
     tap.equal('without ffmpeg: exit 6, one line', (complaint.returncode, complaint.stderr.count('\n')), (6, 1))
@@ -79,7 +82,8 @@ def folders(tap, file, out, folder):
 def nothing(tap, folder):
     file, film = session(folder, 'nothing', []), pathlib.Path(folder, 'nothing.mov')
     tap.equal('a session without anything has an empty picture', (run('publish', file, '--as', 'overlay', '-o', film)[0],
-              ask('ffprobe', '-v', 'error', '-show_entries', 'stream=pix_fmt', '-of', 'csv=p=0', film).strip()), (0, 'rgba'))
+              ask('ffprobe', '-v', 'error', '-show_entries', 'stream=pix_fmt,duration', '-of', 'csv=p=0', film).strip()),
+              (0, 'rgba,1.000000'))
 
 
 def interrupted(tap, file, folder):

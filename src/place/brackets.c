@@ -1,0 +1,155 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "place/brackets.h"
+
+#include <math.h>
+
+static void
+add (GArray *all, LapBracketKind kind, guint part, guint round, int start, int end)
+{
+  LapBracket bracket = { start, end, part, round, kind, FALSE };
+
+  g_array_append_val (all, bracket);
+}
+
+/* The rounds of @part and the rests between; returns the first round of the next part. */
+static guint
+add_rounds (GArray *all, const LapScore *score, guint part, guint first)
+{
+  guint i = first;
+
+  for (; i < score->n_rounds && score->rounds[i].part == part; i++) {
+    const LapRoundBox *round = &score->rounds[i];
+
+    if (i > first)
+      add (all, LAP_BRACKET_BETWEEN, part, round[-1].round, round[-1].end, round->start);
+    add (all, LAP_BRACKET_ROUND, part, round->round, round->start, round->end);
+  }
+  if (i > first)
+    g_array_index (all, LapBracket, all->len - 1).ends = TRUE;
+  return i;
+}
+
+LapBrackets *
+lap_brackets_new (const LapScore *score)
+{
+  GArray *all = g_array_new (FALSE, FALSE, sizeof (LapBracket));
+  LapBrackets *self = g_new (LapBrackets, 1);
+  guint round = 0;
+
+  for (guint p = 0; p < score->timeline->n_parts; p++) {
+    const LapStretch *part = &score->timeline->parts[p];
+    int end = MAX (part->start, part->end - part->part->rest_after);
+
+    if (part->end == part->start)
+      continue;
+    add (all, LAP_BRACKET_PART, p, 0, part->start, end);
+    g_array_index (all, LapBracket, all->len - 1).ends = TRUE;
+    round = add_rounds (all, score, p, round);
+    add (all, LAP_BRACKET_AFTER, p, 0, end, part->end);
+  }
+  self->n = all->len;
+  self->all = (LapBracket *) g_array_free (all, FALSE);
+  return self;
+}
+
+void
+lap_brackets_free (LapBrackets *self)
+{
+  if (self == NULL)
+    return;
+  g_free (self->all);
+  g_free (self);
+}
+
+gboolean
+lap_bracket_is_upper (const LapBracket *bracket)
+{
+  return bracket->kind == LAP_BRACKET_PART || bracket->kind == LAP_BRACKET_AFTER;
+}
+
+gboolean
+lap_bracket_is_rest (const LapBracket *bracket)
+{
+  return bracket->kind == LAP_BRACKET_BETWEEN || bracket->kind == LAP_BRACKET_AFTER;
+}
+
+/* A thin rest between rounds has its grip round it. One after a part has it behind, for before it is the part's. */
+LapBracketPlace
+lap_bracket_place (const LapBracket *bracket, const LapAxis *axis)
+{
+  int from = lround (lap_axis_x (axis, bracket->start)), to = lround (lap_axis_x (axis, bracket->end));
+  LapBracketPlace place = { MIN (from, to), ABS (to - from) };
+  int more = LAP_BRACKET_GRIP - place.width;
+
+  if (!lap_bracket_is_rest (bracket) || more <= 0)
+    return place;
+  place.width = LAP_BRACKET_GRIP;
+  if (bracket->kind == LAP_BRACKET_BETWEEN)
+    place.x -= more / 2;
+  else if (axis->mirrored)
+    place.x -= more;
+  return place;
+}
+
+gboolean
+lap_bracket_is_open (const LapBracket *bracket, const LapAxis *axis)
+{
+  return axis->n > 0 && !axis->pieces[lap_axis_piece_at (axis, MAX (bracket->end - 1, 0))].folded;
+}
+
+static gboolean
+is_at_end (const LapBracket *bracket, const LapAxis *axis, double x)
+{
+  double end = lap_axis_x (axis, bracket->end), into = axis->mirrored ? x - end : end - x;
+
+  return bracket->ends && into >= 0 && into <= LAP_BRACKET_GRIP;
+}
+
+guint
+lap_brackets_hit (const LapBrackets *self, const LapAxis *axis, double x, gboolean upper, gboolean *at_end)
+{
+  guint found = LAP_NO_BRACKET;
+
+  *at_end = FALSE;
+  for (guint i = 0; i < self->n; i++) {
+    const LapBracket *bracket = &self->all[i];
+    LapBracketPlace place = lap_bracket_place (bracket, axis);
+    gboolean rest = lap_bracket_is_rest (bracket);
+
+    if (lap_bracket_is_upper (bracket) != upper || x < place.x || x > place.x + place.width ||
+        (found != LAP_NO_BRACKET && (!rest || *at_end)))
+      continue;
+    found = i;
+    *at_end = (rest || is_at_end (bracket, axis, x)) && lap_bracket_is_open (bracket, axis);
+  }
+  return found;
+}
+
+guint
+lap_brackets_step (const LapBrackets *self, guint from, int by)
+{
+  if (from >= self->n)
+    return LAP_NO_BRACKET;
+  for (gint64 i = (gint64) from + by; i >= 0 && i < self->n; i += by)
+    if (lap_bracket_is_upper (&self->all[i]) == lap_bracket_is_upper (&self->all[from]))
+      return i;
+  return LAP_NO_BRACKET;
+}
+
+guint
+lap_brackets_find (const LapBrackets *self, LapBracketKind kind, guint part, guint round)
+{
+  for (guint i = 0; i < self->n; i++)
+    if (self->all[i].kind == kind && self->all[i].part == part && self->all[i].round == round)
+      return i;
+  return LAP_NO_BRACKET;
+}
+
+double
+lap_brackets_round_seconds (const LapScore *score, guint part)
+{
+  const LapStretch *stretch = &score->timeline->parts[part];
+  int round_rest = stretch->part->round_rest;
+
+  return (stretch->end - stretch->part->rest_after - stretch->start + round_rest) / (double) stretch->part->rounds;
+}

@@ -97,6 +97,29 @@ lap_bracket_is_open (const LapBracket *bracket, const LapAxis *axis)
   return axis->n > 0 && !axis->pieces[lap_axis_piece_at (axis, MAX (bracket->end - 1, 0))].folded;
 }
 
+guint
+lap_brackets_step (const LapBrackets *self, guint from, int by)
+{
+  if (from >= self->n)
+    return LAP_NO_BRACKET;
+  for (gint64 i = (gint64) from + by; i >= 0 && i < self->n; i += by)
+    if (lap_bracket_is_upper (&self->all[i]) == lap_bracket_is_upper (&self->all[from]))
+      return i;
+  return LAP_NO_BRACKET;
+}
+
+gboolean
+lap_brackets_are_apart (const LapBrackets *self, const LapAxis *axis, guint index)
+{
+  const LapBracket *bracket = &self->all[index];
+  guint before;
+
+  if (!lap_bracket_is_rest (bracket))
+    return lap_bracket_place (bracket, axis).width >= LAP_MERGE_BELOW;
+  before = lap_brackets_step (self, index, -1);
+  return before != LAP_NO_BRACKET && lap_bracket_place (&self->all[before], axis).width >= 3 * LAP_BRACKET_GRIP;
+}
+
 static gboolean
 is_at_end (const LapBracket *bracket, const LapAxis *axis, double x)
 {
@@ -117,23 +140,12 @@ lap_brackets_hit (const LapBrackets *self, const LapAxis *axis, double x, gboole
     gboolean rest = lap_bracket_is_rest (bracket);
 
     if (lap_bracket_is_upper (bracket) != upper || x < place.x || x > place.x + place.width ||
-        (found != LAP_NO_BRACKET && (!rest || *at_end)))
+        !lap_brackets_are_apart (self, axis, i) || (found != LAP_NO_BRACKET && (!rest || *at_end)))
       continue;
     found = i;
     *at_end = (rest || is_at_end (bracket, axis, x)) && lap_bracket_is_open (bracket, axis);
   }
   return found;
-}
-
-guint
-lap_brackets_step (const LapBrackets *self, guint from, int by)
-{
-  if (from >= self->n)
-    return LAP_NO_BRACKET;
-  for (gint64 i = (gint64) from + by; i >= 0 && i < self->n; i += by)
-    if (lap_bracket_is_upper (&self->all[i]) == lap_bracket_is_upper (&self->all[from]))
-      return i;
-  return LAP_NO_BRACKET;
 }
 
 guint

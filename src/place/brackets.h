@@ -46,6 +46,10 @@ LapBracketPlace lap_bracket_place (const LapBracket *bracket,
 /* Whether its end can be drawn: not where it is folded, for there px say nothing of seconds. */
 gboolean     lap_bracket_is_open  (const LapBracket *bracket,
                                    const LapAxis    *axis);
+/* Whether bracket @index is large enough to be a thing of its own; a rest is where the bracket before it is. */
+gboolean     lap_brackets_are_apart (const LapBrackets *brackets,
+                                     const LapAxis     *axis,
+                                     guint              index);
 /* The bracket at @x of the upper or the lower row, rests before others, or LAP_NO_BRACKET; @at_end says whether @x is
  * on an end that can be drawn, of a rest anywhere. */
 guint        lap_brackets_hit     (const LapBrackets *brackets,

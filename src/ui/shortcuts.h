@@ -12,6 +12,8 @@ typedef enum {
   LAP_SCOPE_WINDOW, /* anywhere in a window */
   LAP_SCOPE_OVERVIEW, /* while the strip below the lanes has the focus */
   LAP_SCOPE_SCORE,  /* while the blocks have the focus */
+  LAP_SCOPE_PART,   /* while the blocks or the brackets have it: about a part */
+  LAP_SCOPE_BRACKET, /* while the brackets of parts and rounds have it */
   LAP_SCOPE_REHEARSE, /* in the window of a rehearsal */
   LAP_SCOPE_SHELF,  /* while the exercises of the catalogue have it */
 } LapScope;

@@ -33,9 +33,9 @@ is_walked (const LapShortcut *shortcut)
   for (guint i = 0; i < G_N_ELEMENTS (left_out); i++)
     if (g_str_equal (shortcut->action, left_out[i]))
       return FALSE;
-  return shortcut->scope == LAP_SCOPE_SCORE || g_str_has_prefix (shortcut->action, "win.zoom") ||
-         g_str_equal (shortcut->action, "win.unfold") || g_str_equal (shortcut->action, "win.undo") ||
-         g_str_equal (shortcut->action, "win.redo");
+  return shortcut->scope == LAP_SCOPE_SCORE || shortcut->scope == LAP_SCOPE_PART ||
+         g_str_has_prefix (shortcut->action, "win.zoom") || g_str_equal (shortcut->action, "win.unfold") ||
+         g_str_equal (shortcut->action, "win.undo") || g_str_equal (shortcut->action, "win.redo");
 }
 
 static gpointer

@@ -15,6 +15,7 @@
 #include "ui/score/drag.h"
 #include "ui/score/menu.h"
 #include "ui/score/paint.h"
+#include "ui/score/part-verbs.h"
 #include "ui/score/preview.h"
 #include "ui/score/verbs.h"
 
@@ -505,6 +506,7 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   gtk_widget_class_install_action (widget_class, "score.clear", NULL, clear_action);
   gtk_widget_class_install_action (widget_class, "score.menu", NULL, menu_action);
   lap_score_verbs_install (widget_class);
+  lap_part_verbs_install (widget_class);
   lap_shortcuts_bind_class (widget_class, LAP_SCOPE_SCORE);
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
 }

@@ -36,6 +36,17 @@ lap_lane_real_update (LapLane *self, LapScoreChange change)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+static LapPart *
+lap_lane_real_part (LapLane *self, guint *index)
+{
+  LapScoreContext *context = PRIVATE (self)->context;
+  LapPart *part = context->block != NULL ? LAP_PART (LAP_OBJECT (context->block)->owner) : NULL;
+
+  if (part != NULL)
+    *index = lap_list_find (lap_document_session (context->document)->parts, part);
+  return part;
+}
+
 /* What is folded lies a little lower. */
 static void
 draw_folds (LapLane *self, GtkSnapshot *snapshot, int height)
@@ -282,6 +293,7 @@ lap_lane_class_init (LapLaneClass *klass)
   widget_class->snapshot = lap_lane_snapshot;
   widget_class->measure = lap_lane_measure;
   klass->update = lap_lane_real_update;
+  klass->part = lap_lane_real_part;
   props[PROP_CONTEXT] = g_param_spec_object ("context", NULL, NULL, LAP_TYPE_SCORE_CONTEXT,
                                              G_PARAM_WRITABLE | G_PARAM_CONSTRUCT_ONLY | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (object_class, N_PROPS, props);

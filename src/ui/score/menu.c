@@ -1,33 +1,26 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/score/menu.h"
 
+#include "ui/score/part-verbs.h"
 #include "ui/shortcuts.h"
 
 #include <glib/gi18n-lib.h>
 
-typedef struct {
-  const char *label; /* marked for translation */
-  const char *action;
-} Item;
-
-static const Item clipboard[] = {
+static const LapMenuItem clipboard[] = {
   { N_("Cu_t"), "score.cut" }, { N_("_Copy"), "score.copy" }, { N_("_Paste after it"), "score.paste" },
   { N_("_Duplicate"), "score.duplicate" }, { N_("_Remove"), "score.remove" }, { NULL, NULL },
 };
-static const Item paste[] = { { N_("_Paste"), "score.paste" }, { NULL, NULL } };
-static const Item times[] = {
+static const LapMenuItem paste[] = { { N_("_Paste"), "score.paste" }, { NULL, NULL } };
+static const LapMenuItem times[] = {
   { N_("Longer _work"), "score.work-more" }, { N_("Shorter work"), "score.work-less" },
   { N_("Longer r_est"), "score.rest-more" }, { N_("Shorter rest"), "score.rest-less" }, { NULL, NULL },
 };
-static const Item places[] = {
+static const LapMenuItem places[] = {
   { N_("Move to the _left"), "score.move-left" }, { N_("Move to the ri_ght"), "score.move-right" }, { NULL, NULL },
 };
-static const Item adding[] = {
+static const LapMenuItem adding[] = {
   { N_("_Add a block"), "score.add" }, { N_("Add a tal_k"), "score.add-talk" },
   { N_("Add a pa_use"), "score.add-pause" }, { NULL, NULL },
-};
-static const Item rounds[] = {
-  { N_("One _more round"), "score.rounds-more" }, { N_("O_ne round less"), "score.rounds-less" }, { NULL, NULL },
 };
 
 static void
@@ -41,8 +34,8 @@ add_item (GMenu *section, const char *label, const char *action)
   g_menu_append_item (section, item);
 }
 
-static void
-add_section (GMenu *menu, const Item *items)
+void
+lap_menu_add_section (GMenu *menu, const LapMenuItem *items)
 {
   g_autoptr (GMenu) section = g_menu_new ();
 
@@ -63,25 +56,41 @@ add_only_here (GMenu *menu, LapBlock *block, int round)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
+static void
+add_part (GMenu *menu, const LapPart *part)
+{
+  g_autoptr (GMenu) section = g_menu_new (), within = g_menu_new ();
+
+  lap_part_verbs_menu (within, part);
+  g_menu_append_submenu (section, _("Pa_rt"), G_MENU_MODEL (within));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+GtkWidget *
+lap_menu_popover (GMenu *menu)
+{
+  GtkWidget *popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
+
+  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
+  gtk_widget_set_halign (popover, GTK_ALIGN_START);
+  return popover;
+}
+
 GtkWidget *
 lap_score_menu_new (LapScoreContext *context)
 {
   g_autoptr (GMenu) menu = g_menu_new ();
   LapBlock *block = context->block;
-  GtkWidget *popover;
 
-  add_section (menu, block != NULL ? clipboard : paste);
+  lap_menu_add_section (menu, block != NULL ? clipboard : paste);
   if (block != NULL) {
-    add_section (menu, times);
-    add_section (menu, places);
+    lap_menu_add_section (menu, times);
+    lap_menu_add_section (menu, places);
   }
-  add_section (menu, adding);
+  lap_menu_add_section (menu, adding);
   if (block != NULL && block->kind == LAP_BLOCK_EXERCISE && context->round > 1)
     add_only_here (menu, block, context->round);
-  if (block != NULL && LAP_PART (LAP_OBJECT (block)->owner)->run != LAP_RUN_OWN_PACE)
-    add_section (menu, rounds);
-  popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
-  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
-  gtk_widget_set_halign (popover, GTK_ALIGN_START);
-  return popover;
+  if (block != NULL)
+    add_part (menu, LAP_PART (LAP_OBJECT (block)->owner));
+  return lap_menu_popover (menu);
 }

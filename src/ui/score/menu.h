@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The menu of the selected blocks: what can be done to them now, each with its keys beside it.
+ * The menu of blocks and what menus of the score have in common: each entry names an action of the lane it opens over,
+ * with its key from the table of shortcuts.
  */
 #pragma once
 
@@ -8,7 +9,18 @@
 
 G_BEGIN_DECLS
 
-/* A popover of the actions of the blocks lane, to be given that lane as a parent. Transfer floating. */
-GtkWidget *lap_score_menu_new (LapScoreContext *context);
+typedef struct {
+  const char *label; /* marked for translation */
+  const char *action;
+} LapMenuItem;
+
+/* For what is selected in @context. A popover without a parent. */
+GtkWidget *lap_score_menu_new   (LapScoreContext   *context);
+
+/* Adds @items, ended by one without label, as a section of their own. */
+void       lap_menu_add_section (GMenu             *menu,
+                                 const LapMenuItem *items);
+/* A popover without a parent that shows @menu where it points to. */
+GtkWidget *lap_menu_popover     (GMenu             *menu);
 
 G_END_DECLS

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/score/paint.h"
 
+#include "ui/palette.h"
+
 #define REST_PITCH  5.0
 #define REST_LINE   1.7
 #define WORDS_PITCH 3.5
@@ -122,4 +124,15 @@ lap_paint_rect (GtkSnapshot *snapshot, const GdkRGBA *colour, double x, double y
 {
   if (width > 0 && height > 0)
     gtk_snapshot_append_color (snapshot, colour, &GRAPHENE_RECT_INIT (x, y, width, height));
+}
+
+void
+lap_paint_handle (GtkSnapshot *snapshot, double x, double y, double height)
+{
+  GdkRGBA accent = lap_colour (LAP_COLOUR_WORK), paper = lap_colour (LAP_COLOUR_PAPER);
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (x - 4, y - 1, 8, height + 2));
+
+  lap_paint_box (cr, &paper, NULL, 0, 4, x - 4, y - 1, 8, height + 2);
+  lap_paint_box (cr, &accent, NULL, 0, 2.5, x - 2.5, y, 5, height);
+  cairo_destroy (cr);
 }

@@ -45,6 +45,12 @@ void lap_paint_box   (cairo_t       *cr,
                       double         width,
                       double         height);
 
+/* The handle of an end that can be held: a short upright bar, @x its middle. */
+void lap_paint_handle (GtkSnapshot  *snapshot,
+                       double        x,
+                       double        y,
+                       double        height);
+
 /* @layout with its top left corner at x, y. */
 void lap_paint_text  (GtkSnapshot   *snapshot,
                       PangoLayout   *layout,

@@ -165,16 +165,6 @@ add (LapBlocksLane *lane, LapScoreContext *context, int what)
 }
 
 static gboolean
-change_rounds (LapBlocksLane *lane, LapScoreContext *context, int by)
-{
-  LapPart *part = context->block != NULL ? part_of (context->block) : NULL;
-
-  if (part == NULL || part->run == LAP_RUN_OWN_PACE || part->rounds + by < 1 || part->rounds + by > 100)
-    return FALSE;
-  return lap_document_apply (context->document, lap_verb_set_rounds (part, part->rounds + by));
-}
-
-static gboolean
 only_here (LapBlocksLane *lane, LapScoreContext *context, int arg)
 {
   LapBlock *block = context->block;
@@ -248,8 +238,6 @@ static const struct { const char *action; Deed deed; int arg; } deeds[] = {
   { "score.add", add, ADD_EXERCISE },
   { "score.add-talk", add, ADD_TALK },
   { "score.add-pause", add, ADD_PAUSE },
-  { "score.rounds-more", change_rounds, 1 },
-  { "score.rounds-less", change_rounds, -1 },
   { "score.only-here", only_here, 0 },
   { "score.next-round", go_round, 1 },
   { "score.previous-round", go_round, -1 },

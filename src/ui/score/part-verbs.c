@@ -1,0 +1,114 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/score/part-verbs.h"
+
+#include "edit/verbs.h"
+#include "ui/score/folds.h"
+#include "ui/score/menu.h"
+#include "ui/shortcuts.h"
+
+#include <glib/gi18n-lib.h>
+
+#define MOST_ROUNDS 100 /* design, limits of files */
+
+/* A deed on a part; FALSE where there is nothing to do. */
+typedef gboolean (*Deed) (LapScoreContext *context, LapPart *part, guint index, int by);
+
+gboolean
+lap_part_add_rounds (LapScoreContext *context, LapPart *part, int by)
+{
+  if (part->run == LAP_RUN_OWN_PACE || part->rounds + by < 1 || part->rounds + by > MOST_ROUNDS)
+    return FALSE;
+  return lap_document_apply (context->document, lap_verb_set_rounds (part, part->rounds + by));
+}
+
+gboolean
+lap_part_change_time (LapScoreContext *context, const LapTimeSource *source, int by)
+{
+  return lap_document_apply (context->document, lap_verb_set_time (source, lap_time_next (source, by),
+                                                                   lap_document_catalogue (context->document)));
+}
+
+static gboolean
+change_rounds (LapScoreContext *context, LapPart *part, guint index, int by)
+{
+  return lap_part_add_rounds (context, part, by);
+}
+
+static gboolean
+change_between (LapScoreContext *context, LapPart *part, guint index, int by)
+{
+  LapTimeSource source;
+
+  lap_time_source_round_rest (part, &source);
+  return part->rounds > 1 && part->run != LAP_RUN_OWN_PACE && lap_part_change_time (context, &source, by);
+}
+
+static gboolean
+change_after (LapScoreContext *context, LapPart *part, guint index, int by)
+{
+  LapTimeSource source;
+
+  lap_time_source_rest_after (part, &source);
+  return lap_part_change_time (context, &source, by);
+}
+
+static gboolean
+open_alone (LapScoreContext *context, LapPart *part, guint index, int by)
+{
+  lap_folds_open (context, index, 0, FALSE);
+  return TRUE;
+}
+
+static const struct { const char *action; Deed deed; int by; } deeds[] = {
+  { "score.rounds-more", change_rounds, 1 },    { "score.rounds-less", change_rounds, -1 },
+  { "score.between-more", change_between, 5 },  { "score.between-less", change_between, -5 },
+  { "score.after-more", change_after, 5 },      { "score.after-less", change_after, -5 },
+  { "score.open-part", open_alone, 0 },
+};
+
+static void
+deed_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapLane *lane = LAP_LANE (widget);
+  guint i = 0, index = 0;
+  LapPart *part = LAP_LANE_GET_CLASS (lane)->part (lane, &index);
+
+  while (!g_str_equal (deeds[i].action, name))
+    i++;
+  if (part == NULL || !deeds[i].deed (lap_lane_context (lane), part, index, deeds[i].by))
+    gtk_widget_error_bell (widget);
+}
+
+void
+lap_part_verbs_install (GtkWidgetClass *klass)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (deeds); i++)
+    gtk_widget_class_install_action (klass, deeds[i].action, NULL, deed_action);
+  lap_shortcuts_bind_class (klass, LAP_SCOPE_PART);
+}
+
+static const LapMenuItem rounds[] = {
+  { N_("One _more round"), "score.rounds-more" }, { N_("O_ne round less"), "score.rounds-less" }, { NULL, NULL },
+};
+static const LapMenuItem between[] = {
+  { N_("Longer rest _between rounds"), "score.between-more" },
+  { N_("Shorter rest between rounds"), "score.between-less" }, { NULL, NULL },
+};
+static const LapMenuItem after[] = {
+  { N_("Longer rest a_fter the part"), "score.after-more" }, { N_("Shorter rest after the part"), "score.after-less" },
+  { NULL, NULL },
+};
+static const LapMenuItem scale[] = {
+  { N_("O_pen the part alone"), "score.open-part" }, { N_("All to one _scale"), "win.unfold" }, { NULL, NULL },
+};
+
+void
+lap_part_verbs_menu (GMenu *menu, const LapPart *part)
+{
+  if (part->run != LAP_RUN_OWN_PACE)
+    lap_menu_add_section (menu, rounds);
+  if (part->run != LAP_RUN_OWN_PACE && part->rounds > 1)
+    lap_menu_add_section (menu, between);
+  lap_menu_add_section (menu, after);
+  lap_menu_add_section (menu, scale);
+}

@@ -4,11 +4,10 @@
 #include "ui/palette.h"
 #include "ui/score/paint.h"
 
-#define SCROLL_AT    40  /* px from the edge of the view where it begins to scroll */
-#define SCROLL_BY    12  /* px at a time */
-#define SCROLL_EVERY 16  /* ms */
-#define AHEAD        120 /* px that may be carried beyond what there is to scroll to */
-#define GRID         5   /* seconds */
+#define SCROLL_AT    40 /* px from the edge of the view where it begins to scroll */
+#define SCROLL_BY    12 /* px at a time */
+#define SCROLL_EVERY 16 /* ms */
+#define GRID         5  /* seconds */
 
 void
 lap_grip_init (LapGrip *self, LapLane *lane, const LapGripFuncs *funcs, gpointer data)
@@ -112,7 +111,7 @@ scroll_cb (gpointer data)
   if (axis->offset != was) {
     self->scrolled += axis->offset - was;
     self->ahead = 0;
-  } else if (ABS (self->ahead) < AHEAD) {
+  } else if (ABS (self->ahead) < axis->view) {
     self->scrolled += by;
     self->ahead += by;
   }

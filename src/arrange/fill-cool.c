@@ -9,11 +9,13 @@
 #include <string.h>
 
 /* Temperatures as powers of two of 1/256 point, in steps of 1/4096. */
-#define HOT  (12 << 12)
+#define HOT  (11 << 12)
 #define COLD (5 << 12)
+#define HEATS 2    /* how often it is heated */
 #define PAUSE 4096 /* tries between two looks at whether it was cancelled */
 #define MOST_IN_THE_WAY 6
 #define PLACES_TO_GO 4 /* that one who was in the way looks at */
+#define DRAWS 8        /* places drawn for a class until one can be had */
 
 typedef struct {
   LapFillTable *t;
@@ -227,9 +229,24 @@ total (const LapFillTable *t)
   return (gint64) LAP_FILL_UNPLACED * t->unplaced + t->points;
 }
 
-/* Puts a class that was just lifted to where nobody stands; the cheapest of a few places. */
+/* The place that the class which came has left, with the coach who was there if that one may, else with another. */
+static gboolean
+draw_left (Cooling *c, guint i, const LapFillPlace *left, gboolean with_coach, LapFillPlace *at)
+{
+  const LapFillClass *class = &c->t->problem->classes[i];
+
+  *at = *left;
+  if (left->room >= 0 && class->rooms[left->room])
+    return FALSE;
+  if (!with_coach || (left->coach >= 0 && class->coaches[left->coach]))
+    at->coach = c->coaches[i][0] ? c->coaches[i][1 + draw_below (c, c->coaches[i][0])] : -1;
+  return stands_legally (c->t, i, at);
+}
+
+/* Puts a class that was just lifted to where nobody stands; the cheapest of a few places. Where the house is full the
+ * place that the one who came has @left is nearly the only one. */
 static void
-try_again (Cooling *c, guint i)
+try_again (Cooling *c, guint i, const LapFillPlace *left)
 {
   LapFillTable *t = c->t;
   LapFillPlace best = { -1, 0, -1, -1 }, at;
@@ -237,9 +254,10 @@ try_again (Cooling *c, guint i)
   Crowd crowd;
 
   for (guint k = 0; k < PLACES_TO_GO && least > 0; k++) {
+    gboolean drawn = left->day >= 0 && k < 2 ? draw_left (c, i, left, k == 0, &at) : draw_place (c, i, &at);
     guint points;
 
-    if (!draw_place (c, i, &at) || !find_crowd (c, i, &at, &crowd) || crowd.count)
+    if (!drawn || !find_crowd (c, i, &at, &crowd) || crowd.count)
       continue;
     points = lap_fill_wishes (t->problem, i, &at);
     if (points < least) {
@@ -259,11 +277,14 @@ try_move (Cooling *c, guint i, int allowance)
   LapFillTable *t = c->t;
   LapFillPlace was = t->at[i], at, stood[MOST_IN_THE_WAY];
   gint64 before = total (t);
+  gboolean found = FALSE;
   Crowd crowd;
 
   if (was.day >= 0)
     lap_fill_lift (t, i);
-  if (!draw_place (c, i, &at) || !find_crowd (c, i, &at, &crowd) || crowd.count > 2 + (was.day < 0)) {
+  for (guint k = 0; k < DRAWS && !found; k++)
+    found = draw_place (c, i, &at) && find_crowd (c, i, &at, &crowd) && crowd.count <= 2 + (was.day < 0);
+  if (!found) {
     if (was.day >= 0)
       lap_fill_put (t, i, &was);
     return;
@@ -274,7 +295,7 @@ try_move (Cooling *c, guint i, int allowance)
   }
   lap_fill_put (t, i, &at);
   for (guint k = 0; k < crowd.count; k++)
-    try_again (c, crowd.classes[k]);
+    try_again (c, crowd.classes[k], &was);
   if (total (t) - before <= allowance) {
     if (was.day < 0)
       come_in (c, i);
@@ -379,21 +400,21 @@ lap_fill_cool (LapFillTable *t, guint64 tries, GCancellable *cancellable,
   g_autofree LapFillPlace *best = g_memdup2 (t->at, sizeof (LapFillPlace) * (n + 1));
   gint64 least = total (t);
   gboolean cancelled = FALSE;
-  guint64 temperature = 0;
+  guint64 temperature = 0, heat = tries / HEATS + 1;
   Cooling c = { 0 };
 
   set_up (&c, t);
   for (guint64 k = 0; k < tries && c.n_movable && least > 0; k++) {
     if (k % PAUSE == 0) {
-      temperature = power (HOT - (HOT - COLD) * k / tries);
+      temperature = power (HOT - (HOT - COLD) * (k % heat) / heat);
       if (progress)
         progress (1.0 * k / tries, data);
       cancelled = g_cancellable_is_cancelled (cancellable);
       if (cancelled)
         break;
     }
-    try_move (&c, c.n_outside && (draw (&c) & 1) ? c.outside[draw_below (&c, c.n_outside)]
-                                                 : c.movable[draw_below (&c, c.n_movable)],
+    try_move (&c, c.n_outside && (draw (&c) & 3) == 0 ? c.outside[draw_below (&c, c.n_outside)]
+                                                      : c.movable[draw_below (&c, c.n_movable)],
               draw_allowance (&c, temperature));
     if (total (t) < least) {
       least = total (t);

@@ -16,6 +16,7 @@ typedef enum {
   LAP_SCOPE_BRACKET, /* while the brackets of parts and rounds have it */
   LAP_SCOPE_REHEARSE, /* in the window of a rehearsal */
   LAP_SCOPE_SHELF,  /* while the exercises of the catalogue have it */
+  LAP_SCOPE_WEEK,   /* while the classes of a week have it */
 } LapScope;
 
 typedef struct {

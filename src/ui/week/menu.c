@@ -1,0 +1,112 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/week/menu.h"
+
+#include "ui/shortcuts.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct {
+  const char *label; /* marked for translation */
+  const char *action;
+} Item;
+
+static const Item always[] = { { N_("_Add a class here"), "week.add-here" }, { N_("_Paste"), "week.paste" }, { NULL, NULL } };
+static const Item one[] = {
+  { N_("_Open the session or place it"), "week.enter" }, { N_("Cu_t"), "week.cut" }, { N_("_Copy"), "week.copy" },
+  { N_("_Duplicate"), "week.duplicate" }, { NULL, NULL },
+};
+static const Item times[] = {
+  { N_("_Earlier"), "week.earlier" }, { N_("_Later"), "week.later" }, { N_("Lo_nger"), "week.longer" },
+  { N_("_Shorter"), "week.shorter" }, { N_("A day _before"), "week.day-before" }, { N_("A day a_fter"), "week.day-after" },
+  { NULL, NULL },
+};
+static const Item going[] = { { N_("Take _off the week"), "week.unplace" }, { N_("_Remove"), "week.remove" }, { NULL, NULL } };
+static const Item dated[] = { { N_("_Cancel on this date"), "week.remove" },
+                              { N_("As every _week again"), "week.as-always" }, { NULL, NULL } };
+
+static void
+add_item (GMenu *section, const char *label, const char *action)
+{
+  g_autoptr (GMenuItem) item = g_menu_item_new (label, action);
+  g_autofree char *key = lap_shortcuts_key (action);
+
+  if (key != NULL)
+    g_menu_item_set_attribute (item, "accel", "s", key);
+  g_menu_append_item (section, item);
+}
+
+static void
+add_section (GMenu *menu, const Item *items)
+{
+  g_autoptr (GMenu) section = g_menu_new ();
+
+  for (; items->label != NULL; items++)
+    add_item (section, _(items->label), items->action);
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+static void
+add_choice (GMenu *menu, const char *label, const char *action, const char *id)
+{
+  g_autoptr (GMenuItem) item = g_menu_item_new (label, NULL);
+
+  g_menu_item_set_action_and_target (item, action, "s", id);
+  g_menu_append_item (menu, item);
+}
+
+/* Who else could have it, and where else it could be. */
+static void
+add_choices (GMenu *menu, LapWeek *week)
+{
+  g_autoptr (GMenu) section = g_menu_new (), coaches = g_menu_new (), rooms = g_menu_new ();
+
+  for (guint i = 0; i < lap_list_n (week->coaches); i++)
+    add_choice (coaches, lap_coach_title (lap_list_nth (week->coaches, i)), "week.give",
+                LAP_COACH (lap_list_nth (week->coaches, i))->id);
+  for (guint i = 0; i < lap_list_n (week->rooms); i++)
+    add_choice (rooms, lap_room_title (lap_list_nth (week->rooms, i)), "week.put",
+                LAP_ROOM (lap_list_nth (week->rooms, i))->id);
+  if (lap_list_n (week->coaches) > 0)
+    g_menu_append_submenu (section, _("_Give it to"), G_MENU_MODEL (coaches));
+  if (lap_list_n (week->rooms) > 0)
+    g_menu_append_submenu (section, _("_Move it to"), G_MENU_MODEL (rooms));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+static void
+add_copy_day (GMenu *menu, int day)
+{
+  g_autoptr (GMenu) section = g_menu_new (), days = g_menu_new ();
+  /* Translators: %s is a day of the week; the other day follows in a list. */
+  g_autofree char *label = g_strdup_printf (_("Copy all of %s to"), lap_words_label (&lap_days, day));
+
+  for (int i = 0; i < LAP_N_DAYS; i++)
+    if (i != day)
+      add_choice (days, lap_words_label (&lap_days, i), "week.copy-day", lap_words_id (&lap_days, i));
+  g_menu_append_submenu (section, label, G_MENU_MODEL (days));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+GtkWidget *
+lap_week_menu_new (LapWeekScene *scene, int day)
+{
+  g_autoptr (GMenu) menu = g_menu_new ();
+  LapClass *c = lap_week_scene_current (scene);
+  gboolean has_date = lap_week_scene_date (scene) != 0;
+  GtkWidget *popover;
+
+  if (c != NULL) {
+    add_section (menu, one);
+    if (lap_class_is_placed (c))
+      add_section (menu, times);
+    add_choices (menu, lap_week_scene_week (scene));
+    add_section (menu, has_date ? dated : going);
+  }
+  add_section (menu, always);
+  if (day >= 0)
+    add_copy_day (menu, day);
+  popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
+  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
+  gtk_widget_set_halign (popover, GTK_ALIGN_START);
+  return popover;
+}

@@ -36,7 +36,8 @@ tell (LapFormulaEntry *self, const char *text, gboolean wrong)
 static void
 opened_cb (LapFormulaEntry *self)
 {
-  g_autofree char *now = self->part != NULL ? lap_shape_of (self->part) : g_strdup ("40/20 × 10 × 2");
+  g_autofree char *now = self->part != NULL && lap_part_n (self->part) > 0 ? lap_shape_of (self->part)
+                                                                             : g_strdup ("40/20 × 10 × 2");
 
   gtk_editable_set_text (GTK_EDITABLE (self->entry), now);
   tell (self, explained (), FALSE);
@@ -124,7 +125,7 @@ lap_formula_entry_init (LapFormulaEntry *self)
 void
 lap_formula_entry_show (LapFormulaEntry *self, LapDocument *document, LapPart *part, const char *text)
 {
-  const char *shown = part != NULL ? text : _("Type a formula: 40/20 × 10 × 2");
+  const char *shown = text != NULL ? text : _("Type a formula: 40/20 × 10 × 2");
   g_autofree char *said = g_strdup_printf (_("Formula: %s"), shown);
 
   self->document = document;

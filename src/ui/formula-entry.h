@@ -14,7 +14,7 @@ G_BEGIN_DECLS
 #define LAP_TYPE_FORMULA_ENTRY (lap_formula_entry_get_type ())
 G_DECLARE_FINAL_TYPE (LapFormulaEntry, lap_formula_entry, LAP, FORMULA_ENTRY, GtkWidget)
 
-/* Shows @text, the formula of @part; without a part it invites to type one, which makes a main part. */
+/* Shows @text, the formula of @part; without a text it invites to type one, which without a part makes a main one. */
 void lap_formula_entry_show (LapFormulaEntry *entry,
                              LapDocument     *document,
                              LapPart         *part,

@@ -79,7 +79,8 @@ lap_heading_show (LapHeading *self, LapDocument *document)
   const LapTimeline *timeline = lap_document_timeline (document);
   const char *coach = lap_document_session (document)->coach;
   int part = telling_part (timeline);
-  g_autofree char *formula = part >= 0 ? lap_formula_text (timeline, part) : g_strdup ("");
+  gboolean any = part >= 0 && timeline->parts[part].end > timeline->parts[part].start;
+  g_autofree char *formula = any ? lap_formula_text (timeline, part) : NULL;
   g_autofree char *led = coach != NULL && *coach != '\0' ? g_strdup_printf (_("led by %s"), coach) : NULL;
   g_autofree char *length = lap_document_length_text (document);
 

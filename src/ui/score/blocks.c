@@ -6,6 +6,7 @@
  * nothing to do after a scroll or zoom: a child that comes, or takes the focus no more, asks all above it for a new
  * size, and what asks for that in the middle of a layout is drawn before it has one.
  */
+#include "ui/score/ground.h"
 #include "ui/score/blocks.h"
 
 #include "ui/palette.h"
@@ -283,6 +284,8 @@ lap_blocks_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int heigh
 
   draw_streaks (LAP_BLOCKS_LANE (lane), snapshot);
   lap_block_widget_ground (lap_lane_line (lane), &top, &ground);
+  if (lap_lane_context (lane)->score->n == 0)
+    lap_ground_draw_none (snapshot, width, top, ground);
   lap_captions_draw (lane, snapshot, top + ground + 3);
 }
 

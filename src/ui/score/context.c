@@ -99,11 +99,24 @@ drop_preview (LapScoreContext *self)
 }
 
 static void
+zoom_readable (LapScoreContext *self, double x)
+{
+  /* Who folds wants to see all of it: then what is open may be smaller. */
+  double least = READABLE_ZOOM * self->text * (lap_folds_any (self) ? 0.6 : 1);
+
+  lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), least), x);
+}
+
+static void
 document_cb (LapScoreContext *self)
 {
+  gboolean empty = self->axis->length == 0;
+
   drop_preview (self);
   self->warning = G_MAXUINT;
   lay_boxes (self);
+  if (empty) /* nobody zoomed into nothing */
+    zoom_readable (self, self->axis->mirrored ? self->axis->view : 0);
   mark (self);
   hold_focus (self);
   tell (self, LAP_SCORE_PLAN | LAP_SCORE_AXIS | LAP_SCORE_SELECTION);
@@ -331,15 +344,6 @@ lap_score_warning (LapScoreContext *self, guint index)
       return i + 1;
   }
   return 0;
-}
-
-static void
-zoom_readable (LapScoreContext *self, double x)
-{
-  /* Who folds wants to see all of it: then what is open may be smaller. */
-  double least = READABLE_ZOOM * self->text * (lap_folds_any (self) ? 0.6 : 1);
-
-  lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), least), x);
 }
 
 void

@@ -96,3 +96,18 @@ lap_ground_draw (GtkSnapshot *snapshot, const LapGround *g, int top)
   paint (cr, g);
   cairo_destroy (cr);
 }
+
+void
+lap_ground_draw_none (GtkSnapshot *snapshot, int width, int top, int height)
+{
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, top, width, height));
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
+
+  gdk_cairo_set_source_rgba (cr, &work);
+  cairo_set_line_width (cr, 2);
+  cairo_set_dash (cr, (double[]) { 8, 5 }, 2, 0);
+  cairo_move_to (cr, 0, top + height - 1);
+  cairo_line_to (cr, width, top + height - 1);
+  cairo_stroke (cr);
+  cairo_destroy (cr);
+}

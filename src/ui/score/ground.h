@@ -26,5 +26,10 @@ typedef struct {
 void lap_ground_draw (GtkSnapshot     *snapshot,
                       const LapGround *ground,
                       int              top);
+/* The ground where nothing stands yet: a dashed line, @width px long. */
+void lap_ground_draw_none (GtkSnapshot *snapshot,
+                           int          width,
+                           int          top,
+                           int          height);
 
 G_END_DECLS

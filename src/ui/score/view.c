@@ -5,6 +5,7 @@
  */
 #include "ui/score/view.h"
 
+#include "ui/invitation.h"
 #include "ui/score/lanes-menu.h"
 #include "ui/score/strip.h"
 #include "ui/settings.h"
@@ -23,7 +24,8 @@ struct _LapScoreView {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   GArray          *rows; /* Row */
-  GtkWidget       *strip, *menu;
+  GtkWidget       *strip, *menu, *invitation;
+  gboolean         empty; /* nothing is planned: only the blocks are there, and how to begin */
   double           x;    /* of the pointer */
 };
 
@@ -44,6 +46,12 @@ nth (LapScoreView *self, guint i)
   return &g_array_index (self->rows, Row, i);
 }
 
+static gboolean
+is_there (LapScoreView *self, guint i)
+{
+  return gtk_widget_get_visible (nth (self, i)->lane) && (!self->empty || nth (self, i)->kind == &lap_lane_blocks);
+}
+
 static int
 label_width (LapScoreView *self)
 {
@@ -57,12 +65,16 @@ label_width (LapScoreView *self)
   return MIN (width, LABELS_MOST);
 }
 
-/* px of what is below the lanes: the overview, and the menu of lanes below their labels. */
+/* px of what is below the lanes: the overview, and the menu of lanes below their labels; or how to begin. */
 static int
-foot_height (LapScoreView *self)
+foot_height (LapScoreView *self, int width)
 {
-  int strip, menu;
+  int strip, menu, invitation;
 
+  if (self->empty) {
+    gtk_widget_measure (self->invitation, GTK_ORIENTATION_VERTICAL, width, &invitation, NULL, NULL, NULL);
+    return invitation + FOOT_GAP;
+  }
   gtk_widget_measure (self->strip, GTK_ORIENTATION_VERTICAL, -1, &strip, NULL, NULL, NULL);
   gtk_widget_measure (self->menu, GTK_ORIENTATION_VERTICAL, -1, &menu, NULL, NULL, NULL);
   return MAX (strip, menu) + FOOT_GAP;
@@ -74,7 +86,7 @@ row_height (LapScoreView *self, guint i, int labels)
   Row *row = nth (self, i);
   int lane, label;
 
-  if (!gtk_widget_get_visible (row->lane))
+  if (!is_there (self, i))
     return 0;
   gtk_widget_measure (row->lane, GTK_ORIENTATION_VERTICAL, -1, &lane, NULL, NULL, NULL);
   gtk_widget_measure (row->label, GTK_ORIENTATION_VERTICAL, labels, &label, NULL, NULL, NULL);
@@ -95,7 +107,7 @@ lap_score_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_s
   }
   for (guint i = 0; i < self->rows->len; i++)
     height += row_height (self, i, labels);
-  *least = *natural = height + foot_height (self);
+  *least = *natural = height + foot_height (self, for_size);
 }
 
 static void
@@ -111,16 +123,42 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
     Row *row = nth (self, i);
     int room = row_height (self, i, labels);
 
-    if (!gtk_widget_get_visible (row->lane))
+    gtk_widget_set_child_visible (row->label, is_there (self, i));
+    gtk_widget_set_child_visible (row->lane, is_there (self, i));
+    if (!is_there (self, i))
       continue;
     gtk_widget_size_allocate (row->label, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, room }, -1);
     gtk_widget_size_allocate (row->lane, &(GtkAllocation) { left, y, view, room }, -1);
     y += room;
   }
-  foot = foot_height (self) - FOOT_GAP;
+  foot = foot_height (self, width) - FOOT_GAP;
   y += FOOT_GAP;
+  gtk_widget_set_child_visible (self->strip, !self->empty);
+  gtk_widget_set_child_visible (self->menu, !self->empty);
+  gtk_widget_set_child_visible (self->invitation, self->empty);
+  if (self->empty) {
+    gtk_widget_size_allocate (self->invitation, &(GtkAllocation) { 0, y, width, foot }, -1);
+    return;
+  }
   gtk_widget_size_allocate (self->strip, &(GtkAllocation) { left, y, view, foot }, -1);
   gtk_widget_size_allocate (self->menu, &(GtkAllocation) { mirrored ? width - labels : 0, y, labels, foot }, -1);
+}
+
+static GtkSizeRequestMode
+lap_score_view_get_request_mode (GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
+}
+
+static void
+context_cb (LapScoreView *self)
+{
+  gboolean empty = self->context->score->n == 0;
+
+  if (self->empty == empty)
+    return;
+  self->empty = empty;
+  gtk_widget_queue_resize (GTK_WIDGET (self));
 }
 
 /* px of the lanes, from px of the view. */
@@ -206,6 +244,7 @@ lap_score_view_dispose (GObject *object)
   g_array_set_size (self->rows, 0);
   g_clear_pointer (&self->strip, gtk_widget_unparent);
   g_clear_pointer (&self->menu, gtk_widget_unparent);
+  g_clear_pointer (&self->invitation, gtk_widget_unparent);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_score_view_parent_class)->dispose (object);
 }
@@ -226,6 +265,7 @@ lap_score_view_class_init (LapScoreViewClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_score_view_finalize;
   widget_class->measure = lap_score_view_measure;
   widget_class->size_allocate = lap_score_view_size_allocate;
+  widget_class->get_request_mode = lap_score_view_get_request_mode;
   gtk_widget_class_set_css_name (widget_class, "score");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
 }
@@ -238,6 +278,8 @@ lap_score_view_init (LapScoreView *self)
   gtk_widget_set_parent (self->strip, GTK_WIDGET (self));
   self->menu = lap_lanes_menu_new (self);
   gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+  self->invitation = lap_invitation_new ();
+  gtk_widget_set_parent (self->invitation, GTK_WIDGET (self));
   add_controllers (self);
 }
 
@@ -382,6 +424,9 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
     g_array_append_val (self->rows, row);
   }
   recall (self);
+  lap_invitation_set_document (LAP_INVITATION (self->invitation), context->document);
+  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  context_cb (self);
 }
 
 LapBlocksLane *

@@ -1,0 +1,119 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/windows.h"
+
+#include "place/plans.h"
+#include "ui/formula-entry.h"
+#include "ui/invitation.h"
+#include "ui/score/strip.h"
+
+static LapInvitation *
+invitation_of (LapWindow *window)
+{
+  return LAP_INVITATION (windows_find (GTK_WIDGET (window), LAP_TYPE_INVITATION, NULL));
+}
+
+static LapWindow *
+open_empty (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Empty");
+
+  return windows_show (session);
+}
+
+static guint
+n_buttons (GtkWidget *widget)
+{
+  guint n = GTK_IS_BUTTON (widget) && gtk_widget_get_mapped (widget) && gtk_widget_is_sensitive (widget);
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    n += n_buttons (child);
+  return n;
+}
+
+/* Without blocks there is how to begin, and of the lanes only the one that takes what is dropped; with the first block
+ * the lanes are there, at a zoom that fits. Undo brings it back. */
+static void
+test_empty_invites (void)
+{
+  LapWindow *window = open_empty ();
+  GtkWidget *invitation = GTK_WIDGET (invitation_of (window));
+  GtkWidget *strip = windows_find (GTK_WIDGET (window), LAP_TYPE_STRIP, NULL);
+  LapScoreContext *context = lap_window_context (window);
+  LapDocument *document = lap_window_document (window);
+
+  g_assert_true (gtk_widget_get_mapped (invitation));
+  g_assert_false (gtk_widget_get_mapped (strip));
+  g_assert_true (gtk_widget_get_mapped (GTK_WIDGET (windows_blocks (window))));
+  g_assert_cmpuint (n_buttons (invitation), ==, 3);
+  for (int again = 0; again < 2; again++) {
+    g_autoptr (LapPart) part = lap_part_new (LAP_PART_MAIN);
+    LapEdits *edits = lap_edits_new ("Begin");
+
+    plan_add (part, lap_block_new_exercise ("squat", 300, 0));
+    lap_edits_insert (edits, lap_document_session (document)->parts, 0, part);
+    lap_document_apply (document, edits);
+    windows_settle (window);
+    g_assert_false (gtk_widget_get_mapped (invitation));
+    g_assert_true (gtk_widget_get_mapped (strip));
+    g_assert_cmpfloat (context->axis->width, <=, context->axis->view + 0.01);
+    lap_document_undo (document);
+    windows_settle (window);
+    g_assert_true (gtk_widget_get_mapped (invitation));
+    g_assert_false (gtk_widget_get_mapped (strip));
+  }
+  windows_close (window);
+}
+
+/* A part without blocks is as empty: its formula invites, too. */
+static void
+test_empty_part (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Empty part");
+  LapWindow *window;
+  GtkWidget *entry;
+
+  plan_part (session, LAP_PART_MAIN, 2);
+  window = windows_show (session);
+  g_assert_true (gtk_widget_get_mapped (GTK_WIDGET (invitation_of (window))));
+  entry = windows_find (GTK_WIDGET (window), LAP_TYPE_FORMULA_ENTRY, NULL);
+  gtk_test_accessible_assert_property (gtk_widget_get_first_child (entry), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                       "Formula: Type a formula: 40/20 × 10 × 2");
+  windows_close (window);
+}
+
+/* Composing fills the session in one step; what was asked to stop, or came too late, changes nothing. */
+static void
+test_composes (void)
+{
+  LapWindow *window = open_empty ();
+  LapDocument *document = lap_window_document (window);
+  LapInvitation *invitation = invitation_of (window);
+
+  g_object_set (lap_document_session (document), "target", 600, NULL);
+  gtk_widget_activate_action (GTK_WIDGET (invitation), "invitation.compose", NULL);
+  g_assert_true (lap_invitation_is_composing (invitation));
+  g_assert_cmpuint (n_buttons (GTK_WIDGET (invitation)), ==, 1);
+  gtk_widget_activate_action (GTK_WIDGET (invitation), "invitation.stop", NULL);
+  g_assert_false (lap_invitation_is_composing (invitation));
+  gtk_widget_activate_action (GTK_WIDGET (invitation), "invitation.compose", NULL);
+  while (lap_invitation_is_composing (invitation))
+    g_main_context_iteration (NULL, TRUE);
+  windows_settle (window);
+  g_assert_cmpint (lap_document_timeline (document)->length, >, 400);
+  g_assert_cmpint (lap_document_timeline (document)->length, <=, 615);
+  g_assert_false (gtk_widget_get_mapped (GTK_WIDGET (invitation)));
+  lap_document_undo (document);
+  g_assert_cmpint (lap_document_timeline (document)->length, ==, 0);
+  g_assert_cmpuint (lap_session_n (lap_document_session (document)), ==, 0);
+  windows_close (window);
+}
+
+int
+main (int argc, char **argv)
+{
+  windows_init (&argc, &argv);
+  g_test_add_func ("/ui/states/empty-invites", test_empty_invites);
+  g_test_add_func ("/ui/states/empty-part", test_empty_part);
+  g_test_add_func ("/ui/states/composes", test_composes);
+  return g_test_run ();
+}

@@ -179,6 +179,19 @@ show_figure (LapPane *self, guint index)
                    exercise != NULL ? lap_figure_rep_seconds (task->block, exercise) : 0);
 }
 
+/* What isn't chosen yet, or isn't known, asks for it. */
+static void
+show_choose (LapPane *self, LapBlock *block, LapCatalogue *catalogue)
+{
+  gboolean known = block->exercise != NULL && lap_catalogue_find (catalogue, block->exercise) != NULL;
+
+  gtk_menu_button_set_label (GTK_MENU_BUTTON (self->choose), known ? _("Change") : _("Choose…"));
+  if (known)
+    gtk_widget_remove_css_class (self->choose, "suggested-action");
+  else
+    gtk_widget_add_css_class (self->choose, "suggested-action");
+}
+
 static void
 show_fields (LapPane *self, LapBlock *block)
 {
@@ -193,6 +206,7 @@ show_fields (LapPane *self, LapBlock *block)
   gtk_widget_set_visible (self->what, block->kind == LAP_BLOCK_PAUSE);
   gtk_widget_set_visible (self->talk_box, block->kind == LAP_BLOCK_TALK);
   adw_action_row_set_subtitle (ADW_ACTION_ROW (self->exercise_row), title);
+  show_choose (self, block, catalogue);
   show_number (self->work, block->work);
   show_number (self->rest, block->rest);
   show_number (self->seconds, block->seconds);

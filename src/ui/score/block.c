@@ -73,11 +73,29 @@ is_pale (const LapBox *box)
   return box->round > 1 && !box->changed;
 }
 
+static const LapTask *
+task_of (LapBlockWidget *self)
+{
+  const LapBox *box = the_box (self);
+
+  return box->task != LAP_NO_TASK ? &self->context->score->timeline->tasks[box->task] : NULL;
+}
+
+/* Its exercise isn't chosen yet, or nobody knows it. */
+static gboolean
+is_hollow (LapBlockWidget *self)
+{
+  const LapTask *task = task_of (self);
+
+  return task != NULL && task->shown == NULL;
+}
+
 static void
 draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
 {
   LapGround look = {
-    .kind = the_box (self)->kind, .pale = is_pale (the_box (self)), .mirrored = self->context->axis->mirrored,
+    .kind = the_box (self)->kind, .pale = is_pale (the_box (self)), .hollow = is_hollow (self),
+    .mirrored = self->context->axis->mirrored,
     .width = gtk_widget_get_width (GTK_WIDGET (self)), .body = self->body, .height = height,
     .scale = gtk_widget_get_scale_factor (GTK_WIDGET (self)),
   };
@@ -92,7 +110,7 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
 {
   const LapBox *box = the_box (self);
   const LapTimeline *timeline = self->context->score->timeline;
-  const LapTask *task = box->task != LAP_NO_TASK ? &timeline->tasks[box->task] : NULL;
+  const LapTask *task = task_of (self);
   int height = (FIGURE + 1) * line, wide = MIN (width - 8, 2 * height) / 8 * 8, x;
   GdkTexture *texture;
 
@@ -106,6 +124,32 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
   if (self->context->axis->mirrored)
     x = width - x - wide;
   gtk_snapshot_append_texture (snapshot, texture, &GRAPHENE_RECT_INIT (MAX (x, 2), top - height, wide, height));
+}
+
+/* Somebody in outline, with a question where there is an id that nobody knows. */
+static void
+draw_hollow_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, int top)
+{
+  int height = (FIGURE + 1) * line, middle = MIN (self->body, width) / 2, head = height / 8, wide = height / 3, text;
+  GdkRGBA outline = lap_colour (LAP_COLOUR_LINE2), ink = lap_colour (LAP_COLOUR_INK);
+  g_autoptr (PangoLayout) question = NULL;
+  cairo_t *cr;
+
+  if (!is_hollow (self) || width < FIGURED)
+    return;
+  if (self->context->axis->mirrored)
+    middle = width - middle;
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, top - height, width, height));
+  cairo_set_dash (cr, (double[]) { 3, 2 }, 2, 0);
+  lap_paint_box (cr, NULL, &outline, 1.5, head, middle - head, top - height + head, 2 * head, 2 * head);
+  lap_paint_box (cr, NULL, &outline, 1.5, head, middle - wide / 2, top - height + 3 * head + 2, wide,
+                 height - 3 * head - 2);
+  cairo_destroy (cr);
+  if (task_of (self)->wanted == NULL)
+    return;
+  question = gtk_widget_create_pango_layout (GTK_WIDGET (self), "?");
+  pango_layout_get_pixel_size (question, &text, NULL);
+  lap_paint_text (snapshot, question, &ink, middle - text / 2, top - line - 3);
 }
 
 /* A frame in the accent for what is selected, a stronger one in ink for what has the focus. */
@@ -127,7 +171,7 @@ static void
 draw_seconds (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int height)
 {
   const LapBox *box = the_box (self);
-  GdkRGBA ink = lap_colour (is_pale (box) ? LAP_COLOUR_INK : LAP_COLOUR_ON_WORK);
+  GdkRGBA ink = lap_colour (is_pale (box) || is_hollow (self) ? LAP_COLOUR_INK : LAP_COLOUR_ON_WORK);
   int x = self->context->axis->mirrored ? width - self->body : 0, text, text_height;
 
   pango_layout_get_pixel_size (self->seconds, &text, &text_height);
@@ -166,6 +210,7 @@ lap_block_widget_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   line = line_height (self);
   ground (line, &top, &height);
   draw_figure (self, snapshot, width, line, top);
+  draw_hollow_figure (self, snapshot, width, line, top);
   draw_ground (self, snapshot, top, height);
   draw_words (self, snapshot, width, line);
   draw_frame (self, snapshot, width, gtk_widget_get_height (widget));

@@ -22,7 +22,12 @@ paint_body (cairo_t *cr, const LapGround *g, int x)
     lap_paint_hatch (cr, LAP_HATCH_WORDS, &talk, x + 3, 2, g->body - 6, g->height - 4);
   } else if (g->kind == LAP_BOX_PAUSE)
     lap_paint_box (cr, NULL, &line, 1.5, RADIUS, x + 1, 0, g->body - 2, g->height);
-  else
+  else if (g->hollow) {
+    cairo_save (cr);
+    cairo_set_dash (cr, (double[]) { 4, 3 }, 2, 0);
+    lap_paint_box (cr, NULL, &work, 1.5, RADIUS, x + 1, 0, g->body - 2, g->height);
+    cairo_restore (cr);
+  } else
     lap_paint_box (cr, &fill, g->pale ? &work : NULL, 1, RADIUS, x, 0, g->body, g->height);
 }
 
@@ -62,7 +67,7 @@ texture_of (const LapGround *g)
 {
   static GHashTable *kept;
   AdwStyleManager *manager = adw_style_manager_get_default ();
-  g_autofree char *key = g_strdup_printf ("%d %d %d %d %d %d %d %d %d", g->kind, g->pale, g->mirrored, g->width, g->body,
+  g_autofree char *key = g_strdup_printf ("%d %d %d %d %d %d %d %d %d %d", g->kind, g->pale, g->hollow, g->mirrored, g->width, g->body,
                                           g->height, g->scale, adw_style_manager_get_dark (manager),
                                           adw_style_manager_get_high_contrast (manager));
   GdkTexture *texture;

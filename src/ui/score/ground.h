@@ -15,6 +15,7 @@ G_BEGIN_DECLS
 typedef struct {
   int      kind;     /* LapBoxKind */
   gboolean pale;     /* of a later round */
+  gboolean hollow;   /* of an exercise that isn't chosen, or that nobody knows */
   gboolean mirrored; /* time runs from right to left */
   int      width;    /* px of body and tail */
   int      body;     /* px of the body */

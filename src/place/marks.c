@@ -49,8 +49,21 @@ add (Placer *p, int x, guint warning)
   g_array_append_vals (p->marks->members, &(LapMarkMember) { warning, mark }, 1);
 }
 
+/* The middle of a mark at @x, moved inside the session where that has the room. Rounded alike on either side of 0, so
+ * that nothing depends on where the view begins. */
+static int
+middle_of (const LapAxis *axis, int size, double x)
+{
+  double a = lap_axis_x (axis, 0), b = lap_axis_x (axis, axis->length), half = size / 2.0;
+
+  if (ABS (b - a) >= size)
+    x = CLAMP (x, MIN (a, b) + half, MAX (a, b) - half);
+  return floor (x + 0.5);
+}
+
 LapMarks *
-lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, LapMarkFilter filter, gconstpointer data)
+lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, double at, LapMarkFilter filter,
+               gconstpointer data)
 {
   LapMarks *self = g_new (LapMarks, 1);
   g_autoptr (GHashTable) cells = g_hash_table_new (NULL, NULL);
@@ -65,7 +78,7 @@ lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, LapMark
 
     if (w->fine || w->start < 0 || (filter != NULL && !filter (w, data)))
       continue;
-    add (&p, lround (lap_axis_x (axis, (w->start + MAX (w->start, w->end)) / 2.0)), i);
+    add (&p, middle_of (axis, size, lap_axis_x (axis, w->start + at * MAX (0, w->end - w->start))), i);
   }
   return self;
 }

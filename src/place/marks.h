@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Where the numbered marks of warnings stand on the time axis: over the middle of what a warning is about. Marks that
- * would overlap are one, which stands where the first of them does and knows them all.
+ * Where the numbered marks of warnings stand on the time axis: over the middle of what a warning is about, or at its
+ * end, and whole: those at either end of the session stand inside it. Marks that would overlap are one, which stands
+ * where the first of them does and knows them all.
  *
  * Which marks are one depends on the content and the zoom, never on where the view begins. Only the first
  * LAP_MARKS_MOST warnings have marks: as many as the list shows.
@@ -34,10 +35,12 @@ typedef struct {
 /* Whether a warning has a mark here. */
 typedef gboolean (*LapMarkFilter) (const LapWarning *warning, gconstpointer data);
 
-/* Marks are @size px wide. @filter may be NULL: all. */
+/* Marks are @size px wide and stand at the share @at of what a warning is about: 0.5 its middle, 1 its end. @filter may
+ * be NULL: all. */
 LapMarks *lap_marks_new  (const LapCheckup *checkup,
                           const LapAxis    *axis,
                           int               size,
+                          double            at,
                           LapMarkFilter     filter,
                           gconstpointer     data);
 void      lap_marks_free (LapMarks         *marks);

@@ -52,7 +52,7 @@ test_places (void)
   for (int mirrored = 0; mirrored < 2; mirrored++)
     for (guint i = 0; i < G_N_ELEMENTS (rows); i++) {
       g_autoptr (LapAxis) axis = axis_for (checkup, rows[i].zoom, rows[i].offset, 300, mirrored);
-      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, is_muscle, NULL);
+      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 0.5, is_muscle, NULL);
 
       g_assert_cmpuint (marks->places->len, ==, 3);
       for (guint m = 0; m < 3; m++) {
@@ -62,6 +62,28 @@ test_places (void)
         g_assert_cmpuint (lap_marks_at (marks, place (marks, m)->x + 12, 20), ==, LAP_NO_WARNING);
       }
     }
+}
+
+/* Those at the ends of the session stand inside it, whole; and at the end of what a warning is about, when that is
+ * asked for. The session lasts 220 s, the pairs to 100, 160 and 220. */
+static void
+test_ends (void)
+{
+  g_autoptr (LapCheckup) checkup = checkup_new (4);
+
+  for (int mirrored = 0; mirrored < 2; mirrored++) {
+    g_autoptr (LapAxis) axis = axis_for (checkup, 2, 0, 440, mirrored);
+    g_autoptr (LapMarks) all = lap_marks_new (checkup, axis, 20, 0.5, NULL, NULL);
+    g_autoptr (LapMarks) at_end = lap_marks_new (checkup, axis, 20, 1, is_muscle, NULL);
+    static const int ends[] = { 200, 320, 430 };
+
+    for (guint i = 0; i < all->places->len; i++) {
+      g_assert_cmpint (place (all, i)->x, >=, 10);
+      g_assert_cmpint (place (all, i)->x, <=, 430);
+    }
+    for (guint i = 0; i < 3; i++)
+      g_assert_cmpint (place (at_end, i)->x, ==, mirrored ? 440 - ends[i] : ends[i]);
+  }
 }
 
 /* Marks never overlap, stand for every warning once, and are the same wherever the view begins. */
@@ -74,8 +96,8 @@ test_near_ones_join (void)
     for (double zoom = 0.05; zoom < 3; zoom *= 1.6) {
       g_autoptr (LapAxis) axis = axis_for (checkup, zoom, 0, 100, mirrored);
       g_autoptr (LapAxis) further = axis_for (checkup, zoom, 37, 100, mirrored);
-      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, is_muscle, NULL);
-      g_autoptr (LapMarks) others = lap_marks_new (checkup, further, 20, is_muscle, NULL);
+      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 0.5, is_muscle, NULL);
+      g_autoptr (LapMarks) others = lap_marks_new (checkup, further, 20, 0.5, is_muscle, NULL);
       guint sum = 0;
 
       g_assert_cmpuint (marks->places->len, ==, others->places->len);
@@ -95,7 +117,7 @@ test_next_goes_round (void)
 {
   g_autoptr (LapCheckup) checkup = checkup_new (4);
   g_autoptr (LapAxis) axis = axis_for (checkup, 0.05, 0, 100, FALSE);
-  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, is_muscle, NULL);
+  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 0.5, is_muscle, NULL);
   guint first = place (marks, 0)->first, second;
 
   g_assert_cmpuint (marks->places->len, ==, 1);
@@ -110,6 +132,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/place/marks/places", test_places);
+  g_test_add_func ("/place/marks/ends", test_ends);
   g_test_add_func ("/place/marks/near-ones-join", test_near_ones_join);
   g_test_add_func ("/place/marks/next-goes-round", test_next_goes_round);
   return g_test_run ();

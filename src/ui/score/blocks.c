@@ -14,6 +14,7 @@
 #include "ui/score/block.h"
 #include "ui/score/captions.h"
 #include "ui/score/drag.h"
+#include "ui/score/marks.h"
 #include "ui/score/menu.h"
 #include "ui/score/paint.h"
 #include "ui/score/part-verbs.h"
@@ -295,6 +296,15 @@ lap_blocks_lane_height (LapLane *lane, int line)
   return lap_block_widget_height (line);
 }
 
+static int
+lap_blocks_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
+{
+  int top, ground;
+
+  lap_block_widget_ground (lap_lane_line (lane), &top, &ground);
+  return top + ground - lap_marks_size (lap_lane_line (lane)) / 2;
+}
+
 static guint
 block_at (LapBlocksLane *self, double x)
 {
@@ -499,6 +509,8 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   lane_class->update = lap_blocks_lane_update;
   lane_class->draw = lap_blocks_lane_draw;
   lane_class->preview = lap_preview_blocks;
+  lane_class->marks = &lap_lane_blocks;
+  lane_class->mark_y = lap_blocks_lane_mark_y;
   gtk_widget_class_install_action (widget_class, "score.left", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.right", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.first", NULL, walk_action);

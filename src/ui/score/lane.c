@@ -122,7 +122,8 @@ paint_cb (gpointer lane, cairo_t *cr, const LapAxis *axis, int height)
 {
   LapLaneClass *klass = LAP_LANE_GET_CLASS (lane);
 
-  klass->paint (lane, cr, axis, height);
+  if (klass->paint != NULL)
+    klass->paint (lane, cr, axis, height);
   if (klass->marks != NULL)
     paint_marks (lane, cr, axis, height);
 }
@@ -164,24 +165,13 @@ static void
 pressed_cb (LapLane *self, int n, double x, double y, GtkGesture *click)
 {
   LapScoreContext *context = PRIVATE (self)->context;
-  g_autoptr (LapMarks) marks = marks_of (self);
-  guint mark = mark_at (self, marks, x, y);
+  g_autoptr (LapMarks) marks = LAP_LANE_GET_CLASS (self)->marks != NULL ? marks_of (self) : NULL;
+  guint mark = marks != NULL ? mark_at (self, marks, x, y) : LAP_NO_WARNING;
 
   if (mark == LAP_NO_WARNING)
     return;
   gtk_gesture_set_state (click, GTK_EVENT_SEQUENCE_CLAIMED);
   lap_score_choose_warning (context, lap_marks_next (marks, mark, context->warning));
-}
-
-static void
-show_marks (LapLane *self)
-{
-  GtkGesture *click = gtk_gesture_click_new ();
-
-  gtk_widget_set_has_tooltip (GTK_WIDGET (self), TRUE);
-  g_signal_connect (self, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
-  g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
 }
 
 static void
@@ -226,6 +216,8 @@ lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (klass->draw != NULL)
     klass->draw (self, snapshot, width, height);
   GTK_WIDGET_CLASS (lap_lane_parent_class)->snapshot (widget, snapshot);
+  if (klass->paint == NULL && klass->marks != NULL)
+    draw_content (self, snapshot, height); /* marks over the children */
   if (klass->preview != NULL && PRIVATE (self)->context->preview != NULL)
     draw_preview (self, snapshot, width, height);
 }
@@ -257,8 +249,10 @@ lap_lane_constructed (GObject *object)
   AdwStyleManager *manager = adw_style_manager_get_default ();
 
   G_OBJECT_CLASS (lap_lane_parent_class)->constructed (object);
-  if (LAP_LANE_GET_CLASS (self)->marks != NULL)
-    show_marks (self);
+  if (LAP_LANE_GET_CLASS (self)->marks != NULL) {
+    gtk_widget_set_has_tooltip (GTK_WIDGET (self), TRUE);
+    g_signal_connect (self, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
+  }
   g_signal_connect_object (PRIVATE (self)->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (manager, "notify::dark", G_CALLBACK (style_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (manager, "notify::high-contrast", G_CALLBACK (style_cb), self, G_CONNECT_SWAPPED);
@@ -303,6 +297,10 @@ lap_lane_class_init (LapLaneClass *klass)
 static void
 lap_lane_init (LapLane *self)
 {
+  GtkGesture *click = gtk_gesture_click_new ();
+
+  g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   PRIVATE (self)->tiles = lap_tiles_new ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
 }

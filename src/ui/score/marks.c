@@ -6,11 +6,14 @@
 #include <glib/gi18n-lib.h>
 
 #define RULER      "ruler"
+#define BLOCKS     "blocks"
 #define BEHIND     4 /* px that a second mark shows behind one that stands for several */
 #define MOST_WORDS 4 /* warnings that are told; the rest is counted */
 
 /* The lane that shows the trouble. What isn't here is on the ruler only. */
 static const struct { const char *lane; const char *checks; } shown[] = {
+  { BLOCKS, "repeat unchosen unknown-exercise option-missing option-elsewhere too-loud sides-uneven reps-over minute-full "
+            "hold-long space-short kit-missing frame-cut" },
   { "muscles", "same-muscle joint-run grip-run warm-up-misses out-of-balance" },
   { "posture", "change-short up-and-down cool-down-abrupt" },
   { "effort", "warm-up-flat warm-up-hard gone-cold effort-dip effort-over effort-early tired-balance too-dense "
@@ -57,7 +60,9 @@ lap_marks_size (int line)
 LapMarks *
 lap_marks_of (const LapCheckup *checkup, const LapAxis *axis, int line, const char *id)
 {
-  return lap_marks_new (checkup, axis, lap_marks_size (line), g_str_equal (id, RULER) ? NULL : is_shown, id);
+  /* Where its work ends a block has the room that its number, figure and seconds leave. */
+  return lap_marks_new (checkup, axis, lap_marks_size (line), g_str_equal (id, BLOCKS) ? 1 : 0.5,
+                        g_str_equal (id, RULER) ? NULL : is_shown, id);
 }
 
 void

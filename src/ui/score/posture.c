@@ -25,6 +25,7 @@ G_DEFINE_FINAL_TYPE (LapPostureLane, lap_posture_lane, LAP_TYPE_LANE)
 #define HEIGHTS 3 /* the highest; 0 is lying */
 #define LEAST   3 /* px of a change that takes longer than there is, and between two of them */
 #define DENSE   4 /* px that a turn needs for a line */
+#define BESIDE 7
 #define LABEL_LINES 4 /* lines of text that are as high as a label and a mark are wide */
 
 static int
@@ -78,7 +79,11 @@ paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint turn, int he
   g_autofree char *text = g_strdup_printf (_("%d s"), lacking (t, turn));
   g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
 
-  lap_paint_layout (cr, layout, &ink, round ((a + b) / 2) + lap_marks_size (lap_lane_line (lane)) / 2 + 2, (height - lap_lane_line (lane)) / 2);
+  int beside = lap_marks_size (lap_lane_line (lane)) / 2 + BESIDE, width; /* the mark */
+
+  pango_layout_get_pixel_size (layout, &width, NULL);
+  lap_paint_layout (cr, layout, &ink, round ((a + b) / 2) + (axis->mirrored ? -beside - width : beside),
+                    (height - lap_lane_line (lane)) / 2);
 }
 
 static gboolean

@@ -121,15 +121,13 @@ static void
 paint_warnings (LapStrip *self, cairo_t *cr, const LapAxis *axis)
 {
   LapCheckup *checkup = lap_document_checkup (self->context->document);
-  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, MARK, NULL, NULL);
+  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, MARK, 0.5, NULL, NULL);
   g_autoptr (PangoLayout) none = gtk_widget_create_pango_layout (GTK_WIDGET (self), NULL);
 
   for (guint i = marks->places->len; i-- > 0;) {
     const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
-    double x = CLAMP (mark->x, lap_axis_x (axis, axis->mirrored ? axis->length : 0) + MARK / 2.0,
-                      lap_axis_x (axis, axis->mirrored ? 0 : axis->length) - MARK / 2.0);
 
-    lap_mark_paint (cr, lap_checkup_nth (checkup, mark->first)->severity, none, x - MARK / 2.0, 0, MARK);
+    lap_mark_paint (cr, lap_checkup_nth (checkup, mark->first)->severity, none, mark->x - MARK / 2.0, 0, MARK);
   }
 }
 

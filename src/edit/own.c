@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "edit/own.h"
 
+#include "base/error.h"
 #include "base/json-scan.h"
 
 #include <glib/gi18n-lib.h>
@@ -30,36 +31,53 @@ new_id (const char *name, LapCatalogue *catalogue)
   return found;
 }
 
-/* A copy through what a file says of it, so that no member is forgotten. */
-static LapExercise *
-copy_as (const LapExercise *base, const char *id, const char *name, gboolean borrow)
+/* What a file says of @exercise. */
+static JsonNode *
+written (const LapExercise *exercise)
 {
   g_autoptr (LapJsonWriter) writer = lap_json_writer_new ();
   g_autoptr (GBytes) bytes = NULL;
-  g_autoptr (JsonNode) node = NULL;
-  LapPath top = { NULL, NULL, 0 };
-  JsonObject *object;
 
-  lap_exercise_write (base, writer);
+  lap_exercise_write (exercise, writer);
   bytes = lap_json_writer_finish (writer);
-  node = lap_json_parse (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), NULL);
-  object = json_node_get_object (node);
-  json_object_set_string_member (object, "id", id);
-  json_object_set_string_member (object, "name", name);
-  if (borrow) {
-    json_object_remove_member (object, "formerly");
-    json_object_remove_member (object, "other-names");
-  }
-  if (borrow && json_object_has_member (object, "figure")) {
-    JsonObject *figure = json_object_new ();
-
-    json_object_set_string_member (figure, "like", base->id);
-    json_object_set_object_member (object, "figure", figure);
-  }
-  return lap_exercise_read (node, &top, NULL);
+  return lap_json_parse (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), NULL);
 }
 
-/* The session's own exercises with @other in place of @own, or after them. */
+static LapExercise *
+read_back (JsonNode *node, GError **error)
+{
+  LapPath top = { NULL, NULL, 0 };
+
+  return lap_exercise_read (node, &top, error);
+}
+
+static void
+lend_figure (JsonObject *object, const LapExercise *from)
+{
+  JsonObject *figure = json_object_new ();
+
+  json_object_set_string_member (figure, "like", from->id);
+  json_object_set_object_member (object, "figure", figure);
+}
+
+/* Copies go through what a file says of them, so that no member is forgotten. */
+static LapExercise *
+copy_as (const LapExercise *base, const char *id, const char *name)
+{
+  g_autoptr (JsonNode) node = written (base);
+  JsonObject *object = json_node_get_object (node);
+
+  json_object_set_string_member (object, "id", id);
+  json_object_set_string_member (object, "name", name);
+  json_object_remove_member (object, "formerly");
+  json_object_remove_member (object, "other-names");
+  if (json_object_has_member (object, "figure"))
+    lend_figure (object, base);
+  return read_back (node, NULL);
+}
+
+/* The session's own exercises with @other in place of @own; after them where @own is NULL, without @own where @other
+ * is. */
 static void
 set_own (LapEdits *edits, LapSession *session, const LapExercise *own, LapExercise *other)
 {
@@ -68,7 +86,8 @@ set_own (LapEdits *edits, LapSession *session, const LapExercise *own, LapExerci
   for (guint i = 0; session->exercises != NULL && i < session->exercises->len; i++) {
     LapExercise *e = g_ptr_array_index (session->exercises, i);
 
-    g_ptr_array_add (all, lap_exercise_ref (e == own ? other : e));
+    if (e != own || other != NULL)
+      g_ptr_array_add (all, lap_exercise_ref (e == own ? other : e));
   }
   if (own == NULL)
     g_ptr_array_add (all, lap_exercise_ref (other));
@@ -83,20 +102,130 @@ lap_verb_make_own (LapSession *session, const LapExercise *base, const char *nam
   g_autoptr (LapExercise) own = NULL;
 
   *id = new_id (name, catalogue);
-  own = copy_as (base, *id, name, TRUE);
+  own = copy_as (base, *id, name);
   g_return_val_if_fail (own != NULL, edits);
   set_own (edits, session, NULL, own);
   return edits;
 }
 
-LapEdits *
-lap_verb_rename_own (LapSession *session, const LapExercise *own, const char *name)
+/* A kind of move has its energy in the Compendium: that of an exercise of the kind, which is checked against it. */
+static void
+take_energy (JsonObject *object, LapCatalogue *builtin, int move)
 {
-  g_autofree char *label = g_strdup_printf (_("Call it %s"), name);
-  LapEdits *edits = lap_edits_new (label);
-  g_autoptr (LapExercise) other = copy_as (own, own->id, name, FALSE);
+  for (guint i = 0; i < lap_catalogue_n (builtin); i++) {
+    const LapExercise *like = lap_catalogue_nth (builtin, i);
+    g_autoptr (JsonNode) node = like->move == move ? written (like) : NULL;
 
-  g_return_val_if_fail (other != NULL, edits);
+    if (node != NULL) {
+      json_object_set_member (object, "met",
+                              json_node_copy (json_object_get_member (json_node_get_object (node), "met")));
+      return;
+    }
+  }
+}
+
+LapEdits *
+lap_verb_change_own (LapSession *session, const LapExercise *own, const LapField *field, const GValue *value,
+                     const char *label, GError **error)
+{
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  g_autoptr (JsonNode) node = written (own), changed = NULL;
+  g_autoptr (LapExercise) draft = read_back (node, NULL), other = NULL;
+  gboolean words = field >= lap_say_record.fields && field < lap_say_record.fields + lap_say_record.n;
+  LapEdits *edits;
+
+  lap_field_set (field, words ? (gpointer) draft->say : draft, value);
+  if (words)
+    draft->say->present |= G_GUINT64_CONSTANT (1) << (field - lap_say_record.fields);
+  changed = written (draft);
+  if (g_str_equal (field->name, "move"))
+    take_energy (json_node_get_object (changed), builtin, draft->move);
+  other = read_back (changed, error);
+  if (other == NULL)
+    return NULL;
+  edits = lap_edits_new (label);
   set_own (edits, session, own, other);
+  return edits;
+}
+
+/* @own as @node says it now; what is in @node is known to be right. */
+static LapEdits *
+set_written (LapSession *session, const LapExercise *own, JsonNode *node, const char *label)
+{
+  g_autoptr (LapExercise) changed = read_back (node, NULL);
+  LapEdits *edits = lap_edits_new (label);
+
+  g_return_val_if_fail (changed != NULL, edits);
+  set_own (edits, session, own, changed);
+  return edits;
+}
+
+LapEdits *
+lap_verb_set_own_care (LapSession *session, const LapExercise *own, LapCareWord word, int load, const char *label)
+{
+  const char *id = lap_words_id (&lap_care_words, word);
+  g_autoptr (JsonNode) node = written (own);
+  JsonObject *object = json_node_get_object (node), *all, *one;
+
+  if (!json_object_has_member (object, "care"))
+    json_object_set_object_member (object, "care", json_object_new ());
+  all = json_object_get_object_member (object, "care");
+  if (!json_object_has_member (all, id))
+    json_object_set_object_member (all, id, json_object_new ());
+  one = json_object_get_object_member (all, id);
+  json_object_set_int_member (one, "load", load);
+  if (load == 0)
+    json_object_remove_member (all, id);
+  if (json_object_get_size (all) == 0)
+    json_object_remove_member (object, "care");
+  return set_written (session, own, node, label);
+}
+
+LapEdits *
+lap_verb_borrow_figure (LapSession *session, const LapExercise *own, const LapExercise *other)
+{
+  g_autofree char *label = g_strdup_printf (_("The figure of %s"), lap_exercise_name (other));
+  g_autoptr (JsonNode) node = written (own);
+
+  lend_figure (json_node_get_object (node), other);
+  return set_written (session, own, node, label);
+}
+
+static gboolean
+uses (LapBlock *block, const char *id)
+{
+  gboolean does = g_strcmp0 (block->exercise, id) == 0;
+
+  for (guint i = 0; block->in_round != NULL && i < block->in_round->items->len; i++)
+    does |= g_strcmp0 (((LapChange *) g_ptr_array_index (block->in_round->items, i))->exercise, id) == 0;
+  return does;
+}
+
+static gboolean
+is_used (LapSession *session, const char *id)
+{
+  for (guint i = 0; i < lap_session_n (session); i++) {
+    LapPart *part = lap_session_nth (session, i);
+
+    for (guint k = 0; k < lap_part_n (part); k++)
+      if (uses (lap_part_nth (part, k), id))
+        return TRUE;
+  }
+  return FALSE;
+}
+
+LapEdits *
+lap_verb_remove_own (LapSession *session, const LapExercise *own, GError **error)
+{
+  g_autofree char *label = g_strdup_printf (_("Remove %s"), own->name);
+  LapEdits *edits;
+
+  if (is_used (session, own->id)) {
+    g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID,
+                 _("A block still uses %s: choose another exercise for it first."), own->name);
+    return NULL;
+  }
+  edits = lap_edits_new (label);
+  set_own (edits, session, own, NULL);
   return edits;
 }

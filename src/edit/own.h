@@ -18,9 +18,31 @@ LapEdits *lap_verb_make_own   (LapSession        *session,
                                LapCatalogue      *catalogue,
                                char             **id);
 
-/* Calls exercise @own, which is one of the session's, by another @name. */
-LapEdits *lap_verb_rename_own (LapSession        *session,
+/* Gives @own, which is one of the session's, another @value: of @field of the record of exercises, or of that of their
+ * words (lap_say_record). Another kind of move brings its energy along. @label as of lap_edits_new(). NULL where a file
+ * could not say that: LAP_ERROR_INVALID. */
+LapEdits *lap_verb_change_own (LapSession        *session,
                                const LapExercise *own,
-                               const char        *name);
+                               const LapField    *field,
+                               const GValue      *value,
+                               const char        *label,
+                               GError           **error);
+
+/* What @own asks of a joint or state: 0 nothing, 1 worth a mention, 2 really loads it. */
+LapEdits *lap_verb_set_own_care (LapSession        *session,
+                                 const LapExercise *own,
+                                 LapCareWord        word,
+                                 int                load,
+                                 const char        *label);
+
+/* Lends @own the figure of @other. */
+LapEdits *lap_verb_borrow_figure (LapSession        *session,
+                                  const LapExercise *own,
+                                  const LapExercise *other);
+
+/* Takes @own out of the session. NULL where a block uses it: LAP_ERROR_INVALID. */
+LapEdits *lap_verb_remove_own (LapSession        *session,
+                               const LapExercise *own,
+                               GError           **error);
 
 G_END_DECLS

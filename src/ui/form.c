@@ -47,23 +47,31 @@ get (Control *self, GValue *value)
   lap_field_get (self->field, self->form->target.get (self->form->data), value);
 }
 
-/* The texts of a list are typed with commas between them. */
+/* The texts of a list are typed with what is between them. */
 static char *
-typed_as (GStrv texts)
+typed_as (GStrv texts, const char *between)
 {
-  return texts != NULL ? g_strjoinv (", ", texts) : g_strdup ("");
+  g_autofree char *wide = g_strconcat (between, " ", NULL);
+
+  return texts != NULL ? g_strjoinv (wide, texts) : g_strdup ("");
 }
 
 static GStrv
-texts_of (const char *typed)
+texts_of (const char *typed, const char *between)
 {
-  g_auto (GStrv) pieces = g_strsplit (typed, ",", -1);
+  g_auto (GStrv) pieces = g_strsplit (typed, between, -1);
   g_autoptr (GStrvBuilder) texts = g_strv_builder_new ();
 
   for (guint i = 0; pieces[i] != NULL; i++)
     if (*g_strstrip (pieces[i]) != '\0')
       g_strv_builder_add (texts, pieces[i]);
   return g_strv_builder_end (texts);
+}
+
+static const char *
+between_of (Control *self)
+{
+  return self->row->between != NULL ? self->row->between : ",";
 }
 
 static void
@@ -74,7 +82,7 @@ text_cb (Control *self)
 
   if (self->field->kind == &lap_kind_texts) {
     g_value_init (&value, G_TYPE_STRV);
-    g_value_take_boxed (&value, texts_of (text));
+    g_value_take_boxed (&value, texts_of (text, between_of (self)));
   } else {
     g_value_init (&value, G_TYPE_STRING);
     g_value_set_string (&value, text);
@@ -190,7 +198,7 @@ show_control (Control *self)
 
   get (self, &value);
   if (GTK_IS_EDITABLE (self->control) && !GTK_IS_SPIN_BUTTON (self->control)) {
-    g_autofree char *text = self->field->kind == &lap_kind_texts ? typed_as (g_value_get_boxed (&value))
+    g_autofree char *text = self->field->kind == &lap_kind_texts ? typed_as (g_value_get_boxed (&value), between_of (self))
                                                                  : g_value_dup_string (&value);
 
     if (g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->control)), text != NULL ? text : "") != 0)

@@ -20,6 +20,7 @@ typedef struct {
   double      unit;         /* what one of the shown is in the file: 60 for minutes */
   int         digits;
   double      step;
+  const char *between;      /* what stands between the texts of a list when they are typed; NULL for a comma */
 } LapFormRow;
 
 typedef struct {

@@ -1,18 +1,29 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/shelf-details.h"
 
+#include "ui/flow.h"
 #include "ui/tile.h"
 
 #include <glib/gi18n-lib.h>
 
+typedef enum { COPY, EDIT, REMOVE, N_DEEDS } Deed;
+
 struct _LapShelfDetails {
   GtkWidget  parent_instance;
   char      *easier_id, *harder_id;
-  GtkWidget *box, *name, *told, *easier, *harder, *own;
+  GtkWidget *box, *name, *told, *easier, *harder, *deeds[N_DEEDS];
 };
 
-enum { SHOW, OWN, N_SIGNALS };
-static guint signals[N_SIGNALS];
+static guint show_signal, deed_signals[N_DEEDS];
+
+/* What can be done with an exercise, by whose it is; NULL for what can't. */
+static const struct {
+  const char *signal, *labels[3];
+} deeds[N_DEEDS] = {
+  [COPY] = { "copy", { N_("Make your own…"), N_("Duplicate…"), N_("Make your own…") } },
+  [EDIT] = { "edit", { NULL, N_("Edit…"), NULL } },
+  [REMOVE] = { "remove", { NULL, N_("Remove"), N_("Forget") } },
+};
 
 G_DEFINE_FINAL_TYPE (LapShelfDetails, lap_shelf_details, GTK_TYPE_WIDGET)
 
@@ -21,7 +32,7 @@ easier_cb (LapShelfDetails *self)
 {
   g_autofree char *id = g_strdup (self->easier_id);
 
-  g_signal_emit (self, signals[SHOW], 0, id);
+  g_signal_emit (self, show_signal, 0, id);
 }
 
 static void
@@ -29,13 +40,15 @@ harder_cb (LapShelfDetails *self)
 {
   g_autofree char *id = g_strdup (self->harder_id);
 
-  g_signal_emit (self, signals[SHOW], 0, id);
+  g_signal_emit (self, show_signal, 0, id);
 }
 
 static void
-own_cb (LapShelfDetails *self)
+deed_cb (LapShelfDetails *self, GtkWidget *button)
 {
-  g_signal_emit (self, signals[OWN], 0);
+  for (Deed deed = 0; deed < N_DEEDS; deed++)
+    if (self->deeds[deed] == button)
+      g_signal_emit (self, deed_signals[deed], 0);
 }
 
 static GtkWidget *
@@ -51,7 +64,7 @@ label_new (LapShelfDetails *self, const char *style)
 }
 
 static GtkWidget *
-button_new (LapShelfDetails *self, GCallback callback)
+button_new (LapShelfDetails *self, GtkWidget *box, GCallback callback)
 {
   GtkWidget *button = gtk_button_new (), *label = gtk_label_new (NULL);
 
@@ -60,7 +73,7 @@ button_new (LapShelfDetails *self, GCallback callback)
   gtk_widget_set_halign (button, GTK_ALIGN_START);
   gtk_widget_add_css_class (button, "chip");
   g_signal_connect_swapped (button, "clicked", callback, self);
-  gtk_box_append (GTK_BOX (self->box), button);
+  gtk_box_append (GTK_BOX (box), button);
   return button;
 }
 
@@ -81,22 +94,29 @@ lap_shelf_details_class_init (LapShelfDetailsClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_shelf_details_dispose;
-  signals[SHOW] = g_signal_new ("show-exercise", LAP_TYPE_SHELF_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+  show_signal = g_signal_new ("show-exercise", LAP_TYPE_SHELF_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                 G_TYPE_NONE, 1, G_TYPE_STRING);
-  signals[OWN] = g_signal_new ("own", LAP_TYPE_SHELF_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+  for (Deed deed = 0; deed < N_DEEDS; deed++)
+    deed_signals[deed] = g_signal_new (deeds[deed].signal, LAP_TYPE_SHELF_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                       G_TYPE_NONE, 0);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
 }
 
 static void
 lap_shelf_details_init (LapShelfDetails *self)
 {
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+
   self->box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
   gtk_widget_set_parent (self->box, GTK_WIDGET (self));
   self->name = label_new (self, "heading");
   self->told = label_new (self, "lane-hint");
-  self->easier = button_new (self, G_CALLBACK (easier_cb));
-  self->harder = button_new (self, G_CALLBACK (harder_cb));
-  self->own = button_new (self, G_CALLBACK (own_cb));
+  self->easier = button_new (self, self->box, G_CALLBACK (easier_cb));
+  self->harder = button_new (self, self->box, G_CALLBACK (harder_cb));
+  gtk_widget_set_layout_manager (line, g_object_new (LAP_TYPE_FLOW, NULL));
+  gtk_box_append (GTK_BOX (self->box), line);
+  for (Deed deed = 0; deed < N_DEEDS; deed++)
+    self->deeds[deed] = button_new (self, line, G_CALLBACK (deed_cb));
 }
 
 static void
@@ -121,7 +141,7 @@ show_next (GtkWidget *button, char **slot, LapCatalogue *catalogue, const char *
 }
 
 void
-lap_shelf_details_show (LapShelfDetails *self, LapCatalogue *catalogue, LapExercise *exercise, gboolean own,
+lap_shelf_details_show (LapShelfDetails *self, LapCatalogue *catalogue, LapExercise *exercise, LapShelfOwner owner,
                         gboolean editable)
 {
   g_autofree char *told = NULL;
@@ -134,6 +154,9 @@ lap_shelf_details_show (LapShelfDetails *self, LapCatalogue *catalogue, LapExerc
   gtk_label_set_text (GTK_LABEL (self->told), told);
   show_next (self->easier, &self->easier_id, catalogue, exercise->easier, _("Easier: %s"));
   show_next (self->harder, &self->harder_id, catalogue, exercise->harder, _("Harder: %s"));
-  set_text (self->own, own ? _("Rename…") : _("Make your own…"));
-  gtk_widget_set_visible (self->own, editable);
+  for (Deed deed = 0; deed < N_DEEDS; deed++) {
+    gtk_widget_set_visible (self->deeds[deed], editable && deeds[deed].labels[owner] != NULL);
+    if (deeds[deed].labels[owner] != NULL)
+      set_text (self->deeds[deed], _(deeds[deed].labels[owner]));
+  }
 }

@@ -1,15 +1,18 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The groups are made once a catalogue: the session's own exercises, then one group a region, by the first muscle an
- * exercise works, each in the order of the names. A search only goes through them.
+ * The groups are made once a catalogue: the session's own exercises, those of the user's other sessions, then one group
+ * a region, by the first muscle an exercise works, each in the order of the names. A search only goes through them.
  */
 #include "ui/shelf.h"
 
 #include "catalogue/finder.h"
 #include "edit/add.h"
 #include "edit/own.h"
+#include "edit/verbs-blocks.h"
 #include "ui/column.h"
 #include "ui/desk.h"
+#include "ui/own-dialog.h"
+#include "ui/personal.h"
 #include "ui/shelf-details.h"
 #include "ui/shelf-filter.h"
 
@@ -17,9 +20,11 @@
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
-#define GROUP_OWN   0
-#define GROUP_OTHER (1 + LAP_N_REGIONS) /* works nothing hard */
-#define N_GROUPS    (2 + LAP_N_REGIONS)
+#define GROUP_OWN      0
+#define GROUP_PERSONAL 1 /* the user's own, which this session hasn't got */
+#define GROUP_REGIONS  2
+#define GROUP_OTHER    (GROUP_REGIONS + LAP_N_REGIONS) /* works nothing hard */
+#define N_GROUPS       (GROUP_OTHER + 1)
 
 #define WIDE 13 /* lines of text: two tiles */
 
@@ -39,19 +44,31 @@ title_of (guint group)
 {
   if (group == GROUP_OWN)
     return g_strdup (_("Your own"));
-  return g_strdup (group == GROUP_OTHER ? _("Whole body") : lap_words_label (&lap_regions, group - 1));
+  if (group == GROUP_PERSONAL)
+    return g_strdup (_("From your other sessions"));
+  return g_strdup (group == GROUP_OTHER ? _("Whole body") : lap_words_label (&lap_regions, group - GROUP_REGIONS));
+}
+
+static LapShelfOwner
+owner_of (LapShelf *self, LapExercise *exercise)
+{
+  LapSession *session = lap_document_session (self->context->document);
+
+  if (session->exercises != NULL && g_ptr_array_find (session->exercises, exercise, NULL))
+    return LAP_SHELF_OF_SESSION;
+  return lap_personal_has (lap_personal (), exercise) ? LAP_SHELF_OF_USER : LAP_SHELF_OF_EVERYBODY;
 }
 
 static guint
 group_of (LapShelf *self, LapExercise *exercise)
 {
-  LapSession *session = lap_document_session (self->context->document);
+  LapShelfOwner owner = owner_of (self, exercise);
   int muscle = exercise->primary != NULL && exercise->primary[0] != NULL
              ? lap_words_find (&lap_muscles, exercise->primary[0]) : -1;
 
-  if (session->exercises != NULL && g_ptr_array_find (session->exercises, exercise, NULL))
-    return GROUP_OWN;
-  return muscle < 0 ? GROUP_OTHER : 1 + (guint) g_bit_nth_lsf (lap_muscle_regions (LAP_BIT (muscle)), -1);
+  if (owner != LAP_SHELF_OF_EVERYBODY)
+    return owner == LAP_SHELF_OF_SESSION ? GROUP_OWN : GROUP_PERSONAL;
+  return muscle < 0 ? GROUP_OTHER : GROUP_REGIONS + (guint) g_bit_nth_lsf (lap_muscle_regions (LAP_BIT (muscle)), -1);
 }
 
 static int
@@ -109,14 +126,6 @@ show_nothing (LapShelf *self, const char *text)
   gtk_label_set_text (GTK_LABEL (self->nothing), words);
 }
 
-static gboolean
-is_own (LapShelf *self, LapExercise *exercise)
-{
-  LapSession *session = lap_document_session (self->context->document);
-
-  return session->exercises != NULL && g_ptr_array_find (session->exercises, exercise, NULL);
-}
-
 static void
 current_cb (LapShelf *self)
 {
@@ -124,7 +133,8 @@ current_cb (LapShelf *self)
 
   gtk_widget_set_visible (self->hint, current == NULL && lap_document_is_editable (self->context->document));
   lap_shelf_details_show (LAP_SHELF_DETAILS (self->details), self->catalogue, current,
-                          current != NULL && is_own (self, current), lap_document_is_editable (self->context->document));
+                          current != NULL ? owner_of (self, current) : LAP_SHELF_OF_EVERYBODY,
+                          lap_document_is_editable (self->context->document));
 }
 
 static void
@@ -185,10 +195,13 @@ static void
 add_cb (LapShelf *self, const char *id)
 {
   LapDocument *document = self->context->document;
+  g_autoptr (GPtrArray) brought = g_ptr_array_new ();
   LapBlock *added = NULL;
-  LapEdits *edits = lap_verb_add_exercise (lap_document_session (document), self->context->block, id,
-                                           lap_document_catalogue (document), &added);
+  LapEdits *edits = lap_verb_add_exercise (lap_document_session (document), self->context->block, id, self->catalogue,
+                                           &added);
 
+  g_ptr_array_add (brought, lap_catalogue_find (self->catalogue, id));
+  lap_verb_take_own (edits, lap_document_session (document), brought, lap_document_catalogue (document));
   if (lap_document_apply (document, edits))
     lap_score_select (self->context, lap_score_locate (self->context, added, MAX (1, self->context->round)));
 }
@@ -227,42 +240,48 @@ show_exercise_cb (LapShelf *self, const char *id)
   lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), exercise, FALSE);
 }
 
+/* Kept for other sessions, too; where that can't be the session has it all the same. */
+static void
+keep_personal (LapShelf *self, const char *id)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (!lap_personal_keep (lap_personal (), lap_catalogue_find (lap_document_catalogue (self->context->document), id),
+                          &error))
+    lap_document_tell (self->context->document, error->message);
+}
+
 void
-lap_shelf_name_own (LapShelf *self, const char *name)
+lap_shelf_make_own (LapShelf *self, const char *name)
 {
   LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
   LapSession *session = lap_document_session (self->context->document);
   g_autofree char *id = NULL;
-  LapEdits *edits;
 
-  if (current == NULL || *name == '\0')
+  if (current == NULL || *name == '\0' ||
+      !lap_document_apply (self->context->document, lap_verb_make_own (session, current, name, self->catalogue, &id)))
     return;
-  if (is_own (self, current)) {
-    id = g_strdup (current->id);
-    edits = lap_verb_rename_own (session, current, name);
-  } else
-    edits = lap_verb_make_own (session, current, name, self->catalogue, &id);
-  if (lap_document_apply (self->context->document, edits))
-    show_exercise_cb (self, id);
+  keep_personal (self, id);
+  show_exercise_cb (self, id);
 }
 
 static void
 named_cb (AdwMessageDialog *dialog, const char *response, LapShelf *self)
 {
   if (g_str_equal (response, "name"))
-    lap_shelf_name_own (self, gtk_editable_get_text (GTK_EDITABLE (adw_message_dialog_get_extra_child (dialog))));
+    lap_shelf_make_own (self, gtk_editable_get_text (GTK_EDITABLE (adw_message_dialog_get_extra_child (dialog))));
 }
 
 static void
-own_cb (LapShelf *self)
+copy_cb (LapShelf *self)
 {
   LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
   GtkWindow *window = GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self)));
   GtkWidget *dialog, *entry = gtk_entry_new ();
 
-  dialog = adw_message_dialog_new (window, is_own (self, current) ? _("What is it called?") : _("Make your own exercise"),
-                                   is_own (self, current) ? NULL
-                                     : _("It begins as a copy, with the same figure. The session keeps it."));
+  dialog = adw_message_dialog_new (window, _("Make your own exercise"),
+                                   _("It begins as a copy, with the same figure. The session keeps it, and your other "
+                                     "sessions can use it."));
   gtk_editable_set_text (GTK_EDITABLE (entry), lap_exercise_name (current));
   gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Name"), -1);
@@ -275,10 +294,38 @@ own_cb (LapShelf *self)
 }
 
 static void
+edit_cb (LapShelf *self)
+{
+  lap_own_dialog_open (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))), self->context->document,
+                       lap_shelf_grid_current (LAP_SHELF_GRID (self->grid))->id);
+}
+
+/* Out of the session, or out of what other sessions left. */
+static void
+remove_cb (LapShelf *self)
+{
+  LapExercise *current = lap_shelf_grid_current (LAP_SHELF_GRID (self->grid));
+  LapDocument *document = self->context->document;
+  g_autoptr (GError) error = NULL;
+  LapEdits *edits;
+
+  if (owner_of (self, current) == LAP_SHELF_OF_USER) {
+    if (!lap_personal_forget (lap_personal (), current->id, &error))
+      lap_document_tell (document, error->message);
+    return;
+  }
+  edits = lap_verb_remove_own (lap_document_session (document), current, &error);
+  if (edits != NULL)
+    lap_document_apply (document, edits);
+  else
+    lap_document_tell (document, error->message);
+}
+
+static void
 show_plan (LapShelf *self)
 {
   LapDocument *document = self->context->document;
-  LapCatalogue *catalogue = lap_document_catalogue (document);
+  g_autoptr (LapCatalogue) catalogue = lap_personal_under (lap_personal (), lap_document_catalogue (document));
 
   lap_shelf_filter_set_kit (LAP_SHELF_FILTER (self->filter), lap_kit_mask (lap_document_session (document)->kit));
   /* An edit leaves the exercises as they are, unless it was about one of the session's own. */
@@ -334,7 +381,9 @@ lap_shelf_class_init (LapShelfClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapShelf, details);
   gtk_widget_class_bind_template_callback (widget_class, current_cb);
   gtk_widget_class_bind_template_callback (widget_class, show_exercise_cb);
-  gtk_widget_class_bind_template_callback (widget_class, own_cb);
+  gtk_widget_class_bind_template_callback (widget_class, copy_cb);
+  gtk_widget_class_bind_template_callback (widget_class, edit_cb);
+  gtk_widget_class_bind_template_callback (widget_class, remove_cb);
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
   gtk_widget_class_bind_template_callback (widget_class, enter_cb);
   gtk_widget_class_bind_template_callback (widget_class, stop_cb);
@@ -361,6 +410,7 @@ lap_shelf_set_context (LapShelf *self, LapScoreContext *context)
   g_return_if_fail (self->context == NULL);
   self->context = g_object_ref (context);
   g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (lap_personal (), "changed", G_CALLBACK (show_plan), self, G_CONNECT_SWAPPED);
   show_plan (self);
 }
 

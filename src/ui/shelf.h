@@ -17,8 +17,8 @@ void          lap_shelf_set_context (LapShelf        *shelf,
                                      LapScoreContext *context);
 /* Leads the keys to the search. */
 void          lap_shelf_find        (LapShelf        *shelf);
-/* Makes one's own of the current exercise, called @name; one that is one's own already is renamed. */
-void          lap_shelf_name_own    (LapShelf        *shelf,
+/* Makes one's own of the current exercise, called @name: the session keeps it, and other sessions can use it. */
+void          lap_shelf_make_own    (LapShelf        *shelf,
                                      const char      *name);
 LapShelfGrid *lap_shelf_grid        (LapShelf        *shelf);
 

@@ -1,11 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/windows.h"
 
+#include "base/error.h"
 #include "ui/desk.h"
 #include "ui/exercise-drop.h"
 #include "ui/formula-entry.h"
+#include "ui/personal.h"
+#include "ui/shelf-details.h"
 #include "ui/shelf-filter.h"
 #include "ui/tile.h"
+
+#include <glib/gstdio.h>
 
 static GtkWidget *
 part_of (LapWindow *window, GType type, const char *id)
@@ -233,7 +238,7 @@ test_accessible (void)
   windows_close (window);
 }
 
-/* One's own exercise is found by its name, has a figure, can be added and renamed, and goes by undoing. */
+/* One's own exercise is found by its name, has a figure, can be added, and goes by undoing. */
 static void
 test_own (void)
 {
@@ -244,24 +249,118 @@ test_own (void)
   guint all = lap_shelf_grid_n (grid);
 
   lap_shelf_grid_go (grid, exercise (window, "squat"), FALSE);
-  lap_shelf_name_own (shelf, "Kelpline squat");
+  lap_shelf_make_own (shelf, "Kelpline squat");
   g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all + 1);
   g_assert_cmpstr (lap_shelf_grid_current (grid)->id, ==, "own-kelpline-squat");
   windows_settle (window);
-  lap_shelf_name_own (shelf, "Deep kelpline squat");
-  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all + 1);
   type (window, "kelpline");
   g_assert_cmpuint (lap_shelf_grid_n (grid), ==, 1);
   g_signal_emit_by_name (part_of (window, GTK_TYPE_SEARCH_ENTRY, "search"), "activate");
   g_assert_cmpstr (block_of (window)->exercise, ==, "own-kelpline-squat");
   windows_settle (window);
-  for (int i = 0; i < 3; i++)
+  for (int i = 0; i < 2; i++)
     lap_document_undo (lap_window_document (window));
   after = windows_text (window);
   g_assert_cmpstr (after, ==, before);
-  type (window, "");
-  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, all);
   windows_close (window);
+}
+
+static GtkWidget *
+deed (LapWindow *window, const char *label)
+{
+  GtkWidget *details = part_of (window, LAP_TYPE_SHELF_DETAILS, NULL);
+
+  for (GtkWidget *w = gtk_widget_get_first_child (gtk_widget_get_last_child (gtk_widget_get_first_child (details))); w != NULL;
+       w = gtk_widget_get_next_sibling (w))
+    if (GTK_IS_BUTTON (w) && gtk_widget_get_visible (w) &&
+        g_str_equal (gtk_label_get_text (GTK_LABEL (gtk_button_get_child (GTK_BUTTON (w)))), label))
+      return w;
+  return NULL;
+}
+
+/* What one session made another one offers, holds itself as soon as it uses it, and can do without. */
+static void
+test_personal (void)
+{
+  LapWindow *one = windows_demo (), *two;
+  LapShelfGrid *grid;
+  LapSession *session;
+
+  lap_shelf_grid_go (lap_shelf_grid (lap_window_shelf (one)), exercise (one, "squat"), FALSE);
+  lap_shelf_make_own (lap_window_shelf (one), "Tideline squat");
+  windows_close (one);
+
+  two = windows_demo ();
+  grid = lap_shelf_grid (lap_window_shelf (two));
+  session = lap_document_session (lap_window_document (two));
+  type (two, "tideline");
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, 1);
+  g_assert_null (exercise (two, "own-tideline-squat"));
+  g_assert_nonnull (deed (two, "Forget"));
+  g_assert_null (deed (two, "Edit…"));
+  g_signal_emit_by_name (part_of (two, GTK_TYPE_SEARCH_ENTRY, "search"), "activate");
+  windows_settle (two);
+  g_assert_cmpstr (block_of (two)->exercise, ==, "own-tideline-squat");
+  g_assert_cmpuint (session->exercises->len, ==, 1);
+  g_assert_nonnull (deed (two, "Edit…"));
+  lap_document_undo (lap_window_document (two));
+  windows_settle (two);
+  g_assert_true (session->exercises == NULL || session->exercises->len == 0);
+  g_signal_emit_by_name (deed (two, "Forget"), "clicked");
+  windows_settle (two);
+  g_assert_cmpuint (lap_shelf_grid_n (grid), ==, 0);
+  windows_close (two);
+}
+
+/* The dialog changes one thing at a time, refuses what a file could not say, and what it leaves is kept for others. */
+static void
+test_edit (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelf *shelf = lap_window_shelf (window);
+  LapDocument *document = lap_window_document (window);
+  g_autoptr (GtkWindow) dialog = NULL;
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin (), under = NULL;
+  GtkWidget *name;
+
+  lap_shelf_grid_go (lap_shelf_grid (shelf), exercise (window, "squat"), FALSE);
+  lap_shelf_make_own (shelf, "Ebb squat");
+  windows_settle (window);
+  g_signal_emit_by_name (deed (window, "Edit…"), "clicked");
+  windows_settle (window);
+  dialog = windows_dialog (window);
+  name = windows_find (GTK_WIDGET (dialog), ADW_TYPE_ENTRY_ROW, NULL);
+  gtk_editable_set_text (GTK_EDITABLE (name), "Flood squat");
+  g_signal_emit_by_name (name, "apply");
+  g_assert_cmpstr (exercise (window, "own-ebb-squat")->name, ==, "Flood squat");
+  gtk_editable_set_text (GTK_EDITABLE (name), "");
+  g_signal_emit_by_name (name, "apply");
+  g_assert_cmpstr (exercise (window, "own-ebb-squat")->name, ==, "Flood squat");
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (name)), ==, "Flood squat");
+  gtk_window_close (dialog);
+  g_clear_object (&dialog);
+  under = lap_personal_under (lap_personal (), builtin);
+  g_assert_cmpstr (lap_catalogue_find (under, "own-ebb-squat")->name, ==, "Flood squat");
+  lap_document_undo (document);
+  g_assert_cmpstr (exercise (window, "own-ebb-squat")->name, ==, "Ebb squat");
+  g_assert_true (lap_personal_forget (lap_personal (), "own-ebb-squat", NULL));
+  windows_close (window);
+}
+
+/* A file of one's own exercises that can't be read is left alone, and keeping one says so. */
+static void
+test_personal_file (void)
+{
+  g_autofree char *path = g_build_filename (windows_data_folder (), "lapwing", "exercises.lapwing", NULL), *now = NULL;
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  g_autoptr (GError) error = NULL;
+
+  g_assert_true (g_file_set_contents (path, "{ no", -1, NULL));
+  g_assert_false (lap_personal_keep (lap_personal (), lap_catalogue_find (builtin, "squat"), &error));
+  g_assert_error (error, LAP_ERROR, LAP_ERROR_INVALID);
+  g_assert_true (g_file_get_contents (path, &now, NULL, NULL));
+  g_assert_cmpstr (now, ==, "{ no");
+  g_assert_cmpint (g_unlink (path), ==, 0);
 }
 
 static void
@@ -365,6 +464,9 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/shelf/drag", test_drag);
   g_test_add_func ("/ui/shelf/accessible", test_accessible);
   g_test_add_func ("/ui/shelf/own", test_own);
+  g_test_add_func ("/ui/shelf/personal", test_personal);
+  g_test_add_func ("/ui/shelf/edit", test_edit);
+  g_test_add_func ("/ui/shelf/personal-file", test_personal_file);
   g_test_add_func ("/ui/shelf/shown", test_shown);
   g_test_add_func ("/ui/shelf/formula", test_formula);
   g_test_add_func ("/ui/shelf/folds", test_folds);

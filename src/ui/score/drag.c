@@ -3,10 +3,12 @@
 
 #include "edit/add.h"
 #include "edit/verbs.h"
+#include "edit/verbs-blocks.h"
 #include "edit/verbs-time.h"
 #include "place/score-drop.h"
 #include "ui/exercise-drop.h"
 #include "ui/palette.h"
+#include "ui/personal.h"
 #include "ui/score/paint.h"
 #include "ui/score/verbs.h"
 
@@ -405,21 +407,25 @@ drop_cb (Drag *drag, const GValue *value, double x, double y, GtkDropTarget *tar
   const LapExerciseDrop *drop = g_value_get_boxed (value);
   LapDropPlace place = lap_score_drop_place (drag->context->score, drag->context->axis, x, TRUE);
   g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func (g_object_unref);
+  g_autoptr (LapCatalogue) all = lap_personal_under (lap_personal (), catalogue_of (drag));
+  g_autoptr (GPtrArray) brought = g_ptr_array_new ();
+  LapEdits *edits;
   LapBlock *added = NULL;
   LapSpot spot;
 
+  g_ptr_array_add (brought, lap_catalogue_find (all, drop->id));
   drag->place = place;
   spot = spot_of (drag);
   drag_clear (drag);
-  if (place.onto != LAP_NO_BOX)
-    return lap_document_apply (drag->context->document,
-                               lap_verb_set_exercise_in (lap_score_block (drag->context, place.onto), place.round,
-                                                         drop->id, catalogue_of (drag)));
-  if (spot.part == NULL)
-    return lap_document_apply (drag->context->document, lap_verb_add_exercise (session_of (drag), NULL, drop->id,
-                                                                               catalogue_of (drag), &added));
-  g_ptr_array_add (blocks, lap_block_for_place (spot.part, spot.position, drop->id));
-  return lap_score_insert (drag->context, &spot, blocks, _("Add %s"), NULL);
+  if (place.onto == LAP_NO_BOX && spot.part != NULL) {
+    g_ptr_array_add (blocks, lap_block_for_place (spot.part, spot.position, drop->id));
+    return lap_score_insert (drag->context, &spot, blocks, _("Add %s"), brought);
+  }
+  edits = place.onto != LAP_NO_BOX
+        ? lap_verb_set_exercise_in (lap_score_block (drag->context, place.onto), place.round, drop->id, all)
+        : lap_verb_add_exercise (session_of (drag), NULL, drop->id, all, &added);
+  lap_verb_take_own (edits, session_of (drag), brought, catalogue_of (drag));
+  return lap_document_apply (drag->context->document, edits);
 }
 
 void

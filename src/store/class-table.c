@@ -291,7 +291,7 @@ take_count (Reading *r, LapClass *c, Column column)
   if (r->at[column] < 0)
     return;
   if (*text != '\0' && !g_ascii_string_to_unsigned (text, 10, 0, most, &number, NULL))
-    fault (r, _("“%s” is no number, as 20"), text);
+    fault (r, _("“%s” isn’t a number such as 20"), text);
   g_object_set (c, columns[column].id, (int) number, NULL);
 }
 
@@ -319,7 +319,7 @@ take_effort (Reading *r, LapClass *c, Column column)
   if (r->at[column] < 0)
     return;
   if ((*text != '\0' && bits == 0) || (bits & (bits - 1)) != 0)
-    fault (r, _("“%s” is no effort: easy, moderate or hard"), text);
+    fault (r, _("“%s” isn’t an effort: easy, moderate or hard"), text);
   g_object_set (c, "effort", strain, NULL);
 }
 
@@ -346,7 +346,7 @@ take_regions (Reading *r, LapClass *c, Column column)
   if (r->at[column] < 0)
     return;
   if (*text != '\0' && bits == 0)
-    fault (r, _("“%s” are no regions, as chest or thighs"), text);
+    fault (r, _("“%s” aren’t regions such as chest or thighs"), text);
   set_words (c, "regions", &lap_regions, bits);
 }
 
@@ -359,7 +359,7 @@ take_wish_days (Reading *r, LapClass *c, Column column)
   if (r->at[column] < 0)
     return;
   if (*text != '\0' && bits == 0)
-    fault (r, _("“%s” is no day, as Monday or Mon"), text);
+    fault (r, _("“%s” isn’t a day such as Monday or Mon"), text);
   set_words (c, "wish-days", &lap_days, bits);
 }
 
@@ -373,7 +373,7 @@ take_wish_between (Reading *r, LapClass *c, Column column)
   if (r->at[column] < 0)
     return;
   if (*text != '\0' && (!lap_cell_times (text, &span.start, &span.end) || span.end <= span.start))
-    fault (r, _("“%s” are no hours, as 17:00–20:00"), text);
+    fault (r, _("“%s” aren’t hours such as 17:00–20:00"), text);
   else if (*text != '\0')
     hours = lap_hours_new (1, &span);
   g_object_set (c, "wish-between", hours, NULL);
@@ -408,13 +408,13 @@ read_days (Reading *r)
   int date = lap_date_parse (dated);
 
   if (*text != '\0' && days == 0)
-    fault (r, _("“%s” is no day, as Monday or Mon"), text);
+    fault (r, _("“%s” isn’t a day such as Monday or Mon"), text);
   if (*dated == '\0')
     return days;
   if (date == 0)
-    fault (r, _("“%s” is no date, as 2027-01-11"), dated);
+    fault (r, _("“%s” isn’t a date such as 2027-01-11"), dated);
   else if (days != 0 && days != LAP_BIT (lap_date_day (date)))
-    fault (r, _("%1$s is no %2$s"), dated, text);
+    fault (r, _("%1$s isn’t a %2$s"), dated, text);
   return date != 0 ? LAP_BIT (lap_date_day (date)) : days;
 }
 
@@ -427,12 +427,12 @@ read_times (Reading *r, int *start, int *end)
 
   *start = *end = -1;
   if (*from != '\0' && !lap_cell_times (from, start, end))
-    fault (r, _("“%s” is no time, as 18:30"), from);
+    fault (r, _("“%s” isn’t a time such as 18:30"), from);
   if (*until == '\0')
     return;
   other = lap_cell_time (until, LAP_DAY_MINUTES);
   if (other < 0)
-    fault (r, _("“%s” is no time, as 18:30"), until);
+    fault (r, _("“%s” isn’t a time such as 18:30"), until);
   else
     *end = other;
 }
@@ -445,7 +445,7 @@ take_length (Reading *r, LapClass *c, int start, int end)
   int minutes = *text != '\0' ? lap_cell_minutes (text) : -1, between = start >= 0 && end >= 0 ? end - start : -1;
 
   if (*text != '\0' && (minutes < 1 || minutes > LAP_DAY_MINUTES)) {
-    fault (r, _("“%s” is no length in minutes, as 45"), text);
+    fault (r, _("“%s” isn’t a length in minutes such as 45"), text);
     return;
   }
   if (start >= 0 && end >= 0 && end <= start)
@@ -455,12 +455,13 @@ take_length (Reading *r, LapClass *c, int start, int end)
   else if (minutes > 0 || between > 0)
     g_object_set (c, "minutes", MAX (minutes, between), NULL);
   else if (c->minutes == 0)
-    fault (r, _("how long it is isn’t said"));
+    fault (r, _("its length isn’t said"));
 }
 
 static void
 take_when (Reading *r, LapClass *c, guint days)
 {
+  g_autofree char *from = cell (r, START);
   int start, end;
 
   read_times (r, &start, &end);
@@ -469,7 +470,7 @@ take_when (Reading *r, LapClass *c, guint days)
     g_object_set (c, "start", start, NULL);
   if (r->at[DAY] >= 0 || r->at[DATE] >= 0)
     g_object_set (c, "day", days != 0 ? __builtin_ctz (days) : -1, NULL);
-  if (c->day >= 0 && c->start < 0)
+  if (c->day >= 0 && c->start < 0 && *from == '\0')
     fault (r, _("it has a day, and no start"));
   else if (c->start >= 0 && lap_class_end (c) > LAP_DAY_MINUTES)
     fault (r, _("it doesn’t end by 24:00"));

@@ -18,7 +18,7 @@ G_BEGIN_DECLS
 
 typedef struct {
   guint line;
-  char *text; /* translated, without the line: "“half six” is no time; expected one as 18:30" */
+  char *text; /* translated, without the line: "“half six” isn’t a time such as 18:30" */
 } LapTableFault;
 
 typedef struct {
@@ -44,7 +44,7 @@ LapClassTable *lap_class_table_read  (GBytes              *bytes,
 void           lap_class_table_free  (LapClassTable       *table);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapClassTable, lap_class_table_free)
 
-/* "Line 7: “half six” is no time; expected one as 18:30". Translated; transfer full. */
+/* "Line 7: “half six” isn’t a time such as 18:30". Translated; transfer full. */
 char          *lap_table_fault_told  (const LapTableFault *fault);
 
 /* What makes of @week, the one that was given and unchanged since, what the table says. NULL while there are faults. */

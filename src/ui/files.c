@@ -50,24 +50,34 @@ ask (GtkFileChooserNative *dialog, const char *suffix, LapFileFunc func, gpointe
 }
 
 static void
-add_filter (GtkFileChooserNative *dialog, const char *name, const char *pattern)
+add_filter (GtkFileChooserNative *dialog, const char *name, const char *const *patterns)
 {
   g_autoptr (GtkFileFilter) filter = gtk_file_filter_new ();
 
   gtk_file_filter_set_name (filter, name);
-  gtk_file_filter_add_pattern (filter, pattern);
+  for (guint i = 0; patterns[i] != NULL; i++)
+    gtk_file_filter_add_pattern (filter, patterns[i]);
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), filter);
+}
+
+void
+lap_files_choose (GtkWindow *parent, const char *title, const char *kind, const char *const *patterns,
+                  LapFileFunc func, gpointer data)
+{
+  static const char *const every[] = { "*", NULL };
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_OPEN, NULL, NULL);
+
+  add_filter (dialog, kind, patterns);
+  add_filter (dialog, _("All files"), every);
+  ask (dialog, NULL, func, data);
 }
 
 void
 lap_files_open (GtkWindow *parent, LapFileFunc func, gpointer data)
 {
-  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (_("Open a session"), parent,
-                                                              GTK_FILE_CHOOSER_ACTION_OPEN, NULL, NULL);
+  static const char *const sessions[] = { "*.lapwing", NULL };
 
-  add_filter (dialog, _("Sessions"), "*.lapwing");
-  add_filter (dialog, _("All files"), "*");
-  ask (dialog, NULL, func, data);
+  lap_files_choose (parent, _("Open a session"), _("Sessions"), sessions, func, data);
 }
 
 void

@@ -15,6 +15,13 @@ typedef void (*LapFileFunc) (const char *path, gpointer data);
 void lap_files_open (GtkWindow  *parent,
                      LapFileFunc func,
                      gpointer    data);
+/* For files of another @kind, "Tables (CSV)", with names like one of @patterns. */
+void lap_files_choose (GtkWindow         *parent,
+                       const char        *title,
+                       const char        *kind,
+                       const char *const *patterns,
+                       LapFileFunc        func,
+                       gpointer           data);
 /* @name is what the dialog offers; a name without @suffix (".pdf") gets it. */
 void lap_files_save (GtkWindow  *parent,
                      const char *title,

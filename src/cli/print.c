@@ -213,6 +213,7 @@ run (int argc, char **argv)
       N_("Sheets of a week: the one that this date lies in, not the week as it always is"), N_("DATE") },
     { "cards", 0, 0, G_OPTION_ARG_INT, &wish.options.cards, N_("Stations: 1, 2 or 4 cards on a sheet"), N_("N") },
     { "unfold", 0, 0, G_OPTION_ARG_NONE, &wish.options.unfolded, N_("Running order: every round in order of time"), NULL },
+    { "by-room", 0, 0, G_OPTION_ARG_NONE, &wish.options.by_room, N_("Week: a page for each room"), NULL },
     { "distances", 0, 0, G_OPTION_ARG_NONE, &wish.distances, N_("Say from where each text reads"), NULL },
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &words.out, N_("The file to write, - for standard output"), N_("OUT") },
     { NULL },

@@ -39,6 +39,7 @@ typedef struct {
   LapHide      hide;
   gboolean     body;      /* poster: the regions each exercise works, on a body from the front and from the back */
   gboolean     unfolded;  /* running order: each round in rows of its own, in order of time */
+  gboolean     by_room;   /* week: a page for each room */
   guint        cards;     /* on a sheet of station cards: 1, 2 or 4; 0 = as suits the paper */
   double       distance;  /* poster: metres from which each name is read; 0 = 3 m for A3 and in proportion */
   const char  *date;      /* the version that hangs on the wall: a day, as it is to be printed; NULL = none */

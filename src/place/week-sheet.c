@@ -17,13 +17,14 @@
 #define COLUMN_GAP   4.0  /* units; a unit is a millimetre on A3 */
 #define HIGHEST      0.4  /* of the page: a title that would be higher is set in smaller letters */
 
-/* Days beside each other on a page, in turn. */
-static const guint days_on[] = { 7, 4, 3, 2, 1 };
+/* Columns beside each other on a page, in turn. */
+static const guint columns_on[] = { 7, 4, 3, 2, 1 };
 
 typedef struct {
   LapWrap *time, *title, *about;
   guint    crests;
-  gboolean off; /* it isn't held */
+  gboolean off;     /* it isn't held */
+  gboolean changed; /* it isn't as in other weeks */
 } Entry;
 
 typedef struct {
@@ -38,10 +39,11 @@ typedef struct {
   const LapSheetOptions *options;
   const LapMeasure      *measure;
   int                    monday; /* 0 = in every week */
+  const LapRoom         *room;   /* whose page it is; NULL = all of them */
   double                 width, height, margin, unit;
   double                 top, bottom; /* of the days, mm */
   Day                    days[LAP_N_DAYS];
-  guint                  n;           /* days beside each other */
+  guint                  n;           /* columns beside each other */
   double                 column;      /* width of a day, mm */
   double                 cap;         /* capitals of times and titles, mm */
 } Sheet;
@@ -74,20 +76,78 @@ title_type (const Sheet *s, const Entry *entry)
 static LapType
 about_type (const Sheet *s, const Entry *entry)
 {
-  LapType type = { s->cap * ABOUT, 1.15, entry->off ? LAP_ROLE_STOP : LAP_ROLE_INK2, LAP_READ_OTHER };
+  LapType type = { s->cap * ABOUT, 1.15, entry->changed ? LAP_ROLE_STOP : LAP_ROLE_INK2, LAP_READ_OTHER };
 
   return lap_wrap_largest (entry->about, type, s->column, s->height * HIGHEST / 2, 0.01);
 }
 
 /* What is read */
 
-/* Room, coach and minutes of a class that is held; why it isn't of one that isn't. */
+static void
+append_part (GString *text, const char *part)
+{
+  g_string_append_printf (text, "%s%s", text->len > 0 ? "\xc2\xa0· " : "", part);
+}
+
+/* @now, and what it is in other weeks where that differs. */
+static void
+append_instead (GString *text, const char *now, const char *else_, const char *format)
+{
+  g_autofree char *both = else_ != NULL && !g_str_equal (now, else_) ? g_strdup_printf (format, now, else_) : NULL;
+
+  append_part (text, both != NULL ? both : now);
+}
+
+static void
+append_room (const Sheet *s, const LapOccurrence *o, GString *text)
+{
+  LapRoom *room = lap_week_room (s->week, o->room), *usual = lap_week_room (s->week, o->c->room);
+
+  if (room != NULL && (s->room == NULL || usual != room))
+    /* Translators: the room of a class on one date, and its usual one. */
+    append_instead (text, lap_room_title (room), usual != NULL ? lap_room_title (usual) : NULL, _("%1$s, not %2$s"));
+}
+
+static void
+append_coach (const Sheet *s, const LapOccurrence *o, GString *text)
+{
+  LapCoach *coach = lap_week_coach (s->week, o->coach), *usual = lap_week_coach (s->week, o->c->coach);
+  g_autofree char *away = NULL;
+
+  if (coach == NULL)
+    return;
+  if (o->date != 0 && lap_week_is_away (s->week, coach->id, o->date)) {
+    away = g_strdup_printf (_("%s is away"), lap_coach_title (coach));
+    append_part (text, away);
+  } else {
+    /* Translators: the coach of a class on one date, and the usual one. */
+    append_instead (text, lap_coach_title (coach), usual != NULL ? lap_coach_title (usual) : NULL, _("%1$s for %2$s"));
+  }
+}
+
+/* That it is on another day or at another time than in other weeks. */
+static void
+append_moved (const LapOccurrence *o, GString *text)
+{
+  g_autofree char *was = lap_date_text (MAX (o->was, 1)), *time = lap_time_text (o->c->start);
+  g_autofree char *moved = NULL;
+
+  if (o->date != o->was)
+    moved = g_strdup_printf (_("moved from %s"), was);
+  else if (o->start != o->c->start)
+    /* Translators: the usual time of a class that is at another one on this date. */
+    moved = g_strdup_printf (_("not at %s"), time);
+  if (moved != NULL)
+    append_part (text, moved);
+}
+
+/* Room, coach and minutes of a class that is held, and what is different on this date; why it isn't of one that isn't. */
 static char *
 about_text (const Sheet *s, const LapOccurrence *o)
 {
   g_autofree char *to = o->exception != NULL && o->exception->to != 0 ? lap_date_text (o->exception->to) : NULL;
-  LapRoom *room = lap_week_room (s->week, o->room);
-  LapCoach *coach = lap_week_coach (s->week, o->coach);
+  /* Translators: minutes that a class lasts. */
+  g_autofree char *minutes = g_strdup_printf (_("%d\xc2\xa0min"), o->c->minutes);
   GString *text;
 
   if (o->state == LAP_CANCELLED)
@@ -95,16 +155,10 @@ about_text (const Sheet *s, const LapOccurrence *o)
   if (o->state == LAP_MOVED_AWAY)
     return to != NULL ? g_strdup_printf (_("Moved to %s"), to) : g_strdup (_("Moved"));
   text = g_string_new (NULL);
-  if (room != NULL)
-    g_string_append_printf (text, "%s\xc2\xa0· ", lap_room_title (room));
-  if (coach != NULL && o->date != 0 && lap_week_is_away (s->week, coach->id, o->date)) {
-    g_string_append_printf (text, _("%s is away"), lap_coach_title (coach));
-    g_string_append (text, "\xc2\xa0· ");
-  } else if (coach != NULL) {
-    g_string_append_printf (text, "%s\xc2\xa0· ", lap_coach_title (coach));
-  }
-  /* Translators: minutes that a class lasts. */
-  g_string_append_printf (text, _("%d\xc2\xa0min"), o->c->minutes);
+  append_room (s, o, text);
+  append_coach (s, o, text);
+  append_part (text, minutes);
+  append_moved (o, text);
   return g_string_free (text, FALSE);
 }
 
@@ -118,6 +172,7 @@ add_entry (Sheet *s, const LapOccurrence *o)
   entry->title = lap_wrap_new (s->measure, LAP_WEIGHT_STRONG, lap_class_title (o->c));
   entry->about = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, about);
   entry->off = o->state != LAP_HELD;
+  entry->changed = entry->off || (o->date != 0 && (o->exception != NULL || lap_week_is_away (s->week, o->coach, o->date)));
   entry->crests = entry->off || o->c->strain < 0 ? 0 : o->c->strain + 1;
   g_ptr_array_add (s->days[o->day].entries, entry);
 }
@@ -138,10 +193,14 @@ read_days (Sheet *s)
     day->date = text != NULL ? lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, text) : NULL;
     day->empty = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, closed ? _("Closed") : _("No classes"));
     day->entries = g_ptr_array_new_with_free_func (entry_free);
+    day->next = 0;
   }
-  for (guint i = 0; i < all->len; i++)
-    if (lap_occurrence_nth (all, i)->state != LAP_HOUSE_CLOSED)
-      add_entry (s, lap_occurrence_nth (all, i));
+  for (guint i = 0; i < all->len; i++) {
+    const LapOccurrence *o = lap_occurrence_nth (all, i);
+
+    if (o->state != LAP_HOUSE_CLOSED && (s->room == NULL || g_strcmp0 (o->room, s->room->id) == 0))
+      add_entry (s, o);
+  }
 }
 
 static void
@@ -249,39 +308,71 @@ put_day (const Sheet *s, Day *day, LapPage *page, double x)
   }
 }
 
+/* Whether times and crests have room beside each other. */
 static gboolean
-fits (const Sheet *s)
+is_wide_enough (const Sheet *s)
 {
-  for (int i = 0; i < LAP_N_DAYS; i++) {
-    const Day *day = &s->days[i];
-    double y = s->top + lay_day_head (s, day, NULL, 0, 0);
-
-    for (guint k = 0; k < day->entries->len; k++) {
-      const Entry *entry = g_ptr_array_index (day->entries, k);
-
-      y += lay_entry (s, entry, NULL, 0, 0);
-      if (crest_width (s, entry) < s->cap * LEAST_CREST)
+  for (int i = 0; i < LAP_N_DAYS; i++)
+    for (guint k = 0; k < s->days[i].entries->len; k++)
+      if (crest_width (s, g_ptr_array_index (s->days[i].entries, k)) < s->cap * LEAST_CREST)
         return FALSE;
-    }
-    if (y > s->bottom)
-      return FALSE;
-  }
   return TRUE;
 }
 
-/* As few pages as letters of a sound size allow, and there the largest letters that fit. */
+/* How many columns the days take. */
+static guint
+count_columns (const Sheet *s)
+{
+  guint columns = 0;
+
+  for (int i = 0; i < LAP_N_DAYS; i++) {
+    const Day *day = &s->days[i];
+    double head = s->top + lay_day_head (s, day, NULL, 0, 0), y = head;
+
+    columns++;
+    for (guint k = 0; k < day->entries->len; k++) {
+      double height = lay_entry (s, g_ptr_array_index (day->entries, k), NULL, 0, 0);
+
+      if (y + height > s->bottom && y > head) {
+        columns++;
+        y = head;
+      }
+      y += height;
+    }
+  }
+  return columns;
+}
+
+static void
+set_columns (Sheet *s, guint n)
+{
+  s->n = n;
+  s->column = (s->width - 2 * s->margin - (n - 1) * COLUMN_GAP * s->unit) / n;
+}
+
+/* The fewest pages that letters of the least sound size allow, with the most columns that do it; there the largest
+ * letters that take no more. */
 static void
 choose_size (Sheet *s)
 {
-  double most = lap_cap_height (READS_FROM, LAP_ARC_READABLE) * s->unit, gap = COLUMN_GAP * s->unit;
+  double most = lap_cap_height (READS_FROM, LAP_ARC_READABLE) * s->unit;
+  guint fewest = G_MAXUINT, best = 1;
 
-  for (guint i = 0; i < G_N_ELEMENTS (days_on); i++) {
-    s->n = days_on[i];
-    s->column = (s->width - 2 * s->margin - (s->n - 1) * gap) / s->n;
-    for (s->cap = most; s->cap >= most * LEAST_SCALE; s->cap *= STEP)
-      if (fits (s))
-        return;
+  s->cap = most * LEAST_SCALE;
+  for (guint i = 0; i < G_N_ELEMENTS (columns_on); i++) {
+    guint pages;
+
+    set_columns (s, columns_on[i]);
+    pages = (count_columns (s) + s->n - 1) / s->n;
+    if (is_wide_enough (s) && pages < fewest) {
+      fewest = pages;
+      best = s->n;
+    }
   }
+  set_columns (s, best);
+  for (s->cap = most; s->cap > most * LEAST_SCALE; s->cap *= STEP)
+    if (is_wide_enough (s) && count_columns (s) <= fewest * best)
+      return;
   s->cap = most * LEAST_SCALE;
 }
 
@@ -303,12 +394,15 @@ when_text (const Sheet *s)
   return from != NULL ? g_strdup_printf (_("Classes every week from %s on"), from) : g_strdup (_("Classes every week"));
 }
 
+/* On the page of a room its name is what people look for. */
 static double
 lay_head (const Sheet *s, LapPage *page)
 {
   double inner = s->width - 2 * s->margin, y = s->margin, u = s->unit;
-  g_autofree char *when = when_text (s);
-  g_autoptr (LapWrap) title = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY, s->week->title);
+  g_autofree char *weekly = when_text (s);
+  g_autofree char *when = s->room != NULL ? g_strdup_printf ("%s\xc2\xa0· %s", s->week->title, weekly) : g_strdup (weekly);
+  g_autoptr (LapWrap) title = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY,
+                                            s->room != NULL ? lap_room_title (s->room) : s->week->title);
   g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, when);
   LapType large = { 9 * u, 1.02, LAP_ROLE_INK, LAP_READ_TITLE };
   LapType line = { 4.6 * u, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER };
@@ -368,23 +462,48 @@ lay_foot (const Sheet *s, LapPage *page, double y)
   return y + 6.5 * u + lap_wrap_fit (words, &type, wide).height - top;
 }
 
-/* A page of the days from @first on; TRUE when classes of them are left for another. */
-static gboolean
-put_page (Sheet *s, LapPages *pages, guint first)
+/* The days in columns, as many on a page as there is room for; a day that is too long for one takes the next, too. */
+static void
+put_days (Sheet *s, LapPages *pages)
 {
-  LapPage *page = lap_pages_add (pages, s->width, s->height);
-  gboolean left = FALSE;
+  LapPage *page = NULL;
+  guint column = 0;
 
-  lap_page_begin (page, "Sect");
-  lay_head (s, page);
-  for (guint i = first; i < MIN (first + s->n, LAP_N_DAYS); i++) {
-    if (s->days[i].next == 0)
-      lap_pages_outline (pages, 0, lap_words_label (&lap_days, i), s->top);
-    put_day (s, &s->days[i], page, s->margin + (i - first) * (s->column + COLUMN_GAP * s->unit));
-    left = left || s->days[i].next < s->days[i].entries->len;
-  }
+  for (guint i = 0; i < LAP_N_DAYS; i++)
+    do {
+      if (column % s->n == 0) {
+        if (page != NULL)
+          lap_page_end (page);
+        page = lap_pages_add (pages, s->width, s->height);
+        lap_page_begin (page, "Sect");
+        lay_head (s, page);
+      }
+      if (column == 0 && s->room != NULL)
+        lap_pages_outline (pages, 0, lap_room_title (s->room), 0);
+      if (s->days[i].next == 0)
+        lap_pages_outline (pages, s->room != NULL, lap_words_label (&lap_days, i), s->top);
+      put_day (s, &s->days[i], page, s->margin + column % s->n * (s->column + COLUMN_GAP * s->unit));
+      column++;
+    } while (s->days[i].next < s->days[i].entries->len);
   lap_page_end (page);
-  return left;
+}
+
+/* All pages of a room, or of all rooms together. */
+static void
+put_sheet (Sheet *s, LapPages *pages)
+{
+  s->top = lay_head (s, NULL);
+  s->bottom = s->height - s->margin - lay_foot (s, NULL, 0);
+  read_days (s);
+  choose_size (s);
+  put_days (s, pages);
+  clear_days (s);
+}
+
+static gboolean
+has_rooms (const LapWeek *week, const LapSheetOptions *options)
+{
+  return options->by_room && lap_list_n (week->rooms) > 0;
 }
 
 LapPages *
@@ -398,13 +517,12 @@ lap_week_sheet_build (const LapWeek *week, int date, const LapSheetOptions *opti
   lap_paper_size (options, &s.width, &s.height);
   s.unit = MIN (s.width, s.height) / 297;
   s.margin = 12 * s.unit;
-  s.top = lay_head (&s, NULL);
-  s.bottom = s.height - s.margin - lay_foot (&s, NULL, 0);
-  read_days (&s);
-  choose_size (&s);
-  for (guint first = 0; first < LAP_N_DAYS; first += s.n)
-    while (put_page (&s, pages, first))
-      ;
+  for (guint i = 0; has_rooms (week, options) && i < lap_list_n (week->rooms); i++) {
+    s.room = lap_list_nth (week->rooms, i);
+    put_sheet (&s, pages);
+  }
+  if (!has_rooms (week, options))
+    put_sheet (&s, pages);
   for (guint i = 0; i < lap_pages_n (pages); i++) {
     LapPage *page = lap_pages_nth (pages, i);
 
@@ -412,6 +530,5 @@ lap_week_sheet_build (const LapWeek *week, int date, const LapSheetOptions *opti
       page->label = g_strdup_printf (_("%u of %u"), i + 1, lap_pages_n (pages));
     lay_foot (&s, page, s.bottom);
   }
-  clear_days (&s);
   return pages;
 }

@@ -2,7 +2,8 @@
  *
  * The week on the wall: a column for each day, its classes in order of time with title, room, coach, minutes and how
  * hard they are. The letters are as large as fit on one page; where they would be too small to be read, the days go
- * over more pages, and a day that is too long for one goes on on the next.
+ * over more pages, and a day that is too long for its column takes the next, too. Or a page for each room, with the
+ * larger letters that its fewer classes allow.
  */
 #pragma once
 

@@ -97,7 +97,7 @@ test_date (void)
     "{'class': 'b', 'date': '2027-01-19', 'start': '08:15', 'room': 'y', 'coach': 't'}, "
     "{'class': 'e', 'date': '2027-01-21', 'to': '2027-01-28'}], "
     "'away': [{'coach': 'm', 'from': '2027-01-20', 'until': '2027-01-20'}]}";
-  static const char *const said[] = { "2027-01-18", "Alpha Cancelled", "08:15 Beta Yard\xc2\xa0· Teo", "Mira is away",
+  static const char *const said[] = { "2027-01-18", "Alpha Cancelled", "08:15 Beta Yard, not Loft\xc2\xa0· Teo for Mira", "not at 07:00", "Mira is away",
                                       "Moved to 2027-01-28", "Closed" };
   g_autoptr (LapPages) pages = build (text, "2027-01-20", LAP_PAPER_A2, TRUE), always = NULL;
   g_autofree char *shown = face_text (pages), *as_always = NULL;
@@ -105,13 +105,67 @@ test_date (void)
   for (guint i = 0; i < G_N_ELEMENTS (said); i++)
     if (strstr (shown, said[i]) == NULL)
       g_error ("\"%s\" isn't on the sheet: %s", said[i], shown);
-  g_assert_null (strstr (shown, "07:00"));
+  g_assert_null (strstr (shown, "07:00 Beta"));
   g_assert_null (strstr (shown, "Delta"));
   always = build (text, NULL, LAP_PAPER_A2, TRUE);
   as_always = face_text (always);
   g_assert_nonnull (strstr (as_always, "07:00"));
   g_assert_nonnull (strstr (as_always, "Delta"));
   g_assert_null (strstr (as_always, "Cancelled"));
+}
+
+/* A page for each room: its classes alone, in larger letters, and the right way round where people read from the right. */
+static void
+test_rooms (void)
+{
+  g_autoptr (GString) json = g_string_new ("{" HEAD ", 'classes': [");
+  LapSheetOptions options = { .paper = LAP_PAPER_A3, .landscape = TRUE };
+  g_autoptr (LapPages) all = NULL, rooms = NULL;
+  g_autoptr (LapWeek) week = NULL;
+  g_autofree char *text = NULL;
+
+  for (int i = 0; i < 8; i++)
+    g_string_append_printf (json, "%s{'id': 'c%d', 'title': 'Kilometre %d', 'kind': 'k', 'minutes': 45, 'day': 'mon', "
+                            "'start': '%02d:00', 'room': '%s', 'coach': 'm'}", i > 0 ? ", " : "", i, i, 6 + i,
+                            i % 2 ? "r" : "y");
+  g_string_append (json, "]}");
+  week = read_text (json->str);
+  all = lap_week_sheet_build (week, 0, &options, face_measure ());
+  options.by_room = TRUE;
+  rooms = lap_week_sheet_build (week, 0, &options, face_measure ());
+  face_check_pages (rooms);
+  g_assert_cmpuint (lap_pages_n (all), ==, 1);
+  g_assert_cmpuint (lap_pages_n (rooms), ==, 2);
+  g_assert_cmpfloat (lap_pages_cap (rooms, LAP_READ_NAME), >, 1.4 * lap_pages_cap (all, LAP_READ_NAME));
+  find (rooms, "Loft"); /* its first page is the first room's */
+  text = face_text (rooms);
+  for (int i = 0; i < 8; i++) {
+    g_autofree char *name = g_strdup_printf ("Kilometre %d ", i);
+
+    g_assert_nonnull (strstr (text, name));
+  }
+  for (guint i = 0; i < lap_pages_n (rooms); i++)
+    lap_page_mirror (lap_pages_nth (rooms, i));
+  face_check_pages (rooms);
+  g_assert_cmpfloat (find (rooms, "Monday")->x, >, find (rooms, "Tuesday")->x);
+}
+
+/* Many classes on large paper: a long day takes more columns, and the pages are full. 40 classes a day of 5, of which no
+ * column of A2 holds more than 16 at the least letters. */
+static void
+test_flow (void)
+{
+  static const char *const days[] = { "mon", "tue", "wed", "thu", "fri" };
+  g_autoptr (GString) json = g_string_new ("{" HEAD ", 'classes': [");
+  g_autoptr (LapPages) pages = NULL;
+
+  for (int i = 0; i < 200; i++)
+    g_string_append_printf (json, "%s{'id': 'c%d', 'title': 'Kilometre %d', 'kind': 'k', 'minutes': 30, 'day': '%s', "
+                            "'start': '%02d:%02d', 'room': 'r', 'coach': 'm'}", i > 0 ? ", " : "", i, i, days[i % 5],
+                            6 + i / 16, i % 60);
+  g_string_append (json, "]}");
+  pages = build (json->str, NULL, LAP_PAPER_A2, TRUE);
+  g_assert_cmpuint (lap_pages_n (pages), <=, 4);
 }
 
 /* Long names and many classes: letters don't get unreadable, more pages come, and each class is there. */
@@ -151,6 +205,8 @@ main (int argc, char **argv)
   g_test_add_func ("/week-sheet/columns", test_columns);
   g_test_add_func ("/week-sheet/distance", test_distance);
   g_test_add_func ("/week-sheet/date", test_date);
+  g_test_add_func ("/week-sheet/flow", test_flow);
   g_test_add_func ("/week-sheet/much", test_much);
+  g_test_add_func ("/week-sheet/rooms", test_rooms);
   return g_test_run ();
 }

@@ -129,46 +129,59 @@ print_json (const Filled *f)
   return lap_cli_print (bytes);
 }
 
+/* What is said of a class: nothing where all its wishes are met. */
+typedef enum { SAID_IMPOSSIBLE, SAID_OUT, SAID_MISSED, SAID_NOTHING } Said;
+
+static Said
+what_is_said (const Filled *f, guint i)
+{
+  if (f->fill->places[i].day < 0)
+    return f->fill->barred[i] != 0 ? SAID_IMPOSSIBLE : SAID_OUT;
+  return lap_fill_missed (f->fill, f->week, i) ? SAID_MISSED : SAID_NOTHING;
+}
+
+static char *
+tell (const Filled *f, guint i)
+{
+  return f->fill->places[i].day < 0 ? lap_fill_tell_out (f->problem, f->fill, f->week, i)
+                                    : lap_fill_tell_missed (f->fill, f->week, i);
+}
+
+/* First those that no search could place, since they need somebody to change something. */
 static void
 print_lines (const Filled *f)
 {
   g_autofree char *sum = lap_fill_tell_sum (f->fill);
 
   g_print ("%s.\n", sum);
-  for (guint i = 0; i < f->fill->n; i++) {
-    g_autofree char *words = NULL;
+  for (Said said = SAID_IMPOSSIBLE; said < SAID_NOTHING; said++)
+    for (guint i = 0; i < f->fill->n; i++)
+      if (what_is_said (f, i) == said) {
+        g_autofree char *words = tell (f, i);
 
-    if (f->fill->places[i].day < 0)
-      words = lap_fill_tell_out (f->problem, f->fill, f->week, i);
-    else if (lap_fill_missed (f->fill, f->week, i))
-      words = lap_fill_tell_missed (f->fill, f->week, i);
-    if (words)
-      g_print ("  %s.\n", words);
-  }
+        g_print ("  %s.\n", words);
+      }
 }
 
 /* The first conflict on one line; 0 where all wishes are met. */
 static int
 tell_conflict (const Filled *f)
 {
-  g_autofree char *first = NULL;
-  guint out = 0, missed = 0;
+  guint counts[SAID_NOTHING + 1] = { 0 }, first = f->fill->n;
+  g_autofree char *words = NULL;
 
   for (guint i = 0; i < f->fill->n; i++) {
-    gboolean is_out = f->fill->places[i].day < 0;
+    Said said = what_is_said (f, i);
 
-    out += is_out;
-    missed += lap_fill_missed (f->fill, f->week, i) != 0;
-    if (is_out && out == 1) {
-      g_free (first);
-      first = lap_fill_tell_out (f->problem, f->fill, f->week, i);
-    } else if (missed == 1 && first == NULL) {
-      first = lap_fill_tell_missed (f->fill, f->week, i);
-    }
+    counts[said]++;
+    if (said != SAID_NOTHING && (first == f->fill->n || said < what_is_said (f, first)))
+      first = i;
   }
-  if (first == NULL)
+  if (first == f->fill->n)
     return 0;
-  g_printerr ("lapwing: without a place: %u, with a wish not kept: %u: %s\n", out, missed, first);
+  words = tell (f, first);
+  g_printerr ("lapwing: without a place: %u, with a wish not kept: %u: %s\n", counts[SAID_IMPOSSIBLE] + counts[SAID_OUT],
+              counts[SAID_MISSED], words);
   return LAP_ERROR_CONFLICT;
 }
 

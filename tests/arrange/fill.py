@@ -129,6 +129,29 @@ def relaxed(tap):
         tap.equal(f'what stands in the way: {title}', [u['relax'] for u in said['unplaced']], [relax] if relax else [])
 
 
+def in_words(tap):
+    """What no search could place is said first, then what found no room beside the others, then wishes not kept."""
+    coach = {'id': 'c', 'name': 'Ana', 'most-a-day': 2, 'free': {'mon': [['09:00', '12:00']]}, 'can': ['yoga']}
+    one = {'kind': 'yoga', 'minutes': 60}
+    week = {'format': 'lapwing-week', 'version': 1, 'id': 'x', 'title': '', 'timezone': 'UTC', 'rooms': [{'id': 'r'}],
+            'coaches': [coach],
+            'classes': [{**one, 'id': 'wish', 'title': 'Wished', 'wish': {'days': ['tue']}},
+                        {**one, 'id': 'a', 'title': 'First', 'day': 'mon', 'start': '09:00', 'room': 'r', 'coach': 'c',
+                         'fixed': True},
+                        {**one, 'id': 'out', 'title': 'Longer', 'minutes': 120, 'wish': {'days': ['tue']}},
+                        {**one, 'id': 'never', 'title': 'Never', 'kind': 'spin'}]}
+    with tempfile.TemporaryDirectory() as scratch:
+        path = pathlib.Path(scratch, 'week.lapweek')
+        path.write_text(json.dumps(week), 'utf-8')
+        done = subprocess.run([program, 'fill', path, '-o', path], capture_output=True, text=True)
+    lines = done.stdout.splitlines()
+    tap.check('what is said comes in the order of what can be done about it',
+              [] if len(lines) == 4 and lines[1].startswith('  Never has no place in this week at all.') and
+              ' could be on ' in lines[2] and ' is on Monday' in lines[3] else lines)
+    tap.check('the conflict is the first of them', [] if ': 2, ' in done.stderr and ': 1: Never has' in done.stderr else
+              [done.stderr])
+
+
 def main():
     tap = Tap()
     optima = json.loads((folder / 'optima.json').read_text('utf-8'))
@@ -142,6 +165,7 @@ def main():
         tap.equal(f'{name}: GLPK finds the optimum that is written down', best,
                   {k: optima[name][k] for k in ('unplaced', 'points')})
     relaxed(tap)
+    in_words(tap)
     tap.done()
 
 

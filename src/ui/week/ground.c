@@ -6,6 +6,9 @@
 
 #include <math.h>
 
+#define DASH     2 /* px of a dash of a tie, and between two */
+#define DASH_GAP 3
+
 /* Shades the minutes @from to @to of @day between two heights. */
 static void
 shade (LapWeekScene *scene, GtkSnapshot *snapshot, int from, int to, int y, int height)
@@ -102,57 +105,44 @@ draw_lines (LapWeekScene *scene, GtkSnapshot *snapshot, const LapWeekRow *row, i
     lap_paint_rect (snapshot, y == row->y ? &line : &more, 0, y + score->crest + score->bar - 1, width, 1);
 }
 
-/* A dashed line from bar to bar, where the time begins that both claim. */
+/* A dashed line from bar to bar, in the middle of the time that both claim. A picture as small as it can be: another
+ * one is a place to be painted again. */
 static void
-draw_tie (LapWeekScene *scene, cairo_t *cr, const LapWeekClash *clash)
+draw_tie (LapWeekScene *scene, GtkSnapshot *snapshot, const LapWeekClash *clash)
 {
   const LapWeekScore *score = scene->score;
   const LapWeekBox *a = &score->boxes[clash->a], *b = &score->boxes[clash->b];
-  double x = round (lap_week_score_x (score, scene->axis, (clash->start + clash->end) / 2.0)) + 0.5;
+  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
+  double x = round (lap_week_score_x (score, scene->axis, (clash->start + clash->end) / 2.0));
   int top = MIN (a->y, b->y) + score->crest + score->bar, bottom = MAX (a->y, b->y) + score->crest;
 
-  cairo_move_to (cr, x, top);
-  cairo_line_to (cr, x, bottom);
+  for (int y = top; y < bottom; y += DASH + DASH_GAP)
+    lap_paint_rect (snapshot, &ink, x, y, 1, MIN (DASH, bottom - y));
 }
 
 /* Where a class would be. Lines stay as they are until it is there. */
 static void
-draw_ghost (LapWeekScene *scene, cairo_t *cr, const LapWeekGhost *ghost)
+draw_ghost (LapWeekScene *scene, GtkSnapshot *snapshot, const LapWeekGhost *ghost)
 {
   const LapWeekScore *score = scene->score;
   GdkRGBA paper = lap_colour (LAP_COLOUR_PAPER), accent = lap_colour (LAP_COLOUR_WORK);
   guint index = lap_week_score_row (score, ghost->day, ghost->line);
-  const LapWeekRow *row = &score->rows[index];
   double a = lap_week_score_x (score, scene->axis, ghost->start), b = lap_week_score_x (score, scene->axis, ghost->end);
+  const LapWeekRow *row;
+  cairo_t *cr;
   int y;
 
   if (index == G_MAXUINT)
     return;
+  row = &score->rows[index];
   y = row->y + MIN ((int) ghost->lane * score->cell, row->height - score->cell);
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (MIN (a, b) - 4, y, ABS (b - a) + 8, score->cell));
   paper.alpha = 0.85;
   cairo_save (cr);
   cairo_set_dash (cr, (double[]) { 4, 3 }, 2, 0);
   lap_paint_box (cr, &paper, &accent, 2, 4, MIN (a, b) - 3, y + 1, ABS (b - a) + 6, score->cell - 2);
   cairo_restore (cr);
   lap_paint_box (cr, &accent, NULL, 0, 2.5, MIN (a, b), y + score->crest, ABS (b - a), score->bar);
-}
-
-static void
-draw_ties (LapWeekScene *scene, GtkSnapshot *snapshot, int width)
-{
-  const LapWeekScore *score = scene->score;
-  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
-  cairo_t *cr;
-
-  if (score->clashes->len == 0)
-    return;
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, score->height));
-  gdk_cairo_set_source_rgba (cr, &ink);
-  cairo_set_line_width (cr, 1);
-  cairo_set_dash (cr, (double[]) { 2, 3 }, 2, 0);
-  for (guint i = 0; i < score->clashes->len; i++)
-    draw_tie (scene, cr, &g_array_index (score->clashes, LapWeekClash, i));
-  cairo_stroke (cr);
   cairo_destroy (cr);
 }
 
@@ -174,18 +164,13 @@ lap_week_ground_draw (LapWeekScene *scene, GtkSnapshot *snapshot, int width)
   draw_hours (scene, snapshot, width);
   for (guint r = 0; r < score->n_rows; r++)
     draw_lines (scene, snapshot, &score->rows[r], width);
-  draw_ties (scene, snapshot, width);
+  for (guint i = 0; i < score->clashes->len; i++)
+    draw_tie (scene, snapshot, &g_array_index (score->clashes, LapWeekClash, i));
 }
 
 void
-lap_week_ghosts_draw (LapWeekScene *scene, GtkSnapshot *snapshot, int width)
+lap_week_ghosts_draw (LapWeekScene *scene, GtkSnapshot *snapshot)
 {
-  cairo_t *cr;
-
-  if (scene->ghosts == NULL)
-    return;
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, scene->score->height));
-  for (guint i = 0; i < scene->ghosts->len; i++)
-    draw_ghost (scene, cr, &g_array_index (scene->ghosts, LapWeekGhost, i));
-  cairo_destroy (cr);
+  for (guint i = 0; scene->ghosts != NULL && i < scene->ghosts->len; i++)
+    draw_ghost (scene, snapshot, &g_array_index (scene->ghosts, LapWeekGhost, i));
 }

@@ -14,7 +14,6 @@ void lap_week_ground_draw (LapWeekScene *scene,
                            int           width);
 /* What a remedy or a drag would do. */
 void lap_week_ghosts_draw (LapWeekScene *scene,
-                           GtkSnapshot  *snapshot,
-                           int           width);
+                           GtkSnapshot  *snapshot);
 
 G_END_DECLS

@@ -379,7 +379,7 @@ lap_week_scene_preview (LapWeekScene *self, LapEdits *edits)
     add_ghosts (self, then, checkup);
     lap_edits_swap (edits);
   }
-  tell (self, LAP_WEEK_AXIS);
+  tell (self, LAP_WEEK_GHOSTS);
 }
 
 /* What is selected */

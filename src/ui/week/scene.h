@@ -18,7 +18,8 @@ typedef enum {
   LAP_WEEK_PLAN = 1 << 0,      /* the score is another one */
   LAP_WEEK_AXIS = 1 << 1,      /* zoom, scroll or width */
   LAP_WEEK_SELECTION = 1 << 2,
-  LAP_WEEK_SHOWN = 1 << 3,    /* what is chosen to be shown; the plan changes with it */
+  LAP_WEEK_SHOWN = 1 << 3,     /* what is chosen to be shown; the plan changes with it */
+  LAP_WEEK_GHOSTS = 1 << 4,    /* what a remedy or a drag would do */
 } LapWeekChange;
 
 typedef enum { LAP_SIEVE_ROOMS, LAP_SIEVE_COACHES, LAP_SIEVE_KINDS, LAP_N_SIEVES } LapWeekSieve;

@@ -232,7 +232,8 @@ changed_cb (LapWeekStrip *self, guint change)
   LapWeekCard *focus = focused (self);
   gboolean had = gtk_widget_has_focus (GTK_WIDGET (self)) || focus != NULL;
 
-  if (self->scene->pango == NULL)
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+  if (self->scene->pango == NULL || change == LAP_WEEK_GHOSTS)
     return;
   bind_all (self);
   if (change & LAP_WEEK_PLAN)
@@ -240,7 +241,6 @@ changed_cb (LapWeekStrip *self, guint change)
   if (had && (change & LAP_WEEK_SELECTION || focused (self) == NULL))
     lap_week_strip_take_focus (self);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
-  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 static void
@@ -277,7 +277,7 @@ lap_week_strip_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     return;
   lap_week_ground_draw (self->scene, snapshot, gtk_widget_get_width (widget));
   GTK_WIDGET_CLASS (lap_week_strip_parent_class)->snapshot (widget, snapshot);
-  lap_week_ghosts_draw (self->scene, snapshot, gtk_widget_get_width (widget));
+  lap_week_ghosts_draw (self->scene, snapshot);
   if (gtk_widget_has_focus (widget) && gtk_widget_has_visible_focus (widget)) {
     GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
     cairo_t *cr = gtk_snapshot_append_cairo (

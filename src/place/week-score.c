@@ -10,6 +10,7 @@
 #define BAND_PAD  6    /* px above and below the lines of a day */
 #define LEAST_BAR 4    /* px */
 #define GAP       6    /* px between words and the next class, and between a name and what is behind it */
+#define MARK_GAP  2    /* px behind a mark */
 #define CUT       2.6  /* em that a name needs to be cut off; with less it is its initials */
 #define FIRST     (7 * 60) /* the hours of a week that has none */
 #define LAST      (21 * 60)
@@ -54,6 +55,13 @@ who_text (const LapWeekScore *self, const LapOccurrence *o)
   return g_strdup (coach != NULL ? coach : "");
 }
 
+static gboolean
+is_moved (const LapOccurrence *o)
+{
+  return o->exception != NULL &&
+         (o->date != o->was || o->start != o->c->start || g_strcmp0 (o->room, o->c->room) != 0);
+}
+
 static char *
 detail_text (const LapWeekScore *self, const LapOccurrence *o)
 {
@@ -69,6 +77,12 @@ detail_text (const LapWeekScore *self, const LapOccurrence *o)
     return g_strdup_printf (_("moved to %s"), to);
   }
   who = who_text (self, o);
+  if (is_moved (o)) {
+    g_autofree char *here = g_steal_pointer (&who);
+
+    /* Translators: who has a class that is elsewhere on this date, or at another time. */
+    who = *here != '\0' ? g_strdup_printf (_("%s, moved"), here) : g_strdup (_("moved"));
+  }
   if (!self->look.detailed)
     return g_steal_pointer (&who);
   time = lap_time_text (o->start);
@@ -299,6 +313,7 @@ static void
 number_warnings (LapWeekScore *self, const LapCheckup *checkup)
 {
   g_autoptr (GHashTable) numbers = g_hash_table_new (NULL, NULL);
+  const LapMeasure *m = self->look.measure;
 
   for (guint n = lap_checkup_n (checkup); n-- > 0;) {
     const LapWarning *warning = lap_checkup_nth (checkup, n);
@@ -306,8 +321,15 @@ number_warnings (LapWeekScore *self, const LapCheckup *checkup)
     for (guint i = 0; !warning->fine && i < warning->n_classes; i++)
       g_hash_table_insert (numbers, lap_warning_class (checkup, warning, i), GUINT_TO_POINTER (n + 1));
   }
-  for (guint i = 0; i < self->n; i++)
-    self->boxes[i].warning = GPOINTER_TO_UINT (g_hash_table_lookup (numbers, self->boxes[i].c));
+  for (guint i = 0; i < self->n; i++) {
+    LapWeekBox *box = &self->boxes[i];
+    g_autofree char *number = NULL;
+
+    box->warning = GPOINTER_TO_UINT (g_hash_table_lookup (numbers, box->c));
+    number = g_strdup_printf ("%u", box->warning);
+    if (box->warning > 9)
+      box->number_width = m->width (m->data, LAP_WEIGHT_STRONG, number, -1) * self->look.em + MARK_GAP;
+  }
 }
 
 /* The hours of the whole week, so that a filter doesn't move them. */
@@ -414,11 +436,11 @@ room_for_words (const LapWeekScore *self, const LapAxis *axis, const LapWeekBox 
 static void
 place_words (const LapWeekScore *self, const LapWeekBox *box, int room, LapWeekPlaced *placed)
 {
-  int mark = box->warning > 0 ? ceil (self->look.line) + 2 : 0, left, name = ceil (box->title_width);
-  int detail = ceil (box->detail_width), needed;
+  int mark = box->warning > 0 ? ceil (self->look.line) + ceil (box->number_width) + MARK_GAP : 0;
+  int name = ceil (box->title_width), detail = ceil (box->detail_width), left, needed;
 
-  placed->marked = mark > 0 && mark <= room;
-  left = room - (placed->marked ? mark : 0);
+  placed->mark = mark <= room ? mark : 0;
+  left = room - placed->mark;
   if (name <= left)
     placed->named = LAP_NAMED_WHOLE;
   else if (CUT * self->look.em <= left) {
@@ -428,7 +450,7 @@ place_words (const LapWeekScore *self, const LapWeekBox *box, int room, LapWeekP
     name = ceil (box->initials_width);
     placed->named = name <= left ? LAP_NAMED_INITIALS : LAP_NAMED_NOT;
   }
-  needed = (placed->marked ? mark : 0) + (placed->named != LAP_NAMED_NOT ? name : 0);
+  needed = placed->mark + (placed->named != LAP_NAMED_NOT ? name : 0);
   if (self->look.detailed)
     placed->detailed = placed->named == LAP_NAMED_WHOLE || placed->named == LAP_NAMED_CUT;
   else

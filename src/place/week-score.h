@@ -59,6 +59,7 @@ typedef struct {
   char     *initials;
   char     *detail;     /* "6:45, Mira, 60 min", or what of it goes behind the name */
   double    title_width, initials_width, detail_width; /* px */
+  double    number_width; /* of the warning's number where that stands beside its mark, from 10 on; else 0 */
 } LapWeekBox;
 
 /* Two that share a room or a coach at the same time. */
@@ -112,8 +113,8 @@ typedef struct {
   int      x, width;             /* of the bar */
   int      y;                    /* of the lane; the bar is `crest` px below */
   int      words_x, words_width; /* mark and words together */
+  int      mark;                 /* px of the mark, its number and the gap behind it; 0 = there is none, or no room */
   LapNamed named;
-  gboolean marked;               /* the mark has room */
   gboolean detailed;             /* the detail has room behind the name */
 } LapWeekPlaced;
 

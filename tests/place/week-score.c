@@ -245,6 +245,24 @@ test_looks (void)
   g_assert_cmpuint (none->boxes[0].row, ==, 6);
 }
 
+/* The mark of a warning stands before the name, a number from ten on behind it. */
+static void
+test_marks (void)
+{
+  LapWeekLook look = plain_look ();
+  g_autoptr (LapWeekScore) score = score_of (
+    "{" HEAD ", 'classes': [" CLASS ("a", "One", 60, "mon", "10:00", "loft", "mira") ", "
+    CLASS ("b", "Two", 60, "mon", "10:30", "yard", "mira") "]}", NULL, &look);
+  g_autoptr (LapAxis) axis = axis_of (score, 1, FALSE);
+  LapWeekPlaced placed = lap_week_score_place (score, axis, 0);
+
+  g_assert_cmpint (placed.mark, ==, LINE + 2);
+  g_assert_cmpint (placed.words_width, ==, LINE + 2 + 18 + 6 + 24); /* "One", "Mira" */
+  score->boxes[0].number_width = 14;
+  placed = lap_week_score_place (score, axis, 0);
+  g_assert_cmpint (placed.mark, ==, LINE + 2 + 14);
+}
+
 /* 18 January 2027 is a Monday. */
 static void
 test_dates (void)
@@ -255,14 +273,16 @@ test_dates (void)
     CLASS ("b", "Two", 60, "tue", "10:30", "loft", "teo") ", " CLASS ("c", "Three", 60, "wed", "11:00", "loft", "mira")
     ", " CLASS ("d", "Four", 60, "fri", "11:00", "loft", "mira") "],"
     "'except': [{'class': 'a', 'date': '2027-01-18', 'cancelled': true}, {'class': 'b', 'date': '2027-01-19', "
-    "'coach': 'mira'}, {'class': 'd', 'date': '2027-01-22', 'to': '2027-02-03'}]}", "2027-01-20", &look);
+    "'coach': 'mira'}, {'class': 'd', 'date': '2027-01-22', 'to': '2027-02-03'}, {'class': 'c', 'date': '2027-01-20', 'start': "
+    "'09:00'}]}", "2027-01-20", &look);
 
   g_assert_cmpint (score->bands[2].date, ==, lap_date_parse ("2027-01-20"));
   g_assert_true (score->boxes[0].off);
   g_assert_cmpstr (score->boxes[0].detail, ==, "cancelled");
   g_assert_true (score->boxes[1].changed);
   g_assert_cmpstr (score->boxes[1].detail, ==, "Mira for Teo");
-  g_assert_false (score->boxes[2].changed || score->boxes[2].off);
+  g_assert_true (score->boxes[2].changed && !score->boxes[2].off);
+  g_assert_cmpstr (score->boxes[2].detail, ==, "Mira, moved");
   g_assert_cmpstr (score->boxes[3].detail, ==, "moved to 2027-02-03");
 }
 
@@ -389,6 +409,7 @@ main (int argc, char **argv)
   g_test_add_func ("/week-score/hits", test_hits);
   g_test_add_func ("/week-score/clashes", test_clashes);
   g_test_add_func ("/week-score/looks", test_looks);
+  g_test_add_func ("/week-score/marks", test_marks);
   g_test_add_func ("/week-score/dates", test_dates);
   g_test_add_func ("/week-score/up-and-down", test_up_and_down);
   g_test_add_func ("/week-score/random", test_random);

@@ -16,7 +16,7 @@ struct _LapWeekCard {
   char         *id;
   LapWeekPlaced placed;
   gboolean      picked;
-  PangoLayout  *name, *detail, *number;
+  PangoLayout  *name, *detail, *number, *none;
 };
 
 G_DEFINE_FINAL_TYPE (LapWeekCard, lap_week_card, GTK_TYPE_WIDGET)
@@ -129,13 +129,16 @@ draw_words (LapWeekCard *self, cairo_t *cr, int left)
   double top = score->crest + score->bar, line = score->look.line;
   int along = 0, width;
 
-  if (p->marked) {
+  if (p->mark > 0) {
     guint n = the_box (self)->warning;
     const LapWarning *warning = lap_checkup_nth (lap_document_checkup (self->scene->document), n - 1);
     double x = self->scene->axis->mirrored ? p->words_x + p->words_width - left - line : p->words_x - left;
 
-    lap_mark_paint (cr, warning->check->severity, self->number, x, top, line);
-    along = line + 2;
+    /* A number that has no room in its mark stands beside it. */
+    lap_mark_paint (cr, warning->check->severity, n < 10 ? self->number : self->none, x, top, line);
+    if (n >= 10)
+      lap_paint_layout (cr, self->number, &ink, text_x (self, self->number, left, line), top);
+    along = p->mark;
   }
   if (p->named == LAP_NAMED_NOT)
     return;
@@ -195,6 +198,7 @@ lap_week_card_dispose (GObject *object)
   g_clear_object (&self->name);
   g_clear_object (&self->detail);
   g_clear_object (&self->number);
+  g_clear_object (&self->none);
   g_clear_object (&self->scene);
   g_clear_pointer (&self->id, g_free);
   G_OBJECT_CLASS (lap_week_card_parent_class)->dispose (object);
@@ -256,13 +260,13 @@ make_words (LapWeekCard *self)
   const LapWeekBox *box = the_box (self);
   const LapWeekPlaced *p = &self->placed;
   g_autofree char *number = g_strdup_printf ("%u", box->warning);
-  int mark = p->marked ? (int) self->scene->look.line + 2 : 0;
 
   set_layout (self, &self->name, p->named == LAP_NAMED_INITIALS ? box->initials : lap_class_title (box->c), TRUE, box->off, 1);
-  pango_layout_set_width (self->name, p->named == LAP_NAMED_CUT ? (p->words_width - mark) * PANGO_SCALE : -1);
+  pango_layout_set_width (self->name, p->named == LAP_NAMED_CUT ? (p->words_width - p->mark) * PANGO_SCALE : -1);
   set_layout (self, &self->detail, box->detail, FALSE, FALSE, 1);
   pango_layout_set_width (self->detail, self->scene->score->look.detailed ? p->words_width * PANGO_SCALE : -1);
-  set_layout (self, &self->number, number, TRUE, FALSE, box->warning < 10 ? 0.82 : 0.6);
+  set_layout (self, &self->number, number, TRUE, FALSE, box->warning < 10 ? 0.82 : 1);
+  set_layout (self, &self->none, "", FALSE, FALSE, 1);
 }
 
 static void

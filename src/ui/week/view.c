@@ -12,6 +12,7 @@
 #include "ui/week/menu.h"
 #include "ui/week/moves.h"
 #include "ui/week/verbs.h"
+#include "ui/week/words.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -21,12 +22,11 @@
 struct _LapWeekView {
   GtkWidget     parent_instance;
   LapWeekScene *scene;
-  GtkWidget    *filter, *day_bar, *day_name, *corner, *scroll, *bar, *strip, *tray;
+  GtkWidget    *filter, *day_bar, *day_name, *corner, *scroll, *bar, *strip, *tray, *legend;
   GtkWidget    *menu;     /* the last that was opened, a child of the strip, or NULL */
   char         *pressed;  /* the class under a button that hasn't been released */
   LapPlace      spot;     /* its strings are the week's */
   gboolean      has_spot;
-  gboolean      was_all;  /* all days are wanted where there is room */
   guint         settling; /* an idle source */
   double        x;        /* of the pointer over the strip */
 };
@@ -53,6 +53,7 @@ settle_cb (gpointer data)
   } else if (!narrow && self->scene->look.day >= 0)
     lap_week_scene_set_day (self->scene, -1);
   lap_week_scene_set_detailed (self->scene, narrow || lap_week_scene_tall (self->scene) <= height);
+  gtk_widget_set_visible (self->legend, !narrow);
   gtk_widget_set_visible (self->bar, self->scene->axis->width > self->scene->axis->view + 1);
   return G_SOURCE_REMOVE;
 }
@@ -96,8 +97,15 @@ show_day (LapWeekView *self)
   int day = self->scene->look.day;
 
   gtk_widget_set_visible (self->day_bar, day >= 0);
-  if (day >= 0)
-    gtk_label_set_text (GTK_LABEL (self->day_name), lap_words_label (&lap_days, day));
+  if (day >= 0) {
+    int date = self->scene->score->bands[0].date;
+    g_autofree char *short_date = date != 0 ? lap_short_date_text (date) : NULL;
+    /* Translators: a day of the week and its date. */
+    g_autofree char *text = short_date != NULL ? g_strdup_printf (_("%1$s, %2$s"), lap_words_label (&lap_days, day), short_date)
+                                               : g_strdup (lap_words_label (&lap_days, day));
+
+    gtk_label_set_text (GTK_LABEL (self->day_name), text);
+  }
 }
 
 static void
@@ -458,7 +466,8 @@ lap_week_view_new (LapDocument *document)
   gtk_box_append (GTK_BOX (box), self->filter);
   gtk_box_append (GTK_BOX (box), make_day_bar (self));
   gtk_box_append (GTK_BOX (box), make_board (self));
-  gtk_box_append (GTK_BOX (box), make_legend ());
+  self->legend = make_legend ();
+  gtk_box_append (GTK_BOX (box), self->legend);
   self->tray = lap_week_tray_new (self->scene);
   gtk_box_append (GTK_BOX (box), self->tray);
   gtk_widget_set_parent (box, GTK_WIDGET (self));

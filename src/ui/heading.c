@@ -10,6 +10,7 @@
 struct _LapHeading {
   GtkWidget  parent_instance;
   GtkWidget *title, *formula, *coach, *length;
+  LapDocument *document; /* the window's, which outlives it */
 };
 
 G_DEFINE_FINAL_TYPE (LapHeading, lap_heading, GTK_TYPE_WIDGET)
@@ -88,8 +89,29 @@ lap_heading_show (LapHeading *self, LapDocument *document)
                           formula);
   gtk_label_set_text (GTK_LABEL (self->title), lap_document_title (document));
   gtk_label_set_text (GTK_LABEL (self->coach), led);
+  self->document = document;
   gtk_label_set_text (GTK_LABEL (self->length), length);
+  gtk_widget_remove_css_class (self->length, "previewed");
   gtk_widget_set_visible (self->coach, led != NULL);
+}
+
+void
+lap_heading_preview (LapHeading *self, int seconds)
+{
+  g_autofree char *now = lap_document_length_text (self->document), *from = NULL, *to = NULL, *both = NULL;
+  int length = lap_document_timeline (self->document)->length;
+
+  if (seconds == length) {
+    gtk_label_set_text (GTK_LABEL (self->length), now);
+    gtk_widget_remove_css_class (self->length, "previewed");
+    return;
+  }
+  from = lap_clock_text (length);
+  to = lap_clock_text (seconds);
+  /* Translators: how long the session lasts, and would last. */
+  both = g_strdup_printf (_("%1$s → %2$s"), from, to);
+  gtk_label_set_text (GTK_LABEL (self->length), both);
+  gtk_widget_add_css_class (self->length, "previewed");
 }
 
 void

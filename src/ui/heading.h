@@ -15,6 +15,9 @@ G_DECLARE_FINAL_TYPE (LapHeading, lap_heading, LAP, HEADING, GtkWidget)
 
 void lap_heading_show (LapHeading *heading, LapDocument *document);
 
+/* Shows that the session would last @seconds, as "30:10 → 29:40"; as long as it does: no more. */
+void lap_heading_preview (LapHeading *heading, int seconds);
+
 /* Opens the line in which a formula is typed. */
 void lap_heading_type_formula (LapHeading *heading);
 

@@ -139,6 +139,15 @@ lap_session_window_subtitle (LapWindow *window)
 }
 
 static void
+context_cb (LapSessionWindow *self, guint change)
+{
+  const LapScore *shown = self->context->preview != NULL ? self->context->preview : self->context->score;
+
+  if (change & LAP_SCORE_PREVIEW)
+    lap_heading_preview (LAP_HEADING (self->heading), shown->timeline->length);
+}
+
+static void
 document_cb (LapSessionWindow *self, LapDocument *document)
 {
   g_autofree char *length = lap_document_length_text (document);
@@ -234,6 +243,7 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
   lap_shelf_set_context (LAP_SHELF (self->shelf), self->context);
   g_signal_connect_object (lap_shelf_grid (LAP_SHELF (self->shelf)), "dragging", G_CALLBACK (dragging_cb), self,
                            G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   document_cb (self, document);
   lap_window_set_document (LAP_WINDOW (self), document);

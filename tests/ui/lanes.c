@@ -4,6 +4,7 @@
 #include "edit/verbs.h"
 #include "place/muscles.h"
 #include "place/plans.h"
+#include "ui/heading.h"
 #include "ui/score/folds.h"
 #include "ui/score/marks.h"
 #include "ui/score/muscles.h"
@@ -317,6 +318,41 @@ test_remedy_previews (void)
   windows_close (window);
 }
 
+static const char *
+length_told (LapWindow *window)
+{
+  GtkWidget *heading = windows_find (GTK_WIDGET (window), LAP_TYPE_HEADING, NULL);
+
+  for (GtkWidget *child = gtk_widget_get_first_child (heading); child != NULL; child = gtk_widget_get_next_sibling (child))
+    if (gtk_widget_has_css_class (child, "length"))
+      return gtk_label_get_text (GTK_LABEL (child));
+  g_assert_not_reached ();
+}
+
+/* A remedy that changes how long it lasts says so over the score while it is pointed at. */
+static void
+test_length_previews (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  LapDocument *document = lap_window_document (window);
+  g_autofree char *was = g_strdup (length_told (window)), *then = NULL, *both = NULL, *now = NULL;
+  g_autoptr (LapEdits) edits = NULL;
+  int length = lap_document_timeline (document)->length;
+  LapBlock *block = lap_part_nth (lap_session_nth (lap_document_session (document), 0), 0);
+
+  edits = lap_verb_set_seconds (block, block->seconds + 30, lap_document_catalogue (document));
+  now = lap_clock_text (length);
+  then = lap_clock_text (length + 30);
+  both = g_strdup_printf ("%s → %s", now, then);
+  lap_score_preview (context, edits);
+  windows_settle (window);
+  g_assert_cmpstr (length_told (window), ==, both);
+  lap_score_preview (context, NULL);
+  g_assert_cmpstr (length_told (window), ==, was);
+  windows_close (window);
+}
+
 /* The film clock begins with the camera, before the first block. */
 static void
 test_film_clock (void)
@@ -356,6 +392,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/fit", test_fit);
   g_test_add_func ("/ui/lanes/folded-words", test_folded_words);
   g_test_add_func ("/ui/lanes/remedy-previews", test_remedy_previews);
+  g_test_add_func ("/ui/lanes/length-previews", test_length_previews);
   g_test_add_func ("/ui/lanes/film-clock", test_film_clock);
   return g_test_run ();
 }

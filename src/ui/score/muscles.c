@@ -22,6 +22,7 @@ G_DEFINE_FINAL_TYPE (LapMusclesLane, lap_muscles_lane, LAP_TYPE_LANE)
 #define HARD   0.6  /* of the row, of what works hard */
 #define HELPS  0.35 /* of what helps */
 #define REACH  5    /* px that a clash reaches into its neighbours */
+#define MOST_COMPARED 500 /* clashes in view, beyond which none is seen alone */
 #define HEAD   8    /* px more than a line that the title takes */
 
 typedef enum { LOOK_FADE, LOOK_LATER, LOOK_HARD, LOOK_OUTLINE, LOOK_HELPS, N_LOOKS } Look;
@@ -165,6 +166,52 @@ lap_muscles_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int hei
   paint_clashes (lane, cr, axis, self->open, head);
 }
 
+static gboolean
+is_among (const GArray *clashes, const LapClash *clash)
+{
+  for (guint i = 0; i < clashes->len; i++) {
+    const LapClash *other = &g_array_index (clashes, LapClash, i);
+
+    if (other->x == clash->x && other->width == clash->width && other->rows == clash->rows)
+      return TRUE;
+  }
+  return FALSE;
+}
+
+/* Those of @some that aren't among @others. */
+static void
+add_others (cairo_t *cr, const GArray *some, const GArray *others, int line, gboolean open, int head)
+{
+  for (guint i = 0; i < some->len; i++)
+    if (!is_among (others, &g_array_index (some, LapClash, i)))
+      add_clash (cr, &g_array_index (some, LapClash, i), line, open, head);
+}
+
+/* A clash that would be gone is emptied, one that would come is filled as those that are. */
+static void
+lap_muscles_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, const LapCheckup *checkup, int height)
+{
+  LapScoreContext *context = lap_lane_context (lane);
+  gboolean open = LAP_MUSCLES_LANE (lane)->open;
+  int line = lap_lane_line (lane), head = lap_muscles_lane_head (LAP_MUSCLES_LANE (lane));
+  g_autoptr (GArray) now = lap_score_clashes (context->score, context->axis);
+  g_autoptr (GArray) then = lap_score_clashes (score, context->axis);
+  GdkRGBA paper = lap_colour (LAP_COLOUR_PAPER), note = lap_colour (LAP_COLOUR_NOTE), accent = lap_colour (LAP_COLOUR_WORK);
+
+  if (MAX (now->len, then->len) > MOST_COMPARED)
+    return;
+  add_others (cr, now, then, line, open, head);
+  gdk_cairo_set_source_rgba (cr, &paper);
+  cairo_fill_preserve (cr);
+  gdk_cairo_set_source_rgba (cr, &accent);
+  cairo_stroke (cr);
+  add_others (cr, then, now, line, open, head);
+  gdk_cairo_set_source_rgba (cr, &note);
+  cairo_fill_preserve (cr);
+  gdk_cairo_set_source_rgba (cr, &accent);
+  cairo_stroke (cr);
+}
+
 /* On the join in the first region they share; what isn't about one region stands above the rows. */
 static int
 lap_muscles_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
@@ -187,6 +234,7 @@ lap_muscles_lane_class_init (LapMusclesLaneClass *klass)
 
   lane_class->height = lap_muscles_lane_height;
   lane_class->paint = lap_muscles_lane_paint;
+  lane_class->preview = lap_muscles_lane_preview;
   lane_class->marks = &lap_lane_muscles;
   lane_class->mark_y = lap_muscles_lane_mark_y;
 }

@@ -113,6 +113,50 @@ lap_talk_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height
   }
 }
 
+static gboolean
+is_same (const LapTalkRoom *a, const LapTalkRoom *b)
+{
+  return a->span.start == b->span.start && a->span.end == b->span.end && a->seconds == b->seconds && a->need == b->need;
+}
+
+/* What a vessel would hold, where that is another: as far as it would be filled, and beyond the rim what spills over. */
+static void
+preview_room (cairo_t *cr, const LapAxis *axis, const LapTalkRoom *room, int height)
+{
+  double a = lap_axis_x (axis, room->span.start), b = lap_axis_x (axis, room->span.end), top = PAD + SPILL;
+  double foot = height - PAD, x = round (MIN (a, b)), width = round (MAX (a, b)) - x, filled;
+  gboolean over = room->need > room->seconds;
+
+  if (room->seconds <= 0 || width < LEAST || x > axis->view || x + width < 0)
+    return;
+  filled = over ? foot - PAD : (foot - top) * room->need / room->seconds;
+  cairo_rectangle (cr, x + 1, foot - filled, width - 2, filled);
+}
+
+/* Both go by time, so that one look at each is enough. */
+static void
+lap_talk_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, const LapCheckup *checkup, int height)
+{
+  LapScoreContext *context = lap_lane_context (lane);
+  const LapTalk *now = lap_checkup_talk (lap_document_checkup (context->document)), *then = lap_checkup_talk (checkup);
+  guint first, end, at = 0;
+
+  if (now == NULL || then == NULL)
+    return;
+  lap_score_turns (score, context->axis, &first, &end);
+  for (guint i = first; i < MIN (end, then->n); i++) {
+    const LapTalkTurn *turn = &then->turns[i];
+
+    while (at + 1 < now->n && now->turns[at].work.span.start < turn->work.span.start)
+      at++;
+    if (now->n == 0 || !is_same (&now->turns[at].gap, &turn->gap))
+      preview_room (cr, context->axis, &turn->gap, height);
+    if (now->n == 0 || !is_same (&now->turns[at].work, &turn->work))
+      preview_room (cr, context->axis, &turn->work, height);
+  }
+  cairo_stroke (cr);
+}
+
 static int
 lap_talk_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 {
@@ -126,6 +170,7 @@ lap_talk_lane_class_init (LapTalkLaneClass *klass)
 
   lane_class->height = lap_talk_lane_height;
   lane_class->paint = lap_talk_lane_paint;
+  lane_class->preview = lap_talk_lane_preview;
   lane_class->marks = &lap_lane_talk;
   lane_class->mark_y = lap_talk_lane_mark_y;
 }

@@ -4,6 +4,7 @@
  */
 #include "ui/score/block.h"
 
+#include "place/names.h"
 #include "ui/figures.h"
 #include "ui/palette.h"
 #include "ui/score/ground.h"
@@ -20,6 +21,8 @@ struct _LapBlockWidget {
   int              round;
   int              body;
   gboolean         selected;
+  LapName         *words; /* of its name */
+  guint32          fit;   /* how they are set */
   PangoLayout     *name, *number, *seconds;
 };
 
@@ -27,6 +30,7 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 
 #define TOP       5   /* px above the number and below the name */
 #define GAP       3   /* px between rows */
+#define PAD       4   /* px beside the name */
 #define NAMED     40  /* px from which a name is shown */
 #define NUMBERED  14
 #define FIGURE    2  /* lines of text above the body; it may reach into the number's */
@@ -87,7 +91,7 @@ is_hollow (LapBlockWidget *self)
 {
   const LapTask *task = task_of (self);
 
-  return task != NULL && task->shown == NULL;
+  return the_box (self)->kind == LAP_BOX_EXERCISE && task != NULL && task->shown == NULL;
 }
 
 static void
@@ -179,11 +183,30 @@ draw_seconds (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, i
     lap_paint_text (snapshot, self->seconds, &ink, x + (self->body - text) / 2, top + (height - text_height) / 2);
 }
 
+/* In as many lines as there is room for below the ground. It is shaped anew only when other words fit. */
+static void
+draw_name (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int line)
+{
+  guint lines = MAX (1, (gtk_widget_get_height (GTK_WIDGET (self)) - top) / line);
+  guint32 fit = lap_name_fit (self->words, width - 2 * PAD, lines);
+  GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
+  int text;
+
+  if (fit != self->fit) {
+    g_autofree char *set = lap_name_set (self->words, fit);
+
+    pango_layout_set_text (self->name, set, -1);
+    self->fit = fit;
+  }
+  pango_layout_get_pixel_size (self->name, &text, NULL);
+  lap_paint_text (snapshot, self->name, &ink, self->context->axis->mirrored ? width - PAD - text : PAD, top);
+}
+
 static void
 draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
 {
   const LapBox *box = the_box (self);
-  GdkRGBA work = lap_colour (LAP_COLOUR_WORK), ink = lap_colour (LAP_COLOUR_INK);
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
   gboolean mirrored = self->context->axis->mirrored;
   int top, height, text;
 
@@ -195,8 +218,7 @@ draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
     lap_paint_text (snapshot, self->number, &work, mirrored ? width - text - 5 : 5, TOP);
   if (width < NAMED || box->kind == LAP_BOX_GAP)
     return;
-  pango_layout_set_width (self->name, (width - 8) * PANGO_SCALE);
-  lap_paint_text (snapshot, self->name, &ink, 4, top + height + GAP);
+  draw_name (self, snapshot, width, top + height + GAP, line);
 }
 
 static void
@@ -228,6 +250,7 @@ lap_block_widget_dispose (GObject *object)
 {
   LapBlockWidget *self = LAP_BLOCK_WIDGET (object);
 
+  g_clear_pointer (&self->words, lap_name_free);
   g_clear_object (&self->name);
   g_clear_object (&self->number);
   g_clear_object (&self->seconds);
@@ -296,6 +319,16 @@ spoken (LapBlockWidget *self)
   return g_strdup_printf (_("%1$s, warning %2$u"), label, warning);
 }
 
+static double
+word_width (const char *text, int length, gpointer layout)
+{
+  int width;
+
+  pango_layout_set_text (layout, text, length);
+  pango_layout_get_size (layout, &width, NULL);
+  return width / (double) PANGO_SCALE;
+}
+
 static void
 make_words (LapBlockWidget *self)
 {
@@ -305,10 +338,16 @@ make_words (LapBlockWidget *self)
   g_autofree char *number = g_strdup_printf ("%d", box->block + 1), *seconds = g_strdup_printf ("%d", box->work);
   LapPart *part = score->timeline->parts[box->part].part;
 
-  self->name = layout_of (self, self->name, name, FALSE);
-  pango_layout_set_height (self->name, -2);
-  pango_layout_set_ellipsize (self->name, PANGO_ELLIPSIZE_END);
-  pango_layout_set_wrap (self->name, PANGO_WRAP_WORD_CHAR);
+  self->name = layout_of (self, self->name, "", FALSE);
+  g_clear_pointer (&self->words, lap_name_free);
+  self->words = lap_name_new (name, word_width, self->name);
+  pango_layout_set_text (self->name, name, -1);
+  /* Lines keep to the side where time comes from, however the letters run. */
+  pango_layout_set_alignment (self->name, self->context->axis->mirrored ==
+                                            (pango_layout_get_direction (self->name, 0) == PANGO_DIRECTION_RTL)
+                                            ? PANGO_ALIGN_LEFT : PANGO_ALIGN_RIGHT);
+  pango_layout_set_text (self->name, "", -1);
+  self->fit = 0;
   self->number = layout_of (self, self->number, number, TRUE);
   self->seconds = layout_of (self, self->seconds, seconds, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);

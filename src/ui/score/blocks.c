@@ -10,6 +10,7 @@
 #include "ui/score/blocks.h"
 
 #include "ui/palette.h"
+#include "ui/score/words.h"
 #include "ui/shortcuts.h"
 #include "ui/score/block.h"
 #include "ui/score/captions.h"
@@ -314,6 +315,20 @@ block_at (LapBlocksLane *self, double x)
   return hit.box != LAP_NO_BOX && lap_box_is_block (&context->score->boxes[hit.box]) ? hit.box : LAP_NO_BOX;
 }
 
+/* All of a block's name, which it may be too narrow to show. */
+static gboolean
+tooltip_cb (LapBlocksLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *tooltip)
+{
+  guint box = by_keyboard ? LAP_NO_BOX : block_at (self, x);
+  g_autofree char *words = NULL;
+
+  if (box == LAP_NO_BOX)
+    return FALSE;
+  words = lap_box_label (lap_lane_context (LAP_LANE (self))->score, box);
+  gtk_tooltip_set_text (tooltip, words);
+  return TRUE;
+}
+
 static void
 open_menu (LapBlocksLane *self, int x, int y, int width, int height)
 {
@@ -469,6 +484,7 @@ lap_blocks_lane_constructed (GObject *object)
 {
   G_OBJECT_CLASS (lap_blocks_lane_parent_class)->constructed (object);
   lap_score_drag_install (LAP_BLOCKS_LANE (object));
+  g_signal_connect (object, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
 }
 
 static void

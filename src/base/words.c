@@ -41,14 +41,28 @@ lap_words_mask (const LapWords *words, const char * const *ids)
   return mask;
 }
 
+/* A label as it stands within a sentence: languages that write nouns with a capital keep it. */
+static char *
+within (const char *label)
+{
+  /* Translators: "lower" where the words of a list within a sentence begin with a small letter ("Chest and upper
+   * back"), "keep" where they stay as they are. */
+  gboolean lower = g_str_equal (_("lower"), "lower");
+  gunichar first = g_utf8_get_char (label);
+  g_autofree char *small = g_utf8_strdown (label, g_utf8_next_char (label) - label);
+
+  return lower && first != 0 ? g_strconcat (small, g_utf8_next_char (label), NULL) : g_strdup (label);
+}
+
 char *
 lap_words_join (const LapWords *words, guint32 mask)
 {
-  g_autoptr (GPtrArray) items = g_ptr_array_new ();
+  g_autoptr (GPtrArray) items = g_ptr_array_new_with_free_func (g_free);
 
   for (guint i = 0; i < words->n; i++)
     if (mask & LAP_BIT (i))
-      g_ptr_array_add (items, (gpointer) lap_words_label (words, i));
+      g_ptr_array_add (items, items->len > 0 ? within (lap_words_label (words, i))
+                                             : g_strdup (lap_words_label (words, i)));
   g_ptr_array_add (items, NULL);
   return lap_join ((const char * const *) items->pdata);
 }

@@ -34,7 +34,7 @@ const char *lap_words_label  (const LapWords     *words,
 /* The set of @ids (NULL is the empty set); unknown ones are passed over. */
 guint32     lap_words_mask   (const LapWords     *words,
                               const char * const *ids);
-/* "a, b and c" of the labels in @mask, translated; "" for none. */
+/* "A, b and c" of the labels in @mask, translated; "" for none. */
 char       *lap_words_join   (const LapWords     *words,
                               guint32             mask);
 /* "squat, lunge, …" of all ids, for messages. */

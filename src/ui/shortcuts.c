@@ -220,6 +220,34 @@ opens_group (guint n)
   return TRUE;
 }
 
+/* Without those of the keypad, which do what their likes do. */
+static char *
+shown_keys (const char *keys)
+{
+  g_auto (GStrv) all = g_strsplit (keys, " ", -1);
+  g_autoptr (GStrvBuilder) shown = g_strv_builder_new ();
+  g_auto (GStrv) some = NULL;
+
+  for (guint i = 0; all[i] != NULL; i++)
+    if (strstr (all[i], "KP_") == NULL)
+      g_strv_builder_add (shown, all[i]);
+  some = g_strv_builder_end (shown);
+  return g_strjoinv (" ", some);
+}
+
+/* GTK shows a key that nobody translated by the name it has in code, "Page_Down". */
+static void
+name_keys (GtkWidget *widget)
+{
+  if (GTK_IS_LABEL (widget) && gtk_widget_has_css_class (widget, "keycap")) {
+    g_autofree char *name = g_strdelimit (g_strdup (gtk_label_get_text (GTK_LABEL (widget))), "_", ' ');
+
+    gtk_label_set_text (GTK_LABEL (widget), name);
+  }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    name_keys (child);
+}
+
 static void
 write_group (GString *ui, guint first)
 {
@@ -229,7 +257,7 @@ write_group (GString *ui, guint first)
   g_string_append_printf (ui, "<child><object class='GtkShortcutsGroup'><property name='title'>%s</property>", heading);
   for (guint i = first; i < G_N_ELEMENTS (shortcuts); i++) {
     g_autofree char *title = g_markup_escape_text (_(shortcuts[i].title), -1);
-    g_autofree char *keys = g_markup_escape_text (shortcuts[i].keys, -1);
+    g_autofree char *some = shown_keys (shortcuts[i].keys), *keys = g_markup_escape_text (some, -1);
 
     if (!g_str_equal (shortcuts[i].group, group))
       continue;
@@ -253,5 +281,6 @@ lap_shortcuts_window (void)
       write_group (ui, i);
   g_string_append (ui, "</object></child></object></interface>");
   builder = gtk_builder_new_from_string (ui->str, ui->len);
+  name_keys (GTK_WIDGET (gtk_builder_get_object (builder, "window")));
   return GTK_WINDOW (gtk_builder_get_object (builder, "window"));
 }

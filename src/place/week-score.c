@@ -202,6 +202,16 @@ by_place (gconstpointer a, gconstpointer b)
   return (x->occurrence > y->occurrence) - (x->occurrence < y->occurrence);
 }
 
+static guint
+nth_of (GArray *boxes, const LapClass *c)
+{
+  guint nth = 0;
+
+  for (guint i = 0; i < boxes->len; i++)
+    nth += g_array_index (boxes, LapWeekBox, i).c == c;
+  return nth;
+}
+
 static void
 make_boxes (LapWeekScore *self, LapAttachments *attachments)
 {
@@ -218,6 +228,7 @@ make_boxes (LapWeekScore *self, LapAttachments *attachments)
       continue;
     lap_class_facts (o->c, attachments, &facts);
     box.strain = facts.strain;
+    box.nth = o->date != 0 ? nth_of (boxes, o->c) : 0;
     box.end = MIN (o->start + o->c->minutes, LAP_DAY_MINUTES);
     box.off = o->state != LAP_HELD;
     box.changed = o->state == LAP_HELD && o->exception != NULL;

@@ -47,6 +47,7 @@ typedef struct {
 typedef struct {
   guint     occurrence;
   LapClass *c;
+  guint     nth;        /* of the occurrences of its class: 0 but where one is moved here from another week */
   guint     row;
   guint     lane;       /* of its row, from the top */
   guint     next;       /* the box after it in its lane, or LAP_NO_WEEK_BOX */

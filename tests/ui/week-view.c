@@ -511,6 +511,21 @@ test_dates (void)
   close_view (&f);
 }
 
+/* A class that another week sends here stands beside its own. */
+static void
+test_twice (void)
+{
+  Fixture f = show (read_text (HEAD EARLY ", " NOON "], 'except': [{'class': 'early', 'date': '2027-01-11', 'to': "
+                               "'2027-01-20'}]}"), 1300, 900);
+
+  g_assert_cmpuint (lap_week_strip_n_live (lap_week_view_strip (f.view)), ==, 2);
+  lap_document_set_date (f.document, lap_date_parse ("2027-01-20"));
+  settle (&f);
+  g_assert_cmpuint (lap_week_strip_n_live (lap_week_view_strip (f.view)), ==, 3);
+  g_assert_cmpuint (f.scene->score->boxes[2].nth, ==, 1);
+  close_view (&f);
+}
+
 /* A remedy is drawn before it is taken, and the week isn't another one for that. */
 static void
 test_preview (void)
@@ -735,6 +750,7 @@ main (int argc, char **argv)
   g_test_add_func ("/week-view/filter", test_filter);
   g_test_add_func ("/week-view/narrow", test_narrow);
   g_test_add_func ("/week-view/dates", test_dates);
+  g_test_add_func ("/week-view/twice", test_twice);
   g_test_add_func ("/week-view/preview", test_preview);
   g_test_add_func ("/week-view/mouse-and-keys", test_mouse_and_keys);
   g_test_add_func ("/week-view/walk", test_walk);

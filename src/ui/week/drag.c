@@ -332,7 +332,8 @@ begin_cb (Drag *drag, double x, double y)
   else {
     LapWeekHit hit = lap_week_score_hit (scene->score, scene->axis, x, y, REACH);
 
-    if (hit.box == LAP_NO_WEEK_BOX || (scene->score->boxes[hit.box].off && lap_week_scene_date (scene) != 0))
+    /* What isn't held can't be carried, nor what another week has sent here. */
+    if (hit.box == LAP_NO_WEEK_BOX || scene->score->boxes[hit.box].off || scene->score->boxes[hit.box].nth > 0)
       return;
     drag->id = g_strdup (scene->score->boxes[hit.box].c->id);
     drag->grab = hit.minute - scene->score->boxes[hit.box].start;

@@ -19,7 +19,7 @@ struct _LapWeekStrip {
   GtkWidget      parent_instance;
   LapWeekScene  *scene;
   GtkAdjustment *across;
-  GHashTable    *live; /* id -> LapWeekCard that shows it */
+  GHashTable    *live; /* key -> LapWeekCard that shows it */
   GPtrArray     *free; /* LapWeekCard that show nothing, transfer none: children */
   char          *tag;
   double         tag_x, tag_y;
@@ -47,6 +47,13 @@ lap_week_strip_scene (LapWeekStrip *self)
 
 /* Which classes are widgets */
 
+/* Of a class that is in the week twice, moved here from another one, the second has a widget of its own. */
+static char *
+key_of (const LapWeekBox *box)
+{
+  return box->nth == 0 ? g_strdup (box->c->id) : g_strdup_printf ("%s\n%u", box->c->id, box->nth);
+}
+
 static gboolean
 is_wanted (LapWeekStrip *self, guint i)
 {
@@ -64,9 +71,10 @@ is_wanted (LapWeekStrip *self, guint i)
 }
 
 static LapWeekCard *
-card_for (LapWeekStrip *self, const char *id)
+card_for (LapWeekStrip *self, const LapWeekBox *box)
 {
-  GtkWidget *card = lap_week_strip_find (self, id);
+  g_autofree char *key = key_of (box);
+  GtkWidget *card = lap_week_strip_find (self, key);
 
   if (card != NULL)
     return LAP_WEEK_CARD (card);
@@ -77,7 +85,7 @@ card_for (LapWeekStrip *self, const char *id)
     gtk_widget_set_parent (card, GTK_WIDGET (self));
   }
   gtk_widget_set_child_visible (card, TRUE);
-  g_hash_table_insert (self->live, g_strdup (id), card);
+  g_hash_table_insert (self->live, g_steal_pointer (&key), card);
   return LAP_WEEK_CARD (card);
 }
 
@@ -103,24 +111,24 @@ release (LapWeekStrip *self, GHashTable *wanted)
 static void
 bind_all (LapWeekStrip *self)
 {
-  g_autoptr (GHashTable) wanted = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr (GHashTable) wanted = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GArray) boxes = g_array_new (FALSE, FALSE, sizeof (guint));
   const LapWeekScore *score = self->scene->score;
   GtkWidget *before = NULL;
 
   if (self->scene->pango == NULL)
     return;
   for (guint i = 0; i < score->n; i++)
-    if (is_wanted (self, i))
-      g_hash_table_insert (wanted, score->boxes[i].c->id, GUINT_TO_POINTER (i));
+    if (is_wanted (self, i)) {
+      g_hash_table_add (wanted, key_of (&score->boxes[i]));
+      g_array_append_val (boxes, i);
+    }
   release (self, wanted);
-  for (guint i = 0; i < score->n; i++) {
-    LapWeekCard *card;
+  for (guint i = 0; i < boxes->len; i++) {
+    guint box = g_array_index (boxes, guint, i);
+    LapWeekCard *card = card_for (self, &score->boxes[box]);
 
-    if (!g_hash_table_contains (wanted, score->boxes[i].c->id) ||
-        g_hash_table_lookup (wanted, score->boxes[i].c->id) != GUINT_TO_POINTER (i))
-      continue;
-    card = card_for (self, score->boxes[i].c->id);
-    lap_week_card_bind (card, i, i + 1, score->n);
+    lap_week_card_bind (card, box, box + 1, score->n);
     if (gtk_widget_get_prev_sibling (GTK_WIDGET (card)) != before)
       gtk_widget_insert_after (GTK_WIDGET (card), GTK_WIDGET (self), before);
     before = GTK_WIDGET (card);

@@ -12,9 +12,10 @@ typedef struct {
 
 static const Item always[] = { { N_("_Add a class here"), "week.add-here" }, { N_("_Paste"), "week.paste" }, { NULL, NULL } };
 static const Item one[] = {
-  { N_("_Open the session or place it"), "week.enter" }, { N_("Cu_t"), "week.cut" }, { N_("_Copy"), "week.copy" },
-  { N_("_Duplicate"), "week.duplicate" }, { NULL, NULL },
+  { N_("Cu_t"), "week.cut" }, { N_("_Copy"), "week.copy" }, { N_("_Duplicate"), "week.duplicate" }, { NULL, NULL },
 };
+static const Item session[] = { { N_("_Open its session"), "week.enter" }, { NULL, NULL } };
+static const Item waiting[] = { { N_("P_lace it where there is room"), "week.enter" }, { NULL, NULL } };
 static const Item times[] = {
   { N_("_Earlier"), "week.earlier" }, { N_("_Later"), "week.later" }, { N_("Lo_nger"), "week.longer" },
   { N_("_Shorter"), "week.shorter" }, { N_("A day _before"), "week.day-before" }, { N_("A day a_fter"), "week.day-after" },
@@ -96,6 +97,10 @@ lap_week_menu_new (LapWeekScene *scene, int day)
   GtkWidget *popover;
 
   if (c != NULL) {
+    if (!lap_class_is_placed (c))
+      add_section (menu, waiting);
+    else if (c->session != NULL && *c->session != '\0')
+      add_section (menu, session);
     add_section (menu, one);
     if (lap_class_is_placed (c))
       add_section (menu, times);

@@ -310,6 +310,7 @@ add_at (LapWeekScene *scene, const LapPlace *place)
   g_autoptr (LapClass) c = lap_class_new (like != NULL ? like->kind : _("class"), like != NULL ? like->minutes : NEW_MINUTES);
   g_autoptr (GPtrArray) added = g_ptr_array_new ();
 
+  c->title = g_strdup (_("New class"));
   c->day = place->day;
   c->start = place->day >= 0 ? MIN (place->start, LAP_DAY_MINUTES - c->minutes) : -1;
   c->room = g_strdup (place->room);

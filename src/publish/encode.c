@@ -8,8 +8,8 @@
 
 static const char *const mov[] = { "-c:v", "copy", "-f", "mov", NULL };
 static const char *const webm[] = { "-c:v", "libvpx-vp9", "-pix_fmt", "yuva420p", "-deadline", "realtime", "-cpu-used",
-                                    "8", "-row-mt", "1", "-crf", "28", "-b:v", "0", "-auto-alt-ref", "0", "-f", "webm",
-                                    NULL };
+                                    "8", "-row-mt", "1", "-crf", "28", "-b:v", "0", "-auto-alt-ref", "0", "-lag-in-frames", "0",
+                                    "-f", "webm", NULL };
 
 gboolean
 lap_encode_can (LapOutput *output, GError **error)

@@ -49,7 +49,7 @@ static const LapFormat formats[] = {
     lap_page_write },
   { "timeline", N_("Timeline"), N_("every interval, for programs, as JSON"), "json", LAP_FORMAT_SESSION,
     lap_timeline_write },
-  { "pack", N_("Film day pack"), N_("all of it in one folder"), "/", FILM, lap_pack_write },
+  { "pack", N_("Film day pack"), N_("all of it in one folder"), "/", FILM | LAP_FORMAT_AT | LAP_FORMAT_SPOKEN, lap_pack_write },
 };
 
 guint

@@ -12,6 +12,7 @@ typedef struct {
   const char *sheet;
   LapPaper    paper;
   gboolean    takes;  /* only when something was filmed */
+  gboolean    at;     /* only when it was said when it is held */
 } Item;
 
 static const Item items[] = {
@@ -26,6 +27,7 @@ static const Item items[] = {
   { .name = "captions.vtt", .format = "captions" },
   { .name = "takes.csv", .format = "takes", .takes = TRUE },
   { .name = "cut-list.csv", .format = "cut-list", .takes = TRUE },
+  { .name = "calendar.ics", .format = "calendar", .at = TRUE },
   { .name = "tones.flac", .format = "tones" },
   { .name = "overlay.mov", .format = "overlay" },
 };
@@ -68,6 +70,12 @@ write_format (const Item *item, const LapPublication *what, const char *path, co
     own.offset = what->offset;
   if (format->flags & LAP_FORMAT_TAKES)
     own.takes = what->takes;
+  if (format->flags & LAP_FORMAT_SPOKEN)
+    own.spoken = what->spoken;
+  if (format->flags & LAP_FORMAT_AT) {
+    own.at = what->at;
+    own.timezone = what->timezone;
+  }
   return lap_publish (format, &own, path, watch, error);
 }
 
@@ -91,6 +99,12 @@ write_item (const Item *item, const LapPublication *what, const char *folder, co
   return TRUE;
 }
 
+static gboolean
+is_held (const LapPublication *what)
+{
+  return what->at != NULL || what->timezone != NULL;
+}
+
 gboolean
 lap_pack_write (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
 {
@@ -102,7 +116,7 @@ lap_pack_write (const LapPublication *what, const char *suffix, LapOutput *outpu
 
   for (guint i = 0; i < G_N_ELEMENTS (items); i++) {
     share.item = i;
-    if (items[i].takes && lap_rows_n (what->timeline->session->takes) == 0)
+    if ((items[i].takes && lap_rows_n (what->timeline->session->takes) == 0) || (items[i].at && !is_held (what)))
       continue;
     if (!write_item (&items[i], what, folder, &watch, missing, error))
       return FALSE;

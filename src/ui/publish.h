@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Publishing from the window: which format, in which file; then a dialog that says how far it is and lets people
- * cancel. The work is done by a worker on a session of its own, so that the plan can be edited meanwhile.
+ * Writes what a document is published as, in a worker, with its progress on the screen and a way to give it up. The
+ * formats are the rows of publish/formats.h.
  */
 #pragma once
 
@@ -10,13 +10,11 @@
 
 G_BEGIN_DECLS
 
-/* The dialog that asks for the format. Shown by the caller. */
-GtkWindow *lap_publish_dialog_new (LapWindow       *window);
-
-/* Below the dialog: writes @path and tells in @window how it went. */
-void       lap_publish_to         (LapWindow       *window,
-                                   const LapFormat *format,
-                                   gboolean         takes,
-                                   const char      *path);
+/* Writes the document of @window to @path, and says how that went. @how may be NULL for nothing special; what is
+ * published of it is left open. Its words are copied. */
+void lap_publish_to (LapWindow            *window,
+                     const LapFormat      *format,
+                     const LapPublication *how,
+                     const char           *path);
 
 G_END_DECLS

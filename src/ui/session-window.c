@@ -7,7 +7,7 @@
 #include "ui/sheets-view.h"
 #include "ui/heading.h"
 #include "ui/meter.h"
-#include "ui/publish.h"
+#include "ui/publish-dialog.h"
 #include "ui/rehearse/page.h"
 #include "ui/properties.h"
 #include "ui/score/folds.h"

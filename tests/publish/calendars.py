@@ -2,7 +2,9 @@
 """A session and a week as iCalendar (RFC 5545): the lines byte by byte, the properties that the RFC asks for, and what
 python3-icalendar and python3-dateutil, which share no code with libical, make of it over a change of the clocks: the
 same classes at the same instants as `publish --as table` has them (Lisbon changes on 2027-03-28 and 2027-10-31)."""
+import csv
 import datetime
+import io
 import json
 import pathlib
 import re
@@ -112,11 +114,11 @@ def expected(path, first, last):
     found = set()
     day = datetime.date.fromisoformat(first)
     while day <= datetime.date.fromisoformat(last) + datetime.timedelta(days=6):
-        for row in publish(path, 'table', '--from', day.isoformat()).decode().split('\r\n')[1:]:
-            cells = row.split(',')
-            if cells[-1] == 'held' and first <= cells[0] <= last:
-                start = datetime.datetime.fromisoformat(f'{cells[0]}T{cells[2]}').replace(tzinfo=zone)
-                found.add((cells[5], start.astimezone(UTC), int(cells[4])))
+        table = io.StringIO(publish(path, 'table', '--from', day.isoformat()).decode(), newline='')
+        for row in csv.DictReader(table, strict=True):
+            if row['state'] == 'held' and first <= row['date'] <= last:
+                start = datetime.datetime.fromisoformat(f'{row["date"]}T{row["start"]}').replace(tzinfo=zone)
+                found.add((row['class'], start.astimezone(UTC), int(row['minutes'])))
         day += datetime.timedelta(days=7)
     return found
 

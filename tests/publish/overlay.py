@@ -10,7 +10,11 @@ import signal
 import subprocess
 import tempfile
 
-from publishing import PROGRAM, ask, block, part, publish, run, session, timeline
+import icalendar
+import jsonschema
+import webvtt
+
+from publishing import PROGRAM, SOURCE, ask, block, part, publish, run, session, timeline
 from tap import Tap
 
 PARTS = [part('opening', [{'talk': 'Welcome to a short one.', 'seconds': 4}]),
@@ -107,13 +111,45 @@ def pack(tap, file, folder):
     tap.equal('all of it is there', sorted(p.name for p in out.iterdir()), sorted(
         'poster.pdf running-order.pdf poster.png running-order.csv timeline.json post.txt chapters.txt chapters.vtt '
         'captions.vtt tones.flac overlay.mov'.split()))
-    ask('qpdf', '--check', out / 'poster.pdf')
+    for name in ('poster.pdf', 'running-order.pdf'):
+        ask('qpdf', '--check', out / name)
+        tap.check(f'{name}: has pages that poppler reads', [] if int(re.search(r'Pages:\s+(\d+)', ask('pdfinfo', out / name)).group(1))
+                  else [name])
     ask('flac', '-t', '-s', out / 'tones.flac')
+    schemas = {s['$id']: s for s in (json.loads(p.read_text('utf-8')) for p in (SOURCE / 'data' / 'schemas').glob('*.json'))}
+    schema = next(s for name, s in schemas.items() if name.endswith('timeline-output'))
+    jsonschema.Draft202012Validator(schema, resolver=jsonschema.RefResolver('', schema, schemas)).validate(
+        json.loads((out / 'timeline.json').read_text('utf-8')))
+    with open(out / 'running-order.csv', newline='', encoding='utf-8') as table:
+        rows = list(csv.DictReader(table, strict=True))
+    tap.equal('the running order has a row for each interval', len(rows), len(timeline(file)['intervals']))
+    for name in ('chapters.vtt', 'captions.vtt'):
+        cues = webvtt.read(str(out / name))
+        packets = ask('ffprobe', '-v', 'error', '-show_entries', 'packet=pts_time', '-of', 'csv=p=0', out / name).split()
+        tap.equal(f'{name}: two parsers find the same cues', [round(c.start_in_seconds, 2) for c in cues],
+                  [round(float(p.strip(',')), 2) for p in packets])
+    tap.check('the words are text', [n for n in ('post.txt', 'chapters.txt') if not (out / n).read_text('utf-8').strip()])
     tap.equal('the poster is a picture of A3', ask('identify', '-format', '%w x %h', out / 'poster.png'), '1754 x 2480')
     svg = pathlib.Path(folder, 'page.svg')
     publish(file, 'page', out=svg)
     ask('xmllint', '--noout', svg)
     tap.check('the page as SVG', [] if re.search('<svg', svg.read_text('utf-8')) else ['no svg'])
+
+
+def held(tap, file, folder):
+    """With a day the pack has a calendar as well, and with names the tones are spoken."""
+    out = pathlib.Path(folder, 'held')
+    status, _, said = run('publish', file, '--as', 'pack', '--at', '2027-03-28T18:30', '--timezone', 'Europe/Lisbon',
+                          '--spoken', '-o', out)
+    tap.equal('the pack with a day is written', (status, said), (0, ''))
+    event = next(iter(icalendar.Calendar.from_ical((out / 'calendar.ics').read_bytes()).walk('VEVENT')))
+    tap.equal('it is on that day', event['dtstart'].dt.isoformat(), '2027-03-28T18:30:00+01:00')
+    plain = pathlib.Path(folder, 'film day', 'tones.flac')
+    sums = [subprocess.run(['flac', '-d', '-s', '-c', str(p)], stdout=subprocess.PIPE, check=True).stdout
+            for p in (plain, out / 'tones.flac')]
+    tap.equal('with names it sounds otherwise, and is as long', (len(sums[0]), sums[0] != sums[1]), (len(sums[1]), True))
+    tap.equal('a time without a day is refused', run('publish', file, '--as', 'pack', '--at', 'noon', '--timezone',
+                                                     'Europe/Lisbon', '-o', folder + '/no')[0], 2)
 
 
 def main():
@@ -126,6 +162,7 @@ def main():
         nothing(tap, folder)
         interrupted(tap, file, folder)
         pack(tap, file, folder)
+        held(tap, file, folder)
     tap.done()
 
 

@@ -8,7 +8,6 @@
 #include "ui/chooser.h"
 #include "ui/export.h"
 #include "ui/player.h"
-#include "ui/publish.h"
 #include "ui/score/block.h"
 #include "ui/score/words.h"
 #include "ui/shortcuts.h"
@@ -454,44 +453,6 @@ test_export (void)
   g_rmdir (folder);
 }
 
-static gboolean
-is_empty (const char *folder)
-{
-  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
-
-  return g_dir_read_name (dir) == NULL;
-}
-
-/* What a worker publishes is whole, and a cancelled one leaves nothing. */
-static void
-test_publish (void)
-{
-  g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "a.vtt", NULL);
-  g_autofree char *film = g_build_filename (folder, "overlay", NULL), *read = NULL;
-  LapWindow *window = windows_demo ();
-  GtkWindow *dialog;
-
-  lap_publish_to (window, lap_formats_find ("chapters"), FALSE, path);
-  while (!g_file_test (path, G_FILE_TEST_EXISTS) || dialog_of (window) != NULL)
-    g_main_context_iteration (NULL, TRUE);
-  g_assert_true (g_file_get_contents (path, &read, NULL, NULL));
-  g_assert_true (g_str_has_prefix (read, "WEBVTT"));
-  g_unlink (path);
-  lap_publish_to (window, lap_formats_find ("overlay"), FALSE, film);
-  dialog = GTK_WINDOW (dialog_of (window));
-  g_assert_nonnull (dialog);
-  while (is_empty (folder))
-    g_main_context_iteration (NULL, FALSE);
-  adw_message_dialog_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
-  while (g_rmdir (folder) != 0)
-    g_main_context_iteration (NULL, FALSE);
-  windows_settle (window);
-  gtk_widget_activate_action (GTK_WIDGET (window), "win.publish", NULL);
-  g_assert_nonnull (dialog_of (window));
-  gtk_window_destroy (GTK_WINDOW (dialog_of (window)));
-  windows_close (window);
-}
-
 static void
 test_chooser (void)
 {
@@ -616,7 +577,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/window/zoom", test_zoom);
   g_test_add_func ("/ui/window/close-asks", test_close_asks);
   g_test_add_func ("/ui/window/export", test_export);
-  g_test_add_func ("/ui/window/publish", test_publish);
   g_test_add_func ("/ui/window/chooser", test_chooser);
   g_test_add_func ("/ui/window/talk", test_talk);
   g_test_add_func ("/ui/window/shortcuts", test_shortcuts);

@@ -28,7 +28,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapSay, lap_say_free)
 
 /* The rows of a LapSay, in file order; the bits of `present` follow them. */
 extern const LapRecord lap_say_record;
-enum { LAP_SAY_SETUP, LAP_SAY_CUES, LAP_SAY_FAULT, LAP_SAY_EASIER, LAP_SAY_HARDER };
+enum { LAP_SAY_SETUP, LAP_SAY_CUES, LAP_SAY_FAULT, LAP_SAY_EASIER, LAP_SAY_HARDER, LAP_N_SAY };
 
 /* A slot that holds a LapSay. */
 extern const LapKind lap_kind_say;

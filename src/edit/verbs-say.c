@@ -66,18 +66,35 @@ set_cues (LapSay *say, const char *text)
   return differs;
 }
 
-LapEdits *
-lap_verb_set_words (LapBlock *block, guint member, const char *text, LapCatalogue *catalogue)
+/* Puts @text in the place of what @say has. TRUE when that is something else. */
+static gboolean
+set_member (LapSay *say, guint member, const char *text)
 {
-  g_autoptr (LapSay) say = block->say != NULL ? lap_say_copy (block->say) : lap_say_new ();
-  g_autofree char *title = lap_block_title (block, catalogue), *label = g_strdup_printf (_(labels[member]), title);
-  LapEdits *edits = lap_edits_new (label);
   guint64 bit = G_GUINT64_CONSTANT (1) << member, was = say->present;
   gboolean differs = member == LAP_SAY_CUES ? set_cues (say, text) : set_text (say, member, text);
   gboolean own = member == LAP_SAY_CUES ? say->cues != NULL : *member_of (say, member) != NULL;
 
   say->present = own ? was | bit : was & ~bit;
-  if (differs || say->present != was)
+  return differs || say->present != was;
+}
+
+LapEdits *
+lap_verb_set_words (LapBlock *block, const char *const texts[LAP_N_SAY], LapCatalogue *catalogue)
+{
+  g_autoptr (LapSay) say = block->say != NULL ? lap_say_copy (block->say) : lap_say_new ();
+  g_autofree char *title = lap_block_title (block, catalogue), *label = NULL;
+  const char *words = NULL;
+  gboolean differs = FALSE;
+  LapEdits *edits;
+
+  for (guint i = 0; i < LAP_N_SAY; i++)
+    if (texts[i] != NULL) {
+      words = words == NULL ? labels[i] : N_("Change the words of %s");
+      differs = set_member (say, i, texts[i]) || differs;
+    }
+  label = g_strdup_printf (_(words != NULL ? words : N_("Change the words of %s")), title);
+  edits = lap_edits_new (label);
+  if (differs)
     lap_edits_set_boxed (edits, block, "say", LAP_TYPE_SAY, say->present != 0 || say->extras != NULL ? say : NULL);
   return edits;
 }

@@ -10,11 +10,10 @@
 
 G_BEGIN_DECLS
 
-/* @member is one of LAP_SAY_SETUP … LAP_SAY_HARDER. Cues stand one a line; in the others a new line is a space. Empty
- * when nothing would change. */
-LapEdits *lap_verb_set_words (LapBlock     *block,
-                              guint         member,
-                              const char   *text,
-                              LapCatalogue *catalogue);
+/* @texts by LAP_SAY_SETUP … LAP_SAY_HARDER, NULL for what stays as it is. Cues stand one a line; in the others a new
+ * line is a space. Empty when nothing would change. */
+LapEdits *lap_verb_set_words (LapBlock          *block,
+                              const char *const  texts[LAP_N_SAY],
+                              LapCatalogue      *catalogue);
 
 G_END_DECLS

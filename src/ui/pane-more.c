@@ -2,6 +2,7 @@
 #include "ui/pane-more.h"
 
 #include "edit/verbs-blocks.h"
+#include "edit/verbs-say.h"
 #include "edit/verbs.h"
 
 #include <adwaita.h>
@@ -100,45 +101,27 @@ fixed_cb (LapPaneMore *self)
     set_all (self, "fixed", fixed, TRUE, fixed ? _("Keep in place") : _("Let it move"));
 }
 
-static void
-mark_present (LapSay *say, guint member, gboolean present)
-{
-  guint64 bit = G_GUINT64_CONSTANT (1) << member;
-
-  say->present = present ? say->present | bit : say->present & ~bit;
-}
-
-/* The block's own words with @setup and @cues in place of theirs where these aren't NULL. An empty text is the
- * exercise's again, and isn't written down. */
-static void
-set_words (LapPaneMore *self, LapEdits *edits, const char *setup, const char *cues)
-{
-  g_autoptr (LapSay) say = self->shown->say != NULL ? lap_say_copy (self->shown->say) : lap_say_new ();
-
-  if (setup != NULL) {
-    g_free (say->setup);
-    say->setup = *setup != '\0' ? g_strdup (setup) : NULL;
-    mark_present (say, LAP_SAY_SETUP, say->setup != NULL);
-  }
-  if (cues != NULL) {
-    g_strfreev (say->cues);
-    say->cues = *cues != '\0' ? g_strsplit (cues, BETWEEN, -1) : NULL;
-    mark_present (say, LAP_SAY_CUES, say->cues != NULL);
-  }
-  lap_edits_set_boxed (edits, self->shown, "say", LAP_TYPE_SAY, say->present != 0 || say->extras != NULL ? say : NULL);
-}
-
 static char *
 typed (GtkWidget *entry)
 {
   return g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (entry))));
 }
 
+/* Cues stand in one line here, elsewhere one a line. */
+static char *
+one_a_line (const char *cues)
+{
+  g_auto (GStrv) lines = g_strsplit (cues, BETWEEN, -1);
+
+  return g_strjoinv ("\n", lines);
+}
+
 /* All in one step, since applying one of them shows the block anew. */
 void
 lap_pane_more_commit (LapPaneMore *self)
 {
-  g_autofree char *note = NULL, *setup = NULL, *cues = NULL;
+  g_autofree char *note = NULL, *setup = NULL, *cues = NULL, *lines = NULL;
+  const char *texts[LAP_N_SAY] = { NULL };
   gboolean note_is_new, setup_is_new, cues_are_new;
   LapEdits *edits;
 
@@ -147,16 +130,19 @@ lap_pane_more_commit (LapPaneMore *self)
   note = typed (self->note);
   setup = typed (self->setup);
   cues = typed (self->cues);
+  lines = one_a_line (cues);
   note_is_new = g_strcmp0 (note, self->shown->note != NULL ? self->shown->note : "") != 0;
   setup_is_new = g_strcmp0 (setup, self->setup_was) != 0;
   cues_are_new = g_strcmp0 (cues, self->cues_was) != 0;
   if (!note_is_new && !setup_is_new && !cues_are_new)
     return;
-  edits = lap_edits_new (note_is_new ? _("Change the note") : _("Change the words"));
+  texts[LAP_SAY_SETUP] = setup_is_new ? setup : NULL;
+  texts[LAP_SAY_CUES] = cues_are_new ? lines : NULL;
+  edits = setup_is_new || cues_are_new
+              ? lap_verb_set_words (self->shown, texts, lap_document_catalogue (self->context->document))
+              : lap_edits_new (_("Change the note"));
   if (note_is_new)
     lap_edits_set_text (edits, self->shown, "note", *note != '\0' ? note : NULL);
-  if (setup_is_new || cues_are_new)
-    set_words (self, edits, setup_is_new ? setup : NULL, cues_are_new ? cues : NULL);
   lap_document_apply (self->context->document, edits);
 }
 

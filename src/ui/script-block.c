@@ -247,6 +247,7 @@ commit_field (LapScriptBlock *self, guint member)
 {
   Field *field = &self->fields[member];
   g_autofree char *is = typed (field);
+  const char *texts[LAP_N_SAY] = { NULL };
   LapEdits *edits;
 
   if (g_str_equal (is, field->was))
@@ -258,8 +259,10 @@ commit_field (LapScriptBlock *self, guint member)
   if (is_talk (self)) {
     edits = lap_edits_new (_("Change the words"));
     lap_edits_set_text (edits, self->block, "talk", is);
-  } else
-    edits = lap_verb_set_words (self->block, member, is, catalogue (self));
+  } else {
+    texts[member] = is;
+    edits = lap_verb_set_words (self->block, texts, catalogue (self));
+  }
   if (lap_edits_n (edits) > 0) {
     lap_document_apply (self->context->document, edits);
     return;

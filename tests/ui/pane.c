@@ -83,7 +83,7 @@ test_words (void)
   windows_click_box (window, box + 1);
   g_assert_nonnull (block->say);
   g_assert_cmpstr (block->say->cues[1], ==, "Up");
-  g_assert_cmpstr (undo_label (window), ==, "Change the words");
+  g_assert_cmpstr (undo_label (window), ==, "Change the cues of Squat");
   windows_click_box (window, box);
   gtk_editable_set_text (GTK_EDITABLE (cues), "");
   lap_pane_commit (lap_window_pane (window));

@@ -83,7 +83,7 @@ draw (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, int width, 
                middle + top * 0.4);
   if (posture != NULL)
     lap_panel_put (panel, snapshot, lap_panel_text (panel, posture, PANGO_WEIGHT_BOLD, POSTURE, LEAST, width, foot),
-                   LAP_COLOUR_INK, 0, height - foot * 0.94, width);
+                   LAP_COLOUR_INK, 0, height - foot, width);
 }
 
 static char *

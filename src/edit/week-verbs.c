@@ -257,17 +257,18 @@ lap_verb_copy_day (LapWeek *week, LapDay from, LapDay to)
 static char *
 free_id (LapList *list, const char *stem)
 {
+  g_autoptr (GHashTable) taken = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+
+  for (guint i = 0; i < lap_list_n (list); i++) {
+    char *id;
+
+    g_object_get (lap_list_nth (list, i), "id", &id, NULL);
+    g_hash_table_add (taken, id);
+  }
   for (guint n = 1;; n++) {
     char *id = g_strdup_printf ("%s-%u", stem, n);
-    gboolean taken = FALSE;
 
-    for (guint i = 0; i < lap_list_n (list); i++) {
-      g_autofree char *other = NULL;
-
-      g_object_get (lap_list_nth (list, i), "id", &other, NULL);
-      taken = taken || g_strcmp0 (other, id) == 0;
-    }
-    if (!taken)
+    if (!g_hash_table_contains (taken, id))
       return id;
     g_free (id);
   }

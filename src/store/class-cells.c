@@ -102,6 +102,17 @@ lap_cell_words (const char *text, const LapWords *words)
 
 #define SEVERAL (-2)
 
+/* The name of a day, folded, in English or in the language of the program, which stays the same. */
+static const char *
+day_name (guint day, gboolean translated)
+{
+  static char *names[2][LAP_N_DAYS];
+
+  if (names[translated][day] == NULL)
+    names[translated][day] = lap_cell_fold (translated ? lap_words_label (&lap_days, day) : lap_days.words[day].label);
+  return names[translated][day];
+}
+
 /* The day whose name begins with @start: -1 for none, SEVERAL for more than one. */
 static int
 day_beginning (const char *start, gboolean translated)
@@ -109,7 +120,7 @@ day_beginning (const char *start, gboolean translated)
   int found = -1;
 
   for (guint i = 0; i < lap_days.n; i++) {
-    g_autofree char *name = lap_cell_fold (translated ? lap_words_label (&lap_days, i) : lap_days.words[i].label);
+    const char *name = day_name (i, translated);
 
     if (g_str_equal (name, start))
       return i;

@@ -56,6 +56,7 @@ typedef struct {
   int            at[N_COLUMNS]; /* -1 = there is no such column */
   guint          row, line;
   GHashTable    *ids;           /* that rows have named */
+  GHashTable    *things[2];     /* of coaches and of rooms: what cells call them -> id */
 } Reading;
 
 G_GNUC_PRINTF (2, 3) static void
@@ -188,27 +189,31 @@ id_of (gpointer thing)
   return LAP_IS_ROOM (thing) ? LAP_ROOM (thing)->id : LAP_COACH (thing)->id;
 }
 
+/* @folded is @text by lap_cell_fold(). */
 static gboolean
-is_called (gpointer thing, const char *text)
+is_called (gpointer thing, const char *text, const char *folded)
 {
-  g_autofree char *wanted = lap_cell_fold (text), *name = lap_cell_fold (name_of (thing));
+  g_autofree char *name = NULL;
 
-  return g_str_equal (id_of (thing), text) || g_str_equal (name_of (thing), text) ||
-         (*wanted != '\0' && g_str_equal (wanted, name));
+  if (g_str_equal (id_of (thing), text) || g_str_equal (name_of (thing), text))
+    return TRUE;
+  name = lap_cell_fold (name_of (thing));
+  return *folded != '\0' && g_str_equal (folded, name);
 }
 
 /* The id of what is called @text in @list; one that is new is made by @add. NULL, and a fault, where two are. */
 static const char *
-find_thing (Reading *r, LapList *list, const char *text, guint most,
-            LapEdits *(*add) (LapWeek *week, const char *title))
+look_for_thing (Reading *r, LapList *list, const char *text, guint most,
+                LapEdits *(*add) (LapWeek *week, const char *title))
 {
+  g_autofree char *folded = lap_cell_fold (text);
   gpointer found = NULL;
   LapEdits *edits;
 
   for (guint i = 0; i < lap_list_n (list); i++) {
     gpointer thing = lap_list_nth (list, i);
 
-    if (!is_called (thing, text))
+    if (!is_called (thing, text, folded))
       continue;
     if (found != NULL) {
       fault (r, _("two are called “%s”"), text);
@@ -228,22 +233,33 @@ find_thing (Reading *r, LapList *list, const char *text, guint most,
   return id_of (lap_list_nth (list, lap_list_n (list) - 1));
 }
 
+/* The same; most rows name what rows before them did. */
+static const char *
+find_thing (Reading *r, Column column, const char *text)
+{
+  LapWeek *week = r->table->week;
+  const char *id = g_hash_table_lookup (r->things[column == ROOM], text);
+
+  if (id != NULL)
+    return id;
+  id = column == ROOM ? look_for_thing (r, week->rooms, text, MOST_ROOMS, lap_verb_add_room)
+                      : look_for_thing (r, week->coaches, text, MOST_COACHES, lap_verb_add_coach);
+  if (id != NULL)
+    g_hash_table_insert (r->things[column == ROOM], g_strdup (text), (gpointer) id);
+  return id;
+}
+
 /* What the class has stays where its name is what the cell says: two rooms may be called the same. */
 static void
 take_thing (Reading *r, LapClass *c, Column column)
 {
-  gboolean rooms = column == ROOM;
-  gpointer now = rooms ? (gpointer) lap_week_room (r->table->week, c->room)
-                       : (gpointer) lap_week_coach (r->table->week, c->coach);
-  g_autofree char *text = cell (r, column);
-  const char *id = NULL;
+  gpointer now = column == ROOM ? (gpointer) lap_week_room (r->table->week, c->room)
+                                : (gpointer) lap_week_coach (r->table->week, c->coach);
+  g_autofree char *text = cell (r, column), *folded = lap_cell_fold (text);
 
-  if (r->at[column] < 0 || (now != NULL && is_called (now, text)))
+  if (r->at[column] < 0 || (now != NULL && is_called (now, text, folded)))
     return;
-  if (*text != '\0')
-    id = rooms ? find_thing (r, r->table->week->rooms, text, MOST_ROOMS, lap_verb_add_room)
-               : find_thing (r, r->table->week->coaches, text, MOST_COACHES, lap_verb_add_coach);
-  g_object_set (c, columns[column].id, id, NULL);
+  g_object_set (c, columns[column].id, *text != '\0' ? find_thing (r, column, text) : NULL, NULL);
 }
 
 /* Single cells */
@@ -562,7 +578,9 @@ lap_class_table_read (GBytes *bytes, LapWeek *week, const char *beside, GError *
   g_autoptr (LapCsv) csv = lap_csv_read (bytes, error);
   g_autofree char *folder = beside != NULL ? g_path_get_dirname (beside) : NULL;
   g_autoptr (GHashTable) ids = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
-  Reading r = { csv, table, folder, .ids = ids };
+  g_autoptr (GHashTable) coaches = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GHashTable) rooms = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  Reading r = { csv, table, folder, .ids = ids, .things = { coaches, rooms } };
 
   table->week = lap_object_copy (week);
   table->rows = g_array_new (FALSE, FALSE, sizeof (LapTableRow));

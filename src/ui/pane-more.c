@@ -226,6 +226,30 @@ change_told (LapPaneMore *self, const LapChange *change)
 }
 
 static void
+only_here_cb (LapPaneMore *self)
+{
+  lap_document_apply (self->context->document, lap_verb_only_here (self->shown, self->context->round, catalogue (self)));
+}
+
+/* In a later round that is as round 1: a way to let it differ. */
+static void
+add_only_here (LapPaneMore *self)
+{
+  g_autofree char *text = g_strdup_printf (_("Only in round %d"), self->context->round);
+  GtkWidget *button;
+
+  if (self->shown->kind != LAP_BLOCK_EXERCISE || self->context->round < 2 ||
+      lap_changes_find (self->shown->in_round, self->context->round) != NULL)
+    return;
+  button = gtk_button_new_with_label (text);
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_set_tooltip_text (button, _("From then on a change here stays in this round"));
+  gtk_widget_set_sensitive (button, lap_document_is_editable (self->context->document));
+  g_signal_connect_object (button, "clicked", G_CALLBACK (only_here_cb), self, G_CONNECT_SWAPPED);
+  gtk_box_append (GTK_BOX (self->rounds), button);
+}
+
+static void
 show_rounds (LapPaneMore *self)
 {
   GtkWidget *child;
@@ -248,6 +272,7 @@ show_rounds (LapPaneMore *self)
     gtk_box_append (GTK_BOX (self->rounds), label);
     gtk_box_append (GTK_BOX (self->rounds), button);
   }
+  add_only_here (self);
   gtk_widget_set_visible (self->rounds, gtk_widget_get_first_child (self->rounds) != NULL);
 }
 

@@ -7,6 +7,7 @@
 
 #include "edit/verbs-blocks.h"
 #include "edit/verbs.h"
+#include "edit/verbs-time.h"
 #include "ui/balance.h"
 #include "ui/chooser.h"
 #include "ui/column.h"
@@ -37,37 +38,53 @@ apply (LapPane *self, LapEdits *edits)
   lap_document_apply (self->context->document, edits);
 }
 
-typedef LapEdits *(*Verb) (LapBlock *block, int seconds, LapCatalogue *catalogue);
+/* What says the seconds of @what of the block in the round that is shown; FALSE where nothing written does. */
+static gboolean
+source_of (LapPane *self, LapTimeWhat what, LapTimeSource *source)
+{
+  return lap_time_source (self->shown, MAX (self->context->round, 1), what, source);
+}
 
-/* An adjustment tells late of a value that was set while it told of another: by then @was is what it says. */
+/* An adjustment tells late of a value that was set while it told of another: by then the source says that. */
 static void
-set_number (LapPane *self, GtkWidget *spin, int was, Verb verb)
+set_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
 {
   int is = gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (spin));
+  LapTimeSource source;
 
-  if (!self->showing && is != was)
-    apply (self, verb (self->shown, is, lap_document_catalogue (self->context->document)));
+  if (self->showing || self->shown == NULL || !source_of (self, what, &source) || is == source.seconds)
+    return;
+  apply (self, lap_verb_set_time (&source, is, lap_document_catalogue (self->context->document)));
 }
 
 static void
 work_cb (LapPane *self)
 {
-  if (self->shown != NULL)
-    set_number (self, self->work, self->shown->work, lap_verb_set_work);
+  if (self->shown != NULL && self->shown->kind == LAP_BLOCK_EXERCISE)
+    set_number (self, self->work, LAP_TIME_WORK);
 }
 
 static void
 rest_cb (LapPane *self)
 {
-  if (self->shown != NULL)
-    set_number (self, self->rest, self->shown->rest, lap_verb_set_rest);
+  if (self->shown != NULL && self->shown->kind == LAP_BLOCK_EXERCISE)
+    set_number (self, self->rest, LAP_TIME_REST);
 }
 
 static void
 seconds_cb (LapPane *self)
 {
-  if (self->shown != NULL)
-    set_number (self, self->seconds, self->shown->seconds, lap_verb_set_seconds);
+  if (self->shown != NULL && self->shown->kind != LAP_BLOCK_EXERCISE)
+    set_number (self, self->seconds, LAP_TIME_WORK);
+}
+
+/* The exercise in the round that is shown. */
+static const char *
+exercise_of (LapPane *self)
+{
+  const LapChange *change = lap_changes_find (self->shown->in_round, self->context->round);
+
+  return change != NULL && LAP_CHANGE_HAS (change, LAP_CHANGE_EXERCISE) ? change->exercise : self->shown->exercise;
 }
 
 static void
@@ -82,7 +99,7 @@ chosen_cb (LapPane *self, const char *id)
   g_autofree char *copy = g_strdup (id);
 
   gtk_popover_popdown (GTK_POPOVER (self->popover));
-  if (self->shown != NULL && g_strcmp0 (self->shown->exercise, copy) != 0)
+  if (self->shown != NULL && g_strcmp0 (exercise_of (self), copy) != 0)
     apply (self, lap_verb_set_exercise_in (self->shown, self->context->round, copy,
                                            lap_document_catalogue (self->context->document)));
 }
@@ -134,10 +151,30 @@ show_text (GtkTextView *view, const char *text)
   gtk_text_buffer_set_text (buffer, text != NULL ? text : "", -1);
 }
 
+/* Numbers that follow from others are read only. */
 static void
-show_number (GtkWidget *spin, int value)
+show_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
 {
-  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), value);
+  LapTimeSource source;
+  gboolean known = source_of (self, what, &source);
+
+  gtk_widget_set_sensitive (spin, known && lap_document_is_editable (self->context->document));
+  if (!known)
+    return;
+  gtk_spin_button_set_range (GTK_SPIN_BUTTON (spin), source.least, source.most);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), source.seconds);
+}
+
+/* "Squat", as it is in the round that is shown. */
+static char *
+exercise_title (LapPane *self)
+{
+  const char *id = exercise_of (self);
+  LapExercise *e = id != NULL ? lap_catalogue_find (lap_document_catalogue (self->context->document), id) : NULL;
+
+  if (id == NULL)
+    return g_strdup (_("Not chosen yet"));
+  return g_strdup (e != NULL ? lap_exercise_name (e) : id);
 }
 
 static void
@@ -181,9 +218,10 @@ show_figure (LapPane *self, guint index)
 
 /* What isn't chosen yet, or isn't known, asks for it. */
 static void
-show_choose (LapPane *self, LapBlock *block, LapCatalogue *catalogue)
+show_choose (LapPane *self)
 {
-  gboolean known = block->exercise != NULL && lap_catalogue_find (catalogue, block->exercise) != NULL;
+  const char *id = exercise_of (self);
+  gboolean known = id != NULL && lap_catalogue_find (lap_document_catalogue (self->context->document), id) != NULL;
 
   gtk_menu_button_set_label (GTK_MENU_BUTTON (self->choose), known ? _("Change") : _("Choose…"));
   if (known)
@@ -195,9 +233,8 @@ show_choose (LapPane *self, LapBlock *block, LapCatalogue *catalogue)
 static void
 show_fields (LapPane *self, LapBlock *block)
 {
-  LapCatalogue *catalogue = lap_document_catalogue (self->context->document);
   gboolean exercise = block->kind == LAP_BLOCK_EXERCISE;
-  g_autofree char *title = lap_block_title (block, catalogue);
+  g_autofree char *title = exercise ? exercise_title (self) : NULL;
 
   gtk_widget_set_visible (self->exercise_row, exercise);
   gtk_widget_set_visible (self->work_row, exercise);
@@ -205,11 +242,13 @@ show_fields (LapPane *self, LapBlock *block)
   gtk_widget_set_visible (self->seconds_row, !exercise);
   gtk_widget_set_visible (self->what, block->kind == LAP_BLOCK_PAUSE);
   gtk_widget_set_visible (self->talk_box, block->kind == LAP_BLOCK_TALK);
-  adw_action_row_set_subtitle (ADW_ACTION_ROW (self->exercise_row), title);
-  show_choose (self, block, catalogue);
-  show_number (self->work, block->work);
-  show_number (self->rest, block->rest);
-  show_number (self->seconds, block->seconds);
+  if (exercise) {
+    adw_action_row_set_subtitle (ADW_ACTION_ROW (self->exercise_row), title);
+    show_choose (self);
+    show_number (self, self->work, LAP_TIME_WORK);
+    show_number (self, self->rest, LAP_TIME_REST);
+  } else
+    show_number (self, self->seconds, LAP_TIME_WORK);
   gtk_editable_set_text (GTK_EDITABLE (self->what), block->pause != NULL ? block->pause : "");
   show_text (GTK_TEXT_VIEW (self->talk), block->talk);
 }

@@ -1,6 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/windows.h"
 
+#include "edit/verbs.h"
+#include "place/plans.h"
+
 /* The first exercise of the main part. */
 static guint
 first_main (LapWindow *window)
@@ -114,6 +117,50 @@ test_several (void)
   windows_close (window);
 }
 
+/* A block that differs in a round shows and changes what it is there; a number that nothing says is not to be typed. */
+static void
+test_in_round (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Rounds");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 2);
+  LapBlock *block = lap_block_new_exercise ("squat", 40, 20);
+  GtkWidget *work, *rest, *only;
+  LapScoreContext *context;
+  const LapChange *change;
+  LapWindow *window;
+
+  plan_add (part, block);
+  window = windows_show (session);
+  context = lap_window_context (window);
+  work = field (window, GTK_TYPE_SPIN_BUTTON, "work");
+  rest = field (window, GTK_TYPE_SPIN_BUTTON, "rest");
+  windows_click_box (window, lap_score_find (context->score, 0, 0, 2));
+  only = gtk_widget_get_first_child (field (window, GTK_TYPE_BOX, "rounds"));
+  g_assert_cmpstr (gtk_button_get_label (GTK_BUTTON (only)), ==, "Only in round 2");
+  g_signal_emit_by_name (only, "clicked");
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (work), 30);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (rest), 25);
+  g_assert_cmpint (block->work, ==, 40);
+  g_assert_cmpint (block->rest, ==, 20);
+  change = lap_changes_find (block->in_round, 2);
+  g_assert_cmpint (change->work, ==, 30);
+  g_assert_cmpint (change->rest, ==, 25);
+  g_assert_cmpstr (undo_label (window), ==, "Change the rest of Squat in round 2");
+  windows_click_box (window, lap_score_find (context->score, 0, 0, 1));
+  g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 40);
+  windows_click_box (window, lap_score_find (context->score, 0, 0, 2));
+  g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 30);
+  /* And back: the button under what it says of the round. */
+  g_signal_emit_by_name (gtk_widget_get_last_child (field (window, GTK_TYPE_BOX, "rounds")), "clicked");
+  g_assert_null (lap_changes_find (block->in_round, 2));
+  g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 40);
+  g_object_set (part, "run", LAP_RUN_OWN_PACE, "cap", 300, NULL);
+  lap_document_apply (lap_window_document (window), lap_verb_set_work (block, 45, lap_document_catalogue (context->document)));
+  g_assert_false (gtk_widget_get_sensitive (rest));
+  windows_settle (window);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -121,5 +168,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/pane/fields", test_fields);
   g_test_add_func ("/ui/pane/words", test_words);
   g_test_add_func ("/ui/pane/several", test_several);
+  g_test_add_func ("/ui/pane/in-round", test_in_round);
   return g_test_run ();
 }

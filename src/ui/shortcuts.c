@@ -7,6 +7,9 @@
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
+/* A sign that one layout has with Shift another has without: "+" is Shift and "=" in America, a key of its own in
+ * Germany. So no key of a sign is bound with Shift, which would be another deed here than there; those of the number
+ * pad are the same everywhere. */
 static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Session"), N_("New"), "app.new", "<Control>n" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Open"), "app.open", "<Control>o" },
@@ -73,9 +76,9 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Work shorter by a second"), "score.work-second-less",
     "<Alt>minus <Alt>KP_Subtract" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Longer rest"), "score.rest-more",
-    "period <Shift>plus <Shift>KP_Add" },
+    "period <Shift>KP_Add" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Shorter rest"), "score.rest-less",
-    "comma <Shift>minus <Shift>KP_Subtract" },
+    "comma <Shift>KP_Subtract" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Rest longer by a second"), "score.rest-second-more",
     "<Alt>period <Alt><Shift>KP_Add" },
   { LAP_SCOPE_SCORE, N_("Change blocks"), N_("Rest shorter by a second"), "score.rest-second-less",

@@ -74,7 +74,7 @@ add_with_part (LapSession *session, LapPartKind kind, guint index, LapBlock *blo
 LapEdits *
 lap_verb_add_exercise (LapSession *session, LapBlock *after, const char *id, LapCatalogue *catalogue, LapBlock **added)
 {
-  LapPartKind kind = kind_for (lap_catalogue_find (catalogue, id));
+  LapPartKind kind = kind_for (id != NULL ? lap_catalogue_find (catalogue, id) : NULL);
   guint index = 0;
   LapPart *part = after != NULL ? LAP_PART (LAP_OBJECT (after)->owner) : find_part (session, kind, &index);
   g_autoptr (LapPart) none = part == NULL ? lap_part_new (kind) : NULL;

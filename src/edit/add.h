@@ -16,8 +16,8 @@ LapBlock *lap_block_for_place    (LapPart        *part,
                                   guint           position,
                                   const char     *id);
 
-/* Adds exercise @id after @after; where that is NULL, at the end of the part that exercise is for, which is made where
- * there is none. *@added is the new block, transfer none: it lives as long as the edits. */
+/* Adds exercise @id (NULL: not chosen yet) after @after; where that is NULL, at the end of the part that exercise is
+ * for, which is made where there is none. *@added is the new block, transfer none: it lives as long as the edits. */
 LapEdits *lap_verb_add_exercise  (LapSession     *session,
                                   LapBlock       *after,
                                   const char     *id,

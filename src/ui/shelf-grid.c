@@ -37,6 +37,7 @@ G_DEFINE_FINAL_TYPE_WITH_CODE (LapShelfGrid, lap_shelf_grid, GTK_TYPE_WIDGET,
                                G_IMPLEMENT_INTERFACE (GTK_TYPE_SCROLLABLE, NULL))
 
 #define GAP 8
+#define ICON_BELOW 12 /* px from the pointer to what is dragged */
 
 static int
 offset (LapShelfGrid *self)
@@ -389,7 +390,8 @@ prepare_cb (LapShelfGrid *self, double x, double y, GtkDragSource *source)
     return NULL;
   drop = lap_exercise_drop_new (lap_tile_exercise (LAP_TILE (tile))->id);
   picture = gtk_widget_paintable_new (tile);
-  gtk_drag_source_set_icon (source, picture, gtk_widget_get_width (tile) / 2, gtk_widget_get_height (tile) / 2);
+  /* Below the pointer: what the score says of the place stands above it. */
+  gtk_drag_source_set_icon (source, picture, gtk_widget_get_width (tile) / 2, -ICON_BELOW);
   return gdk_content_provider_new_typed (LAP_TYPE_EXERCISE_DROP, drop);
 }
 

@@ -15,6 +15,7 @@
 #include "ui/score/block.h"
 #include "ui/score/captions.h"
 #include "ui/score/drag.h"
+#include "ui/score/drop.h"
 #include "ui/score/marks.h"
 #include "ui/score/menu.h"
 #include "ui/score/paint.h"
@@ -477,6 +478,7 @@ lap_blocks_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   GTK_WIDGET_CLASS (lap_blocks_lane_parent_class)->snapshot (widget, snapshot);
   lap_score_drag_draw (LAP_BLOCKS_LANE (widget), snapshot);
+  lap_score_drop_draw (LAP_BLOCKS_LANE (widget), snapshot);
 }
 
 static void
@@ -485,6 +487,7 @@ lap_blocks_lane_constructed (GObject *object)
   G_OBJECT_CLASS (lap_blocks_lane_parent_class)->constructed (object);
   lap_score_drag_install (LAP_BLOCKS_LANE (object));
   g_signal_connect (object, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
+  lap_score_drop_install (LAP_BLOCKS_LANE (object));
 }
 
 static void

@@ -200,7 +200,7 @@ update_cb (Drag *drag, double dx, double dy)
   if (drag->hold == HOLD_NOTHING) {
     drag->hold = drag->pressed;
     gtk_gesture_set_state (drag->gesture, GTK_EVENT_SEQUENCE_CLAIMED);
-    lap_grip_take (&drag->grip, drag->began);
+    lap_grip_take (&drag->grip, drag->began, TRUE);
   }
   lap_grip_move (&drag->grip, drag->began + dx,
                  gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (drag->gesture)));

@@ -113,6 +113,7 @@ document_cb (LapScoreContext *self)
   gboolean empty = self->axis->length == 0;
 
   drop_preview (self);
+  g_clear_pointer (&self->landing, lap_landing_free); /* its boxes are others now */
   self->warning = G_MAXUINT;
   lay_boxes (self);
   if (empty) /* nobody zoomed into nothing */
@@ -129,6 +130,7 @@ lap_score_context_finalize (GObject *object)
 
   g_clear_pointer (&self->score, lap_score_free);
   drop_preview (self);
+  lap_landing_free (self->landing);
   g_clear_pointer (&self->axis, lap_axis_free);
   g_clear_pointer (&self->pieces, g_array_unref);
   g_clear_pointer (&self->folded, g_hash_table_unref);
@@ -391,6 +393,16 @@ lap_score_preview (LapScoreContext *self, LapEdits *edits)
     }
     lap_edits_swap (edits);
   }
+  tell (self, LAP_SCORE_PREVIEW);
+}
+
+void
+lap_score_show_landing (LapScoreContext *self, LapLanding *landing)
+{
+  if (landing == NULL && self->landing == NULL)
+    return;
+  lap_landing_free (self->landing);
+  self->landing = landing;
   tell (self, LAP_SCORE_PREVIEW);
 }
 

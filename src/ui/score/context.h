@@ -8,8 +8,7 @@
  */
 #pragma once
 
-#include "place/score.h"
-#include "ui/document.h"
+#include "ui/score/landing.h"
 
 #include <gtk/gtk.h>
 
@@ -19,7 +18,7 @@ typedef enum {
   LAP_SCORE_PLAN = 1 << 0,      /* other boxes, other warnings */
   LAP_SCORE_AXIS = 1 << 1,      /* zoomed, scrolled, folded or resized */
   LAP_SCORE_SELECTION = 1 << 2,
-  LAP_SCORE_PREVIEW = 1 << 3,   /* what a remedy would do is shown, or no more */
+  LAP_SCORE_PREVIEW = 1 << 3,   /* what a remedy or a drop would do is shown, or no more */
 } LapScoreChange;
 
 typedef enum {
@@ -46,6 +45,7 @@ typedef struct {
   guint          warning;    /* of the checkup, the last one chosen by its mark, or G_MAXUINT */
   LapScore      *preview;    /* as a remedy would make it, or NULL */
   LapCheckup    *preview_checkup;
+  LapLanding    *landing;    /* of what is carried over it, or NULL */
   GArray        *pieces;     /* of the axis, LapPiece: see folds.h */
   GHashTable    *folded;     /* those that are folded, also of parts that are gone for now */
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
@@ -111,6 +111,9 @@ void             lap_score_fit              (LapScoreContext *context);
 /* Shows what @edits would do, beside what is; NULL: no more. They are tried on the session and taken back. */
 void             lap_score_preview          (LapScoreContext *context,
                                              LapEdits        *edits);
+/* Shows where what is carried would land (transfer full); NULL: no more. */
+void             lap_score_show_landing     (LapScoreContext *context,
+                                             LapLanding      *landing);
 /* Scrolls as little as shows @start to @end. */
 void             lap_score_reveal           (LapScoreContext *context,
                                              int              start,

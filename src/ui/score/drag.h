@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The pointer on the blocks lane: drags of blocks to another place, of the ends of work and rest, and drops of
- * exercises from the catalogue. A drag is one step of undo; Escape takes it back whole. While a block is carried
- * nothing moves but a caret and a tag that says where it would go; an end moves at once.
+ * The pointer on the blocks lane: drags of blocks to another place, and of the ends of work and rest, whose handles are
+ * shown where the pointer is. A drag is one step of undo; Escape takes it back whole. While a block is carried nothing
+ * moves but what shows where it would land; an end moves at once.
  */
 #pragma once
 
@@ -12,7 +12,7 @@ G_BEGIN_DECLS
 
 /* Once, for a lane that has its context. */
 void lap_score_drag_install (LapBlocksLane *lane);
-/* Draws caret, outline and tag over the blocks. */
+/* Draws handles, and what is carried, over the blocks. */
 void lap_score_drag_draw    (LapBlocksLane *lane,
                              GtkSnapshot   *snapshot);
 

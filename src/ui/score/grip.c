@@ -95,7 +95,7 @@ edge (const LapGrip *self)
 }
 
 /* Between frames, as when somebody scrolls: blocks that come into view need a new layout. What is held goes on with the
- * view, and a little beyond the end of what there is, for by that it may become longer. */
+ * view, and what is stretched beyond the end of what there is, for by that it becomes longer. */
 static gboolean
 scroll_cb (gpointer data)
 {
@@ -111,10 +111,11 @@ scroll_cb (gpointer data)
   if (axis->offset != was) {
     self->scrolled += axis->offset - was;
     self->ahead = 0;
-  } else if (ABS (self->ahead) < axis->view) {
+  } else if (self->stretches && ABS (self->ahead) < axis->view) {
     self->scrolled += by;
     self->ahead += by;
-  }
+  } else
+    return G_SOURCE_REMOVE;
   /* Once more when this is done, however long it takes: what draws must have its turn. */
   self->tick = g_timeout_add (SCROLL_EVERY, scroll_cb, self);
   self->funcs->moved (self->data);
@@ -122,10 +123,11 @@ scroll_cb (gpointer data)
 }
 
 void
-lap_grip_take (LapGrip *self, double began)
+lap_grip_take (LapGrip *self, double began, gboolean stretches)
 {
   lap_grip_let_go (self);
   self->held = TRUE;
+  self->stretches = stretches;
   self->began = self->x = began;
   self->scrolled = self->ahead = 0;
   self->state = 0;

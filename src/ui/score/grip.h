@@ -21,7 +21,7 @@ typedef struct {
   LapLane            *lane;
   const LapGripFuncs *funcs;
   gpointer            data;
-  gboolean            held;
+  gboolean            held, stretches;
   double              began, x; /* px of the lane */
   GdkModifierType     state;
   double              scrolled; /* px of content that came by while it was held at an edge, in the order of time */
@@ -37,9 +37,10 @@ void   lap_grip_init    (LapGrip            *grip,
                          gpointer            data);
 /* Also when it is not held. */
 void   lap_grip_let_go  (LapGrip            *grip);
-/* It was pressed at @began. */
+/* It was pressed at @began; @stretches: the content becomes longer with it. */
 void   lap_grip_take    (LapGrip            *grip,
-                         double              began);
+                         double              began,
+                         gboolean            stretches);
 void   lap_grip_move    (LapGrip            *grip,
                          double              x,
                          GdkModifierType     state);

@@ -2,6 +2,7 @@
 #include "ui/score/lane.h"
 
 #include "ui/palette.h"
+#include "ui/score/landing-paint.h"
 #include "ui/score/marks.h"
 #include "ui/score/paint.h"
 #include "ui/score/tiles.h"
@@ -220,6 +221,8 @@ lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     draw_content (self, snapshot, height); /* marks over the children */
   if (klass->preview != NULL && PRIVATE (self)->context->preview != NULL)
     draw_preview (self, snapshot, width, height);
+  if (PRIVATE (self)->context->landing != NULL)
+    lap_landing_draw (self, snapshot, height);
 }
 
 /* Other colours, the same places. */

@@ -295,7 +295,7 @@ released_cb (LapPartsLane *self, int n, double x, double y, GtkGesture *click)
   gboolean at_end;
   guint index = lap_parts_lane_hit (self, x, y, &at_end);
 
-  if (index == self->at && !at_end &&
+  if (index != LAP_NO_BRACKET && index == self->at && !at_end &&
       gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) != GDK_BUTTON_SECONDARY)
     open_at (self, index, (state & GDK_SHIFT_MASK) != 0);
 }

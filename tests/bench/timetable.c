@@ -173,6 +173,20 @@ let_go (GtkWidget *strip, guint i)
   lap_document_undo (lap_week_strip_scene (LAP_WEEK_STRIP (strip))->document);
 }
 
+static void
+scroll (GtkWidget *strip, guint i)
+{
+  lap_week_scene_scroll_by (lap_week_strip_scene (LAP_WEEK_STRIP (strip)), i / 40 % 2 == 0 ? 11 : -11);
+}
+
+static void
+zoom (GtkWidget *strip, guint i)
+{
+  LapWeekScene *scene = lap_week_strip_scene (LAP_WEEK_STRIP (strip));
+
+  lap_week_scene_zoom (scene, scene->axis->zoom * (i / 20 % 2 == 0 ? 1.03 : 1 / 1.03), WIDTH / 2);
+}
+
 static gboolean
 hold (const char *what, double is, double bar)
 {
@@ -187,7 +201,7 @@ main (int argc, char **argv)
   g_autoptr (LapWeek) week = NULL;
   GtkWidget *window, *strip, *flat;
   LapWeekView *view;
-  double fill, small, large, whole;
+  double fill, small, large, whole, scrolled, zoomed;
   gboolean good = TRUE;
 
   gtk_init ();
@@ -208,13 +222,18 @@ main (int argc, char **argv)
   large = measure (window, strip, stride);
   g_signal_emit_by_name (drag_of (strip), "cancel", NULL);
   whole = measure (window, strip, let_go);
+  zoomed = measure (window, strip, zoom);
+  lap_week_view_zoom (view, 3);
+  scrolled = measure (window, strip, scroll);
   gtk_window_destroy (GTK_WINDOW (window));
   window = open_window (flat);
   fill = measure (window, flat, redraw);
   gtk_window_destroy (GTK_WINDOW (window));
-  g_print ("  flat fill %.2f ms, within a quarter %.2f ms, to another %.2f ms, let go and undone %.2f ms\n", fill, small,
-           large, whole);
+  g_print ("  flat fill %.2f ms, within a quarter %.2f ms, to another %.2f ms, let go and undone %.2f ms, scroll %.2f ms, "
+           "zoom %.2f ms\n", fill, small, large, whole, scrolled, zoomed);
   good &= hold ("drag within a quarter / fill", small / fill, 1);
   good &= hold ("drag to another quarter / fill", large / fill, 2);
+  good &= hold ("scroll / fill", scrolled / fill, 4);
+  good &= hold ("zoom / fill", zoomed / fill, 8);
   return good ? 0 : 1;
 }

@@ -109,17 +109,29 @@ assert_at (Fixture *f, const char *id, int day, int start, int minutes, const ch
 }
 
 static GtkGesture *
-drag_of (GtkWidget *widget)
+gesture_of (GtkWidget *widget, GType type)
 {
   g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
 
   for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
     g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
 
-    if (GTK_IS_GESTURE_DRAG (item))
+    if (G_OBJECT_TYPE (item) == type)
       return GTK_GESTURE (item);
   }
   g_assert_not_reached ();
+}
+
+static GtkGesture *
+drag_of (GtkWidget *widget)
+{
+  return gesture_of (widget, GTK_TYPE_GESTURE_DRAG);
+}
+
+static GtkGesture *
+swipe_of (GtkWidget *widget)
+{
+  return gesture_of (widget, GTK_TYPE_GESTURE_SWIPE);
 }
 
 /* Where a minute of a line is, at the height of bars. */
@@ -481,6 +493,10 @@ test_narrow (void)
   g_assert_cmpuint (f.scene->score->n, ==, 0);
   press (&f, "n");
   g_assert_cmpint (LAP_CLASS (lap_list_nth (lap_document_week (f.document)->classes, 4))->day, ==, LAP_DAY_WED);
+  g_signal_emit_by_name (swipe_of (strip_of (&f)), "swipe", -900.0, 20.0); /* px a second: the page goes left */
+  g_assert_cmpint (f.scene->look.day, ==, LAP_DAY_THU);
+  g_signal_emit_by_name (swipe_of (strip_of (&f)), "swipe", 30.0, 900.0);
+  g_assert_cmpint (f.scene->look.day, ==, LAP_DAY_THU);
   close_view (&f);
 }
 
@@ -549,17 +565,11 @@ test_preview (void)
 static void
 double_click (Fixture *f, graphene_point_t at)
 {
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (strip_of (f));
+  GtkGesture *click = gesture_of (strip_of (f), GTK_TYPE_GESTURE_CLICK);
 
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
-
-    if (!GTK_IS_GESTURE_CLICK (item))
-      continue;
-    for (int n = 1; n <= 2; n++) {
-      g_signal_emit_by_name (item, "pressed", n, (double) at.x, (double) at.y);
-      g_signal_emit_by_name (item, "released", n, (double) at.x, (double) at.y);
-    }
+  for (int n = 1; n <= 2; n++) {
+    g_signal_emit_by_name (click, "pressed", n, (double) at.x, (double) at.y);
+    g_signal_emit_by_name (click, "released", n, (double) at.x, (double) at.y);
   }
   settle (f);
 }
@@ -713,12 +723,12 @@ random_step (Fixture *f, GRand *rand)
 }
 
 static void
-test_walk (void)
+walk (guint32 seed)
 {
   Fixture f = show (read_text (ALL), 1300, 900);
-  g_autoptr (GRand) rand = g_rand_new_with_seed (19);
+  g_autoptr (GRand) rand = g_rand_new_with_seed (seed);
 
-  for (int i = 0; i < 500; i++) {
+  for (int i = 0; i < 400; i++) {
     random_step (&f, rand);
     assert_whole (&f);
     if (i % 5 == 0)
@@ -729,6 +739,20 @@ test_walk (void)
   g_assert_cmpuint (lap_list_n (lap_document_week (f.document)->classes), ==, 4);
   assert_at (&f, "early", LAP_DAY_MON, 420, 45, "loft");
   close_view (&f);
+}
+
+static void
+test_walk (void)
+{
+  walk (19);
+}
+
+static void
+test_walk_mirrored (void)
+{
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_RTL);
+  walk (91);
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
 }
 
 int
@@ -754,5 +778,6 @@ main (int argc, char **argv)
   g_test_add_func ("/week-view/preview", test_preview);
   g_test_add_func ("/week-view/mouse-and-keys", test_mouse_and_keys);
   g_test_add_func ("/week-view/walk", test_walk);
+  g_test_add_func ("/week-view/walk-mirrored", test_walk_mirrored);
   return g_test_run ();
 }

@@ -447,6 +447,7 @@ test_tray (void)
   assert_at (&f, "waits", LAP_DAY_WED, 540, 30, "yard");
   settle (&f);
   g_assert_false (gtk_widget_get_visible (tray));
+  g_assert_null (lap_week_tray_find (LAP_WEEK_TRAY (tray), "waits"));
   lap_document_undo (f.document);
   /* By Enter: the first quarter of an hour with a room and Teo free. */
   lap_week_view_show (f.view, "waits");

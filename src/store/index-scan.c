@@ -14,6 +14,7 @@
 
 typedef struct {
   GPtrArray    *found;
+  GHashTable   *paths; /* of them */
   guint         most, names;
   GCancellable *cancellable;
 } Scan;
@@ -34,11 +35,12 @@ add (Scan *scan, const char *path)
   struct stat state;
   LapFoundFile *file;
 
-  if (stat (path, &state) != 0 || !S_ISREG (state.st_mode))
+  if (g_hash_table_contains (scan->paths, path) || stat (path, &state) != 0 || !S_ISREG (state.st_mode))
     return;
   file = g_new (LapFoundFile, 1);
   *file = (LapFoundFile) { g_strdup (path), lap_file_etag (&state), state.st_mtim.tv_sec };
   g_ptr_array_add (scan->found, file);
+  g_hash_table_add (scan->paths, file->path);
 }
 
 static gboolean
@@ -84,11 +86,15 @@ newest_first (gconstpointer a, gconstpointer b)
 }
 
 GPtrArray *
-lap_index_scan (const char *folder, guint depth, guint most, GCancellable *cancellable)
+lap_index_scan (const char *folder, const char * const *also, guint depth, guint most, GCancellable *cancellable)
 {
-  Scan scan = { g_ptr_array_new_with_free_func (found_free), most, 0, cancellable };
+  g_autoptr (GHashTable) paths = g_hash_table_new (g_str_hash, g_str_equal);
+  Scan scan = { g_ptr_array_new_with_free_func (found_free), paths, most, 0, cancellable };
 
-  walk (&scan, folder, depth);
+  if (folder != NULL)
+    walk (&scan, folder, depth);
+  for (guint i = 0; also != NULL && also[i] != NULL; i++)
+    add (&scan, also[i]);
   g_ptr_array_sort (scan.found, newest_first);
   return scan.found;
 }

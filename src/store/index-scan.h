@@ -13,10 +13,12 @@ typedef struct {
   gint64 written; /* seconds since 1970 */
 } LapFoundFile;
 
-/* LapFoundFile, the newest first; transfer container and content. Fewer when it was cancelled. */
-GPtrArray *lap_index_scan (const char   *folder,
-                           guint         depth,
-                           guint         most,
-                           GCancellable *cancellable);
+/* LapFoundFile, the newest first, each once, with those of @also (may be NULL) that are there; transfer container and
+ * content. Without a folder only those. Fewer when it was cancelled. */
+GPtrArray *lap_index_scan (const char         *folder,
+                           const char * const *also,
+                           guint               depth,
+                           guint               most,
+                           GCancellable       *cancellable);
 
 G_END_DECLS

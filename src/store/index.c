@@ -126,15 +126,14 @@ look_at (const LapFoundFile *file, LapIndexLook look)
 }
 
 LapIndex *
-lap_index_refresh (LapIndex *index, LapIndexLook look, guint most, GCancellable *cancellable)
+lap_index_refresh (LapIndex *index, const char * const *also, LapIndexLook look, guint most,
+                   GCancellable *cancellable)
 {
   g_autoptr (GPtrArray) files = NULL;
   g_autoptr (GHashTable) known = g_hash_table_new (g_str_hash, g_str_equal);
   g_autoptr (LapIndex) self = index_new (index->folder);
 
-  if (index->folder == NULL)
-    return g_steal_pointer (&self);
-  files = lap_index_scan (index->folder, LAP_INDEX_DEPTH, LAP_INDEX_MOST, cancellable);
+  files = lap_index_scan (index->folder, also, LAP_INDEX_DEPTH, LAP_INDEX_MOST, cancellable);
   for (guint i = 0; i < index->entries->len; i++) {
     LapIndexEntry *entry = g_ptr_array_index (index->entries, i);
 
@@ -171,7 +170,7 @@ LapIndex *
 lap_index_load (const char *folder, const char *cache)
 {
   LapIndex *self = index_new (folder);
-  g_autoptr (GBytes) bytes = folder != NULL ? lap_read_file (cache, NULL, NULL) : NULL;
+  g_autoptr (GBytes) bytes = lap_read_file (cache, NULL, NULL);
   g_autoptr (GVariant) file = NULL, entries = NULL;
   g_autofree char *whose = NULL;
   guint32 version;
@@ -180,7 +179,7 @@ lap_index_load (const char *folder, const char *cache)
     return self;
   file = g_variant_ref_sink (g_variant_new_from_bytes (G_VARIANT_TYPE (FILE_TYPE), bytes, FALSE));
   g_variant_get (file, "(u^ay@a" ENTRY_TYPE ")", &version, &whose, &entries);
-  if (version != VERSION || !g_str_equal (whose, folder) || !g_variant_is_normal_form (file))
+  if (version != VERSION || !g_str_equal (whose, folder != NULL ? folder : "") || !g_variant_is_normal_form (file))
     return self;
   for (gsize i = 0; i < MIN (g_variant_n_children (entries), LAP_INDEX_MOST); i++) {
     g_autoptr (GVariant) entry = g_variant_get_child_value (entries, i);

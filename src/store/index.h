@@ -29,7 +29,7 @@ typedef struct {
   char        *title;
   guint        amount;   /* seconds of a session, classes of a week */
   guint        warnings; /* stops and warnings that nobody keeps as fine */
-  char        *shape;    /* a letter a column, see ui/shape.h */
+  char        *shape;    /* a letter a column, as whoever looks draws it */
   char        *found_by; /* what else it is found by than its title and its name */
 } LapIndexFacts;
 
@@ -49,15 +49,16 @@ struct _LapIndexEntry {
 
 typedef struct _LapIndex LapIndex;
 
-/* The index of @folder (may be NULL: an empty one) as the file @cache has it, else without an entry. */
+/* The index of @folder (may be NULL) as the file @cache has it, else without an entry. */
 LapIndex      *lap_index_load     (const char    *folder,
                                    const char    *cache);
-/* What is so now. At most @most files are looked at, the newest first; what wasn't is left out, and the index isn't
- * whole. NULL when it was cancelled. */
-LapIndex      *lap_index_refresh  (LapIndex      *index,
-                                   LapIndexLook   look,
-                                   guint          most,
-                                   GCancellable  *cancellable);
+/* What is so now, in the folder and of the files @also (may be NULL) wherever they are. At most @most files are looked
+ * at, the newest first; what wasn't is left out, and the index isn't whole. NULL when it was cancelled. */
+LapIndex      *lap_index_refresh  (LapIndex           *index,
+                                   const char * const *also,
+                                   LapIndexLook        look,
+                                   guint               most,
+                                   GCancellable       *cancellable);
 /* Writes @cache, whole or not at all. */
 gboolean       lap_index_keep     (LapIndex      *index,
                                    const char    *cache,

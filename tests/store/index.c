@@ -48,7 +48,7 @@ refresh (LapIndex *index, guint most)
   LapIndex *next;
 
   looked = 0;
-  next = lap_index_refresh (index, look, most, NULL);
+  next = lap_index_refresh (index, NULL, look, most, NULL);
   g_assert_nonnull (next);
   g_assert_cmpuint (lap_index_n_looked (next), ==, looked);
   return next;
@@ -131,8 +131,27 @@ test_pieces (void)
     index = next;
   }
   g_cancellable_cancel (cancelled);
-  g_assert_null (lap_index_refresh (index, look, 10, cancelled));
+  g_assert_null (lap_index_refresh (index, NULL, look, 10, cancelled));
   folder_remove (folder);
+}
+
+/* A file elsewhere that was opened lately is there, too, and none twice. */
+static void
+test_also (void)
+{
+  char *folder = folder_new (), *other = folder_new ();
+  g_autofree char *a = put (folder, "a.lapwing", "Here", 1000), *b = put (other, "b.lapwing", "There", 2000);
+  const char *also[] = { b, a, "/nowhere/c.lapwing", NULL };
+  g_autoptr (LapIndex) none = lap_index_load (folder, "/nowhere"), bare = lap_index_load (NULL, "/nowhere");
+  g_autoptr (LapIndex) index = lap_index_refresh (none, also, look, 10, NULL);
+  g_autoptr (LapIndex) lone = lap_index_refresh (bare, also, look, 10, NULL);
+
+  g_assert_cmpuint (lap_index_n (index), ==, 2);
+  assert_entry (index, 0, "There", LAP_INDEX_SESSION);
+  assert_entry (index, 1, "Here", LAP_INDEX_SESSION);
+  g_assert_cmpuint (lap_index_n (lone), ==, 2);
+  folder_remove (folder);
+  folder_remove (other);
 }
 
 static gboolean
@@ -161,6 +180,17 @@ test_search (void)
   folder_remove (folder);
 }
 
+/* Without a sync: a thousand of them would take long. */
+static void
+put_bytes (const char *path, const char *data, gsize size)
+{
+  FILE *file = g_fopen (path, "w");
+
+  g_assert_nonnull (file);
+  g_assert_cmpuint (fwrite (data, 1, size, file), ==, size);
+  g_assert_cmpint (fclose (file), ==, 0);
+}
+
 /* Every byte of the cache changed, and cut off before every byte: each is read as something or as nothing, and what the
  * next refresh finds is right. */
 static void
@@ -178,15 +208,15 @@ test_damaged (void)
     g_autoptr (LapIndex) whole = NULL, cut = NULL;
 
     data[i] ^= 0x55;
-    g_assert_true (g_file_set_contents_full (cache, data, size, G_FILE_SET_CONTENTS_CONSISTENT, 0644, NULL));
+    put_bytes (cache, data, size);
     whole = lap_index_load (folder, cache);
     g_assert_cmpuint (lap_index_n (whole), <=, LAP_INDEX_MOST);
     data[i] ^= 0x55;
-    g_assert_true (g_file_set_contents_full (cache, data, i, G_FILE_SET_CONTENTS_CONSISTENT, 0644, NULL));
+    put_bytes (cache, data, i);
     cut = lap_index_load (folder, cache);
     g_assert_cmpuint (lap_index_n (cut), ==, 0);
   }
-  g_assert_true (g_file_set_contents_full (cache, data, size, G_FILE_SET_CONTENTS_CONSISTENT, 0644, NULL));
+  put_bytes (cache, data, size);
   other = g_build_filename (folder, "other", NULL);
   elsewhere = lap_index_load (other, cache);
   g_assert_cmpuint (lap_index_n (elsewhere), ==, 0);
@@ -210,6 +240,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/index/refresh", test_refresh);
   g_test_add_func ("/index/pieces", test_pieces);
+  g_test_add_func ("/index/also", test_also);
   g_test_add_func ("/index/search", test_search);
   g_test_add_func ("/index/damaged", test_damaged);
   g_test_add_func ("/index/unwritable", test_unwritable);

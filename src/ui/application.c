@@ -6,10 +6,13 @@
 #include "store/documents.h"
 #include "store/drafts.h"
 #include "ui/files.h"
+#include "ui/library.h"
 #include "ui/new.h"
 #include "ui/palette.h"
-#include "ui/shortcuts.h"
+#include "ui/recent.h"
 #include "ui/session-window.h"
+#include "ui/shortcuts.h"
+#include "ui/tell.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -23,6 +26,36 @@ G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
 #define DEMO "/org/lapwing/Lapwing/demo/thirty-on-the-mat.lapwing"
 
 static GtkWindow *
+library_of (LapApplication *self)
+{
+  for (GList *l = gtk_application_get_windows (GTK_APPLICATION (self)); l != NULL; l = l->next)
+    if (LAP_IS_LIBRARY (l->data))
+      return l->data;
+  return NULL;
+}
+
+GtkWindow *
+lap_application_show_library (LapApplication *self)
+{
+  GtkWindow *window = library_of (self);
+
+  if (window == NULL)
+    window = lap_library_new (self);
+  gtk_window_present (window);
+  return window;
+}
+
+/* The list has done what it is there for when a document is on show. */
+static void
+close_library (LapApplication *self)
+{
+  GtkWindow *library = library_of (self);
+
+  if (library != NULL)
+    gtk_window_close (library);
+}
+
+static GtkWindow *
 show_document (LapApplication *self, LapDocument *document, const char *draft)
 {
   GtkWindow *window = GTK_WINDOW (lap_session_window_new (GTK_APPLICATION (self), document));
@@ -32,7 +65,10 @@ show_document (LapApplication *self, LapDocument *document, const char *draft)
 
     lap_window_set_keeper (LAP_WINDOW (window), keeper);
   }
+  if (lap_document_path (document) != NULL)
+    lap_recent_note (lap_document_path (document), lap_document_week (document) != NULL);
   gtk_window_present (window);
+  close_library (self);
   return window;
 }
 
@@ -65,6 +101,7 @@ lap_application_open_path (LapApplication *self, const char *path, GError **erro
 
   if (window != NULL) {
     gtk_window_present (window);
+    close_library (self);
     return window;
   }
   document = lap_document_read (path, error);
@@ -90,9 +127,7 @@ tell_error (LapApplication *self, const char *what, const char *why)
 {
   GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (self));
 
-  if (!LAP_IS_WINDOW (window))
-    window = lap_application_open_demo (self);
-  lap_window_tell_error (LAP_WINDOW (window), what, why);
+  lap_tell_error (window != NULL ? window : lap_application_show_library (self), what, why);
 }
 
 static void
@@ -112,7 +147,7 @@ lap_application_activate (GApplication *application)
   if (window != NULL)
     gtk_window_present (window);
   else
-    lap_application_open_demo (LAP_APPLICATION (application));
+    lap_application_show_library (LAP_APPLICATION (application));
 }
 
 static void
@@ -139,6 +174,12 @@ chosen_cb (const char *path, gpointer data)
 
 static void
 open_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  lap_application_show_library (data);
+}
+
+static void
+open_file_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   g_application_hold (data);
   lap_files_open (gtk_application_get_active_window (data), chosen_cb, g_object_ref (data));
@@ -173,7 +214,8 @@ quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static const GActionEntry actions[] = {
-  { "new", new_action }, { "open", open_action }, { "about", about_action }, { "quit", quit_action },
+  { "new", new_action }, { "open", open_action }, { "open-file", open_file_action },
+  { "about", about_action }, { "quit", quit_action },
 };
 
 /* A draft that can't be read is kept for whoever can, and said. */

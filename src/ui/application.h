@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The program with windows: opens files, each once, in a window of its own; started bare it shows the demo.
+ * The program with windows: opens files, each once, in a window of its own; started bare it lists the sessions that
+ * are there.
  */
 #pragma once
 
@@ -25,6 +26,8 @@ GtkWindow      *lap_application_open_path (LapApplication *application,
 /* @document in a window of its own, with drafts. */
 GtkWindow      *lap_application_show      (LapApplication *application,
                                            LapDocument    *document);
+/* The list of sessions and weeks, which closes when one is opened. */
+GtkWindow      *lap_application_show_library (LapApplication *application);
 /* A new document, the demo, in a window. */
 GtkWindow      *lap_application_open_demo (LapApplication *application);
 

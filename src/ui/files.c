@@ -75,9 +75,15 @@ lap_files_choose (GtkWindow *parent, const char *title, const char *kind, const 
 void
 lap_files_open (GtkWindow *parent, LapFileFunc func, gpointer data)
 {
-  static const char *const sessions[] = { "*.lapwing", NULL };
+  static const char *const documents[] = { "*.lapwing", "*.lapweek", NULL };
 
-  lap_files_choose (parent, _("Open a session"), _("Sessions"), sessions, func, data);
+  lap_files_choose (parent, _("Open a session or a week"), _("Sessions and weeks"), documents, func, data);
+}
+
+void
+lap_files_folder (GtkWindow *parent, const char *title, LapFileFunc func, gpointer data)
+{
+  ask (gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, NULL, NULL), NULL, func, data);
 }
 
 void

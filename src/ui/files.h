@@ -22,6 +22,10 @@ void lap_files_choose (GtkWindow         *parent,
                        const char *const *patterns,
                        LapFileFunc        func,
                        gpointer           data);
+void lap_files_folder (GtkWindow   *parent,
+                       const char  *title,
+                       LapFileFunc  func,
+                       gpointer     data);
 /* @name is what the dialog offers; a name without @suffix (".pdf") gets it. */
 void lap_files_save (GtkWindow  *parent,
                      const char *title,

@@ -4,6 +4,7 @@
 #include "base/error.h"
 #include "ui/application.h"
 #include "ui/files.h"
+#include "ui/recent.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -72,6 +73,7 @@ saved_cb (GObject *source, GAsyncResult *result, gpointer data)
     g_autofree char *text = g_strdup_printf (_("Saved as %s"), name);
 
     lap_window_tell (self, text, FALSE);
+    lap_recent_note (lap_document_path (lap_window_document (self)), lap_document_week (lap_window_document (self)) != NULL);
     if (saving->close)
       lap_window_close_anyway (self);
   } else if (g_error_matches (error, LAP_ERROR, LAP_ERROR_CHANGED)) {

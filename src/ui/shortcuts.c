@@ -13,6 +13,7 @@
 static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Session"), N_("New"), "app.new", "<Control>n" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Open"), "app.open", "<Control>o" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Open another file"), "app.open-file", "<Control><Shift>o" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Save"), "win.save", "<Control>s" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Save as"), "win.save-as", "<Control><Shift>s" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Properties of the session"), "win.properties", "<Alt>Return" },

@@ -4,6 +4,7 @@
 #include "ui/notice.h"
 #include "ui/saving.h"
 #include "ui/shortcuts.h"
+#include "ui/tell.h"
 #include "ui/watch.h"
 
 #include <glib/gi18n-lib.h>
@@ -88,10 +89,7 @@ lap_window_tell (LapWindow *self, const char *text, gboolean undoable)
 void
 lap_window_tell_error (LapWindow *self, const char *what, const char *why)
 {
-  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (self), what, why);
-
-  adw_message_dialog_add_response (ADW_MESSAGE_DIALOG (dialog), "close", _("_Close"));
-  gtk_window_present (GTK_WINDOW (dialog));
+  lap_tell_error (GTK_WINDOW (self), what, why);
 }
 
 static void

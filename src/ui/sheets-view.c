@@ -5,6 +5,7 @@
  */
 #include "ui/sheets-view.h"
 
+#include "ui/column.h"
 #include "ui/export.h"
 #include "ui/files.h"
 #include "ui/sheet-page.h"
@@ -13,6 +14,7 @@
 #include <glib/gi18n-lib.h>
 
 #define THUMB    110 /* px, the longer side of a small page */
+#define WIDE 17.5 /* lines of text that the column at the side is wide */
 #define PREVIEW  240 /* px, the least */
 
 /* Switches beside those of lap_sheet_things. */
@@ -37,7 +39,7 @@ static const guint card_counts[] = { 0, 1, 2, 4 };
 struct _LapSheetsView {
   AdwBin          parent_instance;
   LapDocument    *document; /* of the window, which outlives the view */
-  GtkWidget      *flap, *sheet, *paper, *landscape, *ink, *pieces, *things, *distance_row, *distance, *cards, *reads;
+  GtkWidget      *side, *flap, *sheet, *paper, *landscape, *ink, *pieces, *things, *distance_row, *distance, *cards, *reads;
   GtkWidget      *about, *save, *print, *thumbs_scroll, *thumbs, *preview, *page;
   GtkWidget      *thing_rows[32], *thing_switches[32], *rows[N_SWITCHES], *switches[N_SWITCHES];
   GtkWidget      *read_rows[LAP_N_READS], *read_labels[LAP_N_READS];
@@ -381,7 +383,8 @@ lap_sheets_view_class_init (LapSheetsViewClass *klass)
     gsize offset;
   } children[] = {
 #define CHILD(member) { #member, G_STRUCT_OFFSET (LapSheetsView, member) }
-    CHILD (flap), CHILD (sheet), CHILD (paper), CHILD (landscape), CHILD (ink), CHILD (pieces), CHILD (things),
+    CHILD (side), CHILD (flap), CHILD (sheet), CHILD (paper), CHILD (landscape), CHILD (ink), CHILD (pieces),
+    CHILD (things),
     CHILD (distance_row), CHILD (distance), CHILD (cards), CHILD (reads), CHILD (about), CHILD (save), CHILD (print),
     CHILD (thumbs_scroll), CHILD (thumbs), CHILD (preview),
 #undef CHILD
@@ -480,6 +483,7 @@ lap_sheets_view_init (LapSheetsView *self)
 {
   self->loading = TRUE;
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_widget_set_layout_manager (self->side, lap_column_new (WIDE));
   fill_rows (self);
   self->loading = FALSE;
   self->page = lap_sheet_page_new (PREVIEW);

@@ -13,6 +13,8 @@
 #define PAD    5   /* px round its text */
 #define BEFORE 8   /* px of bracket before its text */
 #define LEAST  14  /* px that a text needs at least */
+#define SIGN   7   /* px of the sign of what is open or folded */
+#define BESIDE 4   /* px between it and the text */
 
 int
 lap_brackets_row (int line)
@@ -25,7 +27,6 @@ bracket_layout (LapLane *lane, const char *text, double room)
 {
   g_autoptr (PangoLayout) layout = NULL;
   PangoAttrList *attrs;
-  int width;
 
   if (room < LEAST)
     return NULL;
@@ -34,18 +35,45 @@ bracket_layout (LapLane *lane, const char *text, double room)
   pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
   pango_layout_set_attributes (layout, attrs);
   pango_attr_list_unref (attrs);
-  pango_layout_get_pixel_size (layout, &width, NULL);
-  return pango_layout_is_ellipsized (layout) && width < 2 * LEAST ? NULL : g_steal_pointer (&layout);
+  return pango_layout_is_ellipsized (layout) ? NULL : g_steal_pointer (&layout);
 }
 
-/* A bracket over @from to @to in a row at @y, broken for its text, which stays in view as long as there is room. */
+static gboolean
+is_folded (const LapAxis *axis, const LapBracket *bracket)
+{
+  return axis->pieces[lap_axis_piece_at (axis, bracket->start)].folded &&
+         axis->pieces[lap_axis_piece_at (axis, bracket->end - 1)].folded;
+}
+
+/* Points down where it is open, on in time where it is folded. */
 static void
-draw_bracket (LapLane *lane, GtkSnapshot *snapshot, double from, double to, int y, const char *text, LapColour colour)
+draw_sign (GtkSnapshot *snapshot, const LapAxis *axis, gboolean folded, double x, double middle, const GdkRGBA *ink)
+{
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (x, middle - SIGN / 2.0, SIGN, SIGN));
+
+  cairo_translate (cr, x + SIGN / 2.0, middle);
+  if (axis->mirrored)
+    cairo_scale (cr, -1, 1);
+  if (!folded)
+    cairo_rotate (cr, G_PI_2);
+  cairo_move_to (cr, -SIGN / 2.0 + 1, -SIGN / 2.0);
+  cairo_line_to (cr, SIGN / 2.0, 0);
+  cairo_line_to (cr, -SIGN / 2.0 + 1, SIGN / 2.0);
+  gdk_cairo_set_source_rgba (cr, ink);
+  cairo_fill (cr);
+  cairo_destroy (cr);
+}
+
+/* A bracket over @from to @to in a row at @y, broken for a sign of whether it is folded and for its text, both of which
+ * stay in view. What there is no room for is left out, whole. */
+static void
+draw_bracket (LapLane *lane, GtkSnapshot *snapshot, const LapBracket *bracket, double from, double to, int y,
+              const char *text, LapColour colour)
 {
   const LapAxis *axis = lap_lane_context (lane)->axis;
   double left = round (MIN (from, to)) + GAP, right = round (MAX (from, to)) - GAP;
-  double seen_left = MAX (left, 0), seen_right = MIN (right, axis->view), x;
-  int middle = y + lap_lane_line (lane) / 2 + 1, width;
+  double seen_left = MAX (left, 0), seen_right = MIN (right, axis->view), room = seen_right - seen_left - 2 * (PAD + BEFORE), x;
+  int middle = y + lap_lane_line (lane) / 2 + 1, width = 0, all = axis->n > 1 ? SIGN : 0;
   GdkRGBA ink = lap_colour (colour);
   g_autoptr (PangoLayout) layout = NULL;
 
@@ -53,17 +81,24 @@ draw_bracket (LapLane *lane, GtkSnapshot *snapshot, double from, double to, int 
     return;
   lap_paint_rect (snapshot, &ink, left, middle, LINE, FOOT + 1);
   lap_paint_rect (snapshot, &ink, right - LINE, middle, LINE, FOOT + 1);
-  layout = bracket_layout (lane, text, seen_right - seen_left - 2 * (PAD + BEFORE));
-  if (layout == NULL) {
+  layout = bracket_layout (lane, text, room - all - (all > 0 ? BESIDE : 0));
+  if (layout != NULL) {
+    pango_layout_get_pixel_size (layout, &width, NULL);
+    all += width + (all > 0 ? BESIDE : 0);
+  }
+  if (all == 0 || all > room) {
     lap_paint_rect (snapshot, &ink, left, middle, right - left, LINE);
     return;
   }
-  pango_layout_get_pixel_size (layout, &width, NULL);
-  x = axis->mirrored ? seen_right - BEFORE - PAD - width : seen_left + BEFORE + PAD;
+  x = axis->mirrored ? seen_right - BEFORE - PAD - all : seen_left + BEFORE + PAD;
   lap_paint_rect (snapshot, &ink, left, middle, x - PAD - left, LINE);
-  lap_paint_rect (snapshot, &ink, x + width + PAD, middle, right - x - width - PAD, LINE);
+  lap_paint_rect (snapshot, &ink, x + all + PAD, middle, right - x - all - PAD, LINE);
+  if (axis->n > 1)
+    draw_sign (snapshot, axis, is_folded (axis, bracket), axis->mirrored ? x + all - SIGN : x, middle, &ink);
+  if (layout == NULL)
+    return;
   pango_layout_set_width (layout, width * PANGO_SCALE);
-  lap_paint_text (snapshot, layout, &ink, x, y);
+  lap_paint_text (snapshot, layout, &ink, axis->mirrored ? x : x + all - width, y);
 }
 
 static char *
@@ -120,7 +155,7 @@ draw_part (LapLane *lane, GtkSnapshot *snapshot, const LapBracket *bracket, doub
   const LapPart *part = lap_lane_context (lane)->score->timeline->parts[bracket->part].part;
   g_autofree char *text = part_text (part);
 
-  draw_bracket (lane, snapshot, from, to, 4, text, LAP_COLOUR_INK);
+  draw_bracket (lane, snapshot, bracket, from, to, 4, text, LAP_COLOUR_INK);
 }
 
 static void
@@ -129,7 +164,7 @@ draw_round (LapLane *lane, GtkSnapshot *snapshot, const LapBracket *bracket, dou
   const char *format = ABS (to - from) > 120 ? _("Round %d") : "%d";
   g_autofree char *text = g_strdup_printf (format, bracket->round);
 
-  draw_bracket (lane, snapshot, from, to, lap_brackets_row (lap_lane_line (lane)) + 4, text, LAP_COLOUR_WORK);
+  draw_bracket (lane, snapshot, bracket, from, to, lap_brackets_row (lap_lane_line (lane)) + 4, text, LAP_COLOUR_WORK);
 }
 
 void

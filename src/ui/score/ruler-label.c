@@ -23,6 +23,8 @@ lap_ruler_label_new (LapLane *lane)
 {
   GtkWidget *button = gtk_toggle_button_new (), *label = gtk_label_new (NULL);
 
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_widget_add_css_class (label, "lane-title");
   gtk_button_set_child (GTK_BUTTON (button), label);
   gtk_widget_add_css_class (button, "flat");

@@ -4,6 +4,7 @@
 #include "edit/verbs-blocks.h"
 #include "edit/verbs-say.h"
 #include "edit/verbs.h"
+#include "ui/words-row.h"
 
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
@@ -116,6 +117,13 @@ one_a_line (const char *cues)
   return g_strjoinv ("\n", lines);
 }
 
+/* A line break that was pasted is a space. */
+static char *
+typed_words (GtkWidget *row)
+{
+  return g_strstrip (g_strdelimit (lap_words_row_get_text (LAP_WORDS_ROW (row)), "\n", ' '));
+}
+
 /* All in one step, since applying one of them shows the block anew. */
 void
 lap_pane_more_commit (LapPaneMore *self)
@@ -128,8 +136,8 @@ lap_pane_more_commit (LapPaneMore *self)
   if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
     return;
   note = typed (self->note);
-  setup = typed (self->setup);
-  cues = typed (self->cues);
+  setup = typed_words (self->setup);
+  cues = typed_words (self->cues);
   lines = one_a_line (cues);
   note_is_new = g_strcmp0 (note, self->shown->note != NULL ? self->shown->note : "") != 0;
   setup_is_new = g_strcmp0 (setup, self->setup_was) != 0;
@@ -176,9 +184,11 @@ show_need (GtkWidget *label, const char *format, const LapTalkRoom *room, int mo
 }
 
 static int
-more_words (GtkWidget *entry, const char *was)
+more_words (GtkWidget *row, const char *was)
 {
-  return lap_count_words (gtk_editable_get_text (GTK_EDITABLE (entry))) - lap_count_words (was);
+  g_autofree char *is = typed_words (row);
+
+  return lap_count_words (is) - lap_count_words (was);
 }
 
 static void
@@ -314,8 +324,8 @@ show_words (LapPaneMore *self, const LapExercise *e)
   g_free (self->cues_was);
   self->setup_was = g_strdup (setup);
   self->cues_was = g_strjoinv (BETWEEN, (char **) told->pdata);
-  gtk_editable_set_text (GTK_EDITABLE (self->setup), self->setup_was);
-  gtk_editable_set_text (GTK_EDITABLE (self->cues), self->cues_was);
+  lap_words_row_set_text (LAP_WORDS_ROW (self->setup), self->setup_was);
+  lap_words_row_set_text (LAP_WORDS_ROW (self->cues), self->cues_was);
 }
 
 void
@@ -365,6 +375,7 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_pane_more_dispose;
+  g_type_ensure (LAP_TYPE_WORDS_ROW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane-more.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPaneMore, name)
   BIND (fields);

@@ -3,6 +3,7 @@
 
 #include "edit/verbs.h"
 #include "place/plans.h"
+#include "ui/words-row.h"
 
 /* The first exercise of the main part. */
 static guint
@@ -72,15 +73,15 @@ test_words (void)
 {
   LapWindow *window = windows_demo ();
   guint box = first_main (window);
-  GtkWidget *cues = field (window, ADW_TYPE_ENTRY_ROW, "cues"), *during = field (window, GTK_TYPE_LABEL, "during");
-  g_autofree char *counted = NULL, *usual = NULL;
+  GtkWidget *cues = field (window, LAP_TYPE_WORDS_ROW, "cues"), *during = field (window, GTK_TYPE_LABEL, "during");
+  g_autofree char *counted = NULL, *usual = NULL, *now = NULL;
   LapBlock *block;
 
   windows_click_box (window, box);
   block = block_of (window);
-  usual = g_strdup (gtk_editable_get_text (GTK_EDITABLE (cues)));
+  usual = lap_words_row_get_text (LAP_WORDS_ROW (cues));
   counted = g_strdup (gtk_label_get_text (GTK_LABEL (during)));
-  gtk_editable_set_text (GTK_EDITABLE (cues), "one two three four five six seven eight nine ten / Up");
+  lap_words_row_set_text (LAP_WORDS_ROW (cues), "one two three four five six seven eight nine ten / Up");
   g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (during)), !=, counted);
   g_assert_null (block->say);
   windows_click_box (window, box + 1);
@@ -88,10 +89,11 @@ test_words (void)
   g_assert_cmpstr (block->say->cues[1], ==, "Up");
   g_assert_cmpstr (undo_label (window), ==, "Change the cues of Squat");
   windows_click_box (window, box);
-  gtk_editable_set_text (GTK_EDITABLE (cues), "");
+  lap_words_row_set_text (LAP_WORDS_ROW (cues), "");
   lap_pane_commit (lap_window_pane (window));
   g_assert_true (block->say == NULL || block->say->cues == NULL);
-  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (cues)), ==, usual);
+  now = lap_words_row_get_text (LAP_WORDS_ROW (cues));
+  g_assert_cmpstr (now, ==, usual);
   windows_close (window);
 }
 

@@ -45,6 +45,34 @@ source_of (LapPane *self, LapTimeWhat what, LapTimeSource *source)
   return lap_time_source (self->shown, MAX (self->context->round, 1), what, source);
 }
 
+/* All exercises that are selected become @seconds long, each in its round, as one step. Seconds that several of them
+ * share are set once. */
+static void
+set_chosen (LapPane *self, LapTimeWhat what, int seconds)
+{
+  g_autoptr (GPtrArray) blocks = lap_score_chosen (self->context);
+  g_autoptr (GArray) done = g_array_new (FALSE, FALSE, sizeof (LapTimeSource));
+  LapEdits *edits = lap_edits_new (what == LAP_TIME_WORK ? _("Change the work") : _("Change the rest"));
+
+  for (guint i = 0; i < blocks->len; i++) {
+    LapBlock *block = blocks->pdata[i];
+    gboolean again = FALSE;
+    LapTimeSource source;
+
+    if (block->kind != LAP_BLOCK_EXERCISE ||
+        !lap_time_source (block, MAX (lap_score_round_of (self->context, block), 1), what, &source))
+      continue;
+    for (guint k = 0; k < done->len; k++)
+      again |= lap_time_same (&g_array_index (done, LapTimeSource, k), &source);
+    if (again)
+      continue;
+    g_array_append_val (done, source);
+    lap_edits_append (edits, lap_verb_set_time (&source, CLAMP (seconds, source.least, source.most),
+                                                lap_document_catalogue (self->context->document)));
+  }
+  apply (self, edits);
+}
+
 /* An adjustment tells late of a value that was set while it told of another: by then the source says that. */
 static void
 set_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
@@ -54,7 +82,10 @@ set_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
 
   if (self->showing || self->shown == NULL || !source_of (self, what, &source) || is == source.seconds)
     return;
-  apply (self, lap_verb_set_time (&source, is, lap_document_catalogue (self->context->document)));
+  if (self->shown->kind == LAP_BLOCK_EXERCISE && g_hash_table_size (self->context->chosen) > 1)
+    set_chosen (self, what, is);
+  else
+    apply (self, lap_verb_set_time (&source, is, lap_document_catalogue (self->context->document)));
 }
 
 static void
@@ -187,6 +218,14 @@ show_heading (LapPane *self, guint box)
   /* Translators: "Block 5 of 10, round 1, starts at 8:00". */
   text = g_strdup_printf (_("%1$s, starts at %2$s"), where, start);
   text[0] = g_ascii_toupper (text[0]);
+  if (g_hash_table_size (self->context->chosen) > 1) {
+    g_free (text);
+    /* Translators: several blocks are selected, and this pane changes them all at once. */
+    text = g_strdup_printf (ngettext ("And %u more: times, pace, sides and option change in all",
+                                      "And %u more: times, pace, sides and option change in all",
+                                      g_hash_table_size (self->context->chosen) - 1),
+                            g_hash_table_size (self->context->chosen) - 1);
+  }
   gtk_label_set_text (GTK_LABEL (self->name), name);
   gtk_label_set_text (GTK_LABEL (self->where), text);
   gtk_widget_set_visible (self->where, TRUE);

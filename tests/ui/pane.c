@@ -97,6 +97,32 @@ test_words (void)
   windows_close (window);
 }
 
+/* Several blocks take work and rest together, a talk among them nothing, in one step. */
+static void
+test_several_times (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  g_autofree char *before = windows_text (window), *after = NULL;
+  guint box = first_main (window);
+
+  windows_click_box (window, box);
+  lap_score_choose (context, box + 2, LAP_CHOOSE_TO);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (field (window, GTK_TYPE_SPIN_BUTTON, "work")), 35);
+  for (guint i = box; i <= box + 2; i++)
+    g_assert_cmpint (lap_score_block (context, i)->work, ==, 35);
+  g_assert_cmpint (lap_score_block (context, box + 3)->work, ==, 40);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (field (window, GTK_TYPE_SPIN_BUTTON, "rest")), 25);
+  for (guint i = box; i <= box + 2; i++)
+    g_assert_cmpint (lap_score_block (context, i)->rest, ==, 25);
+  lap_document_undo (lap_window_document (window));
+  lap_document_undo (lap_window_document (window));
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  windows_settle (window);
+  windows_close (window);
+}
+
 /* Several blocks take the pace together, in one step. */
 static void
 test_several (void)
@@ -170,6 +196,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/pane/fields", test_fields);
   g_test_add_func ("/ui/pane/words", test_words);
   g_test_add_func ("/ui/pane/several", test_several);
+  g_test_add_func ("/ui/pane/several-times", test_several_times);
   g_test_add_func ("/ui/pane/in-round", test_in_round);
   return g_test_run ();
 }

@@ -3,7 +3,9 @@
 
 #include <math.h>
 
-#define READABLE 0.062 /* px a minute and px of a line of text, below which hours aren't made narrower by themselves */
+/* px a minute and px of a line of text, below which hours aren't made narrower by themselves; of one day at a time. */
+#define READABLE 0.05
+#define READABLE_DAY 0.062
 #define ZOOM_MOST 8.0  /* px a minute */
 #define LABEL    3.6   /* px of an hour and its label, and px of a line */
 #define MARGIN   24    /* px beside a class that is scrolled to */
@@ -62,7 +64,7 @@ width_cb (gpointer data, LapWeight weight, const char *text, gssize bytes)
 static void
 fit_axis (LapWeekScene *self)
 {
-  double least = READABLE * self->look.line;
+  double least = (self->look.day >= 0 ? READABLE_DAY : READABLE) * self->look.line;
 
   if (self->fitted && self->axis->view > 1)
     lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), least), 0);

@@ -73,6 +73,38 @@ lap_bracket_is_rest (const LapBracket *bracket)
   return bracket->kind == LAP_BRACKET_BETWEEN || bracket->kind == LAP_BRACKET_AFTER;
 }
 
+/* The first bracket that starts at @second or later: starts never fall. */
+static guint
+first_from (const LapBrackets *self, double second)
+{
+  guint low = 0, high = self->n;
+
+  while (low < high) {
+    guint middle = (low + high) / 2;
+
+    if (self->all[middle].start < second)
+      low = middle + 1;
+    else
+      high = middle;
+  }
+  return low;
+}
+
+void
+lap_brackets_visible (const LapBrackets *self, const LapAxis *axis, guint *first, guint *end)
+{
+  double from = lap_axis_second (axis, axis->mirrored ? axis->view + LAP_BRACKET_GRIP : -LAP_BRACKET_GRIP);
+  double to = lap_axis_second (axis, axis->mirrored ? -LAP_BRACKET_GRIP : axis->view + LAP_BRACKET_GRIP);
+
+  *first = first_from (self, from);
+  *end = first_from (self, to + 1);
+  /* What started before and still lasts: its part, at the latest, comes before all of that. */
+  if (*first > 0)
+    (*first)--;
+  while (*first > 0 && self->all[*first].kind != LAP_BRACKET_PART)
+    (*first)--;
+}
+
 /* A thin rest between rounds has its grip round it. One after a part has it behind, for before it is the part's. */
 LapBracketPlace
 lap_bracket_place (const LapBracket *bracket, const LapAxis *axis)
@@ -131,10 +163,11 @@ is_at_end (const LapBracket *bracket, const LapAxis *axis, double x)
 guint
 lap_brackets_hit (const LapBrackets *self, const LapAxis *axis, double x, gboolean upper, gboolean *at_end)
 {
-  guint found = LAP_NO_BRACKET;
+  guint found = LAP_NO_BRACKET, first, end;
 
   *at_end = FALSE;
-  for (guint i = 0; i < self->n; i++) {
+  lap_brackets_visible (self, axis, &first, &end);
+  for (guint i = first; i < end; i++) {
     const LapBracket *bracket = &self->all[i];
     LapBracketPlace place = lap_bracket_place (bracket, axis);
     gboolean rest = lap_bracket_is_rest (bracket);

@@ -38,6 +38,12 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapBrackets, lap_brackets_free)
 gboolean     lap_bracket_is_upper (const LapBracket *bracket);
 gboolean     lap_bracket_is_rest  (const LapBracket *bracket);
 
+/* The brackets among which are all that touch the view, with few others: from *@first to before *@end. */
+void         lap_brackets_visible (const LapBrackets *brackets,
+                                   const LapAxis     *axis,
+                                   guint             *first,
+                                   guint             *end);
+
 /* Where a bracket lies in the view; a rest is never thinner than the grip. */
 typedef struct { int x, width; } LapBracketPlace;
 

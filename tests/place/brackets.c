@@ -104,6 +104,34 @@ test_hit (void)
   }
 }
 
+/* All that touch the view, however it is scrolled, are among those that are looked at. */
+static void
+test_visible (void)
+{
+  g_autoptr (LapScore) score = score_new ();
+  g_autoptr (LapBrackets) brackets = lap_brackets_new (score);
+
+  for (int mirrored = 0; mirrored < 2; mirrored++) {
+    g_autoptr (LapAxis) axis = axis_for (score, 2, mirrored);
+
+    lap_axis_set_view (axis, 60, mirrored);
+    for (int offset = 0; offset <= 940; offset += 10) {
+      guint first, end;
+
+      lap_axis_scroll (axis, offset);
+      lap_brackets_visible (brackets, axis, &first, &end);
+      for (guint i = 0; i < brackets->n; i++) {
+        LapBracketPlace place = lap_bracket_place (&brackets->all[i], axis);
+
+        if (place.x < axis->view && place.x + place.width > 0) {
+          g_assert_cmpuint (i, >=, first);
+          g_assert_cmpuint (i, <, end);
+        }
+      }
+    }
+  }
+}
+
 /* Folded, there is nothing to draw by. */
 static void
 test_folded (void)
@@ -140,6 +168,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/place/brackets/brackets", test_brackets);
   g_test_add_func ("/place/brackets/hit", test_hit);
+  g_test_add_func ("/place/brackets/visible", test_visible);
   g_test_add_func ("/place/brackets/folded", test_folded);
   g_test_add_func ("/place/brackets/step", test_step);
   return g_test_run ();

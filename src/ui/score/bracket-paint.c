@@ -171,15 +171,13 @@ void
 lap_brackets_draw (LapLane *lane, const LapBrackets *brackets, GtkSnapshot *snapshot)
 {
   const LapAxis *axis = lap_lane_context (lane)->axis;
-  double first = lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-  double last = lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
+  guint first, end;
 
-  for (guint i = 0; i < brackets->n; i++) {
+  lap_brackets_visible (brackets, axis, &first, &end);
+  for (guint i = first; i < end; i++) {
     const LapBracket *bracket = &brackets->all[i];
     double from, to;
 
-    if (bracket->end < first || bracket->start > last)
-      continue;
     from = lap_axis_x (axis, bracket->start);
     to = lap_axis_x (axis, bracket->end);
     if (bracket->kind == LAP_BRACKET_PART)

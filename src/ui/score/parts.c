@@ -65,16 +65,31 @@ let_go (LapBracketWidget *widget)
   gtk_widget_set_child_visible (GTK_WIDGET (widget), FALSE);
 }
 
+/* What has the focus is kept, wherever it is. */
 static gboolean
-is_wanted (LapPartsLane *self, guint index, double from, double to)
+is_wanted (LapPartsLane *self, guint index, guint first, guint end)
 {
-  const LapBracket *bracket = &self->brackets->all[index];
   GtkWidget *widget = lap_parts_lane_find (self, index);
 
   if (widget != NULL && gtk_widget_has_focus (widget))
     return TRUE;
-  return bracket->end >= from && bracket->start <= to &&
+  return index >= first && index < end &&
          lap_brackets_are_apart (self->brackets, lap_lane_context (LAP_LANE (self))->axis, index);
+}
+
+static void
+release (LapPartsLane *self, guint first, guint end)
+{
+  GHashTableIter iter;
+  gpointer index, widget;
+
+  g_hash_table_iter_init (&iter, self->live);
+  while (g_hash_table_iter_next (&iter, &index, &widget)) {
+    if (is_wanted (self, GPOINTER_TO_UINT (index), first, end))
+      continue;
+    let_go (widget);
+    g_hash_table_iter_remove (&iter);
+  }
 }
 
 static void
@@ -97,19 +112,16 @@ static void
 bind_all (LapPartsLane *self)
 {
   const LapAxis *axis = lap_lane_context (LAP_LANE (self))->axis;
-  double from = lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-  double to = lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
   GtkWidget *before = NULL;
+  guint first, end;
 
-  for (guint i = 0; i < self->brackets->n; i++) {
-    GtkWidget *widget = lap_parts_lane_find (self, i);
+  lap_brackets_visible (self->brackets, axis, &first, &end);
+  release (self, first, end);
+  for (guint i = first; i < end; i++) {
+    GtkWidget *widget;
 
-    if (!is_wanted (self, i, from, to)) {
-      if (widget != NULL)
-        let_go (LAP_BRACKET_WIDGET (widget));
-      g_hash_table_remove (self->live, GUINT_TO_POINTER (i));
+    if (!is_wanted (self, i, first, end))
       continue;
-    }
     bind (self, i, axis->serial != self->serial);
     widget = lap_parts_lane_find (self, i);
     if (before != NULL && gtk_widget_get_prev_sibling (widget) != before)
@@ -258,7 +270,7 @@ static void
 open_menu (LapPartsLane *self, const GdkRectangle *at)
 {
   static const LapMenuItem own[] = {
-    { N_("Open it, _fold the rest"), "bracket.open" }, { N_("Fol_d it"), "bracket.fold" }, { NULL, NULL },
+    { N_("Open it, _fold the others"), "bracket.open" }, { N_("Fol_d it"), "bracket.fold" }, { NULL, NULL },
   };
   g_autoptr (GMenu) menu = g_menu_new ();
   guint index;
@@ -455,7 +467,7 @@ tooltip_cb (LapPartsLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *
     words = lap_bracket_hint (context, &self->brackets->all[index]);
   else if (context->axis->pieces[piece].folded)
     words = lap_folds_words (context, piece);
-  gtk_tooltip_set_text (tooltip, words != NULL ? words : _("Click to open it and fold the rest, with Shift to fold it"));
+  gtk_tooltip_set_text (tooltip, words != NULL ? words : _("Click to open it and fold the others, with Shift to fold it"));
   return TRUE;
 }
 

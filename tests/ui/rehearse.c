@@ -153,6 +153,40 @@ test_overrun (void)
   room_close (&room);
 }
 
+/* A bus of the system with somebody on it who tells that the computer is about to sleep (org.freedesktop.login1, the
+ * interface Manager, signal PrepareForSleep): the rehearsal is held at the last boundary. */
+static void
+test_sleep (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GDBusConnection) bus = g_dbus_connection_new_for_address_sync (
+    g_getenv ("DBUS_SYSTEM_BUS_ADDRESS"), G_DBUS_CONNECTION_FLAGS_AUTHENTICATION_CLIENT |
+    G_DBUS_CONNECTION_FLAGS_MESSAGE_BUS_CONNECTION, NULL, NULL, &error);
+  guint name;
+  Room room;
+  int work;
+
+  g_assert_no_error (error);
+  name = g_bus_own_name_on_connection (bus, "org.freedesktop.login1", G_BUS_NAME_OWNER_FLAGS_NONE, NULL, NULL, NULL, NULL);
+  room = room_at (0);
+  work = room.scene->timeline->turns[9].start;
+  lap_rehearsal_jump (room.scene->rehearsal, work + 5);
+  lap_rehearsal_start (room.scene->rehearsal, 0);
+  lap_stage_look (room.stage);
+  g_assert_cmpint (room.scene->state, ==, LAP_REHEARSAL_RUNNING);
+  while (!lap_rehearsal_was_away (room.scene->rehearsal)) {
+    g_dbus_connection_emit_signal (bus, NULL, "/org/freedesktop/login1", "org.freedesktop.login1.Manager",
+                                   "PrepareForSleep", g_variant_new ("(b)", TRUE), NULL);
+    g_main_context_iteration (NULL, TRUE);
+  }
+  g_assert_cmpint (room.scene->state, ==, LAP_REHEARSAL_HELD);
+  g_assert_cmpint (second (&room), ==, work);
+  leave (&room);
+  room_close (&room);
+  g_bus_unown_name (name);
+  g_dbus_connection_close_sync (bus, NULL, NULL);
+}
+
 static gint64 false_time;
 
 static gint64
@@ -241,10 +275,13 @@ test_whole (void)
 int
 main (int argc, char **argv)
 {
+  /* The test's own bus serves for the system's as well. */
+  g_setenv ("DBUS_SYSTEM_BUS_ADDRESS", g_getenv ("DBUS_SESSION_BUS_ADDRESS"), TRUE);
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/rehearse/keys", test_keys);
   g_test_add_func ("/ui/rehearse/takes", test_takes);
   g_test_add_func ("/ui/rehearse/overrun", test_overrun);
+  g_test_add_func ("/ui/rehearse/sleep", test_sleep);
   g_test_add_func ("/ui/rehearse/flashes", test_flashes);
   g_test_add_func ("/ui/rehearse/whole", test_whole);
   return g_test_run ();

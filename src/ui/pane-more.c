@@ -17,8 +17,8 @@ struct _LapPaneMore {
   LapScoreContext *context;
   LapBlock        *shown;   /* an exercise, or NULL */
   gboolean         showing;
-  char            *setup_was, *cues_was; /* as they were shown */
-  GtkWidget       *fields, *pace, *sides, *option, *fixed, *note, *words, *setup, *cues, *before, *during, *rounds, *care;
+  char            *was[LAP_N_SAY]; /* the words as they were shown */
+  GtkWidget       *fields, *pace, *sides, *option, *fixed, *note, *words, *say[LAP_N_SAY], *before, *during, *rounds, *care;
 };
 
 G_DEFINE_FINAL_TYPE (LapPaneMore, lap_pane_more, GTK_TYPE_WIDGET)
@@ -128,27 +128,28 @@ typed_words (GtkWidget *row)
 void
 lap_pane_more_commit (LapPaneMore *self)
 {
-  g_autofree char *note = NULL, *setup = NULL, *cues = NULL, *lines = NULL;
-  const char *texts[LAP_N_SAY] = { NULL };
-  gboolean note_is_new, setup_is_new, cues_are_new;
+  g_autofree char *note = NULL;
+  char *texts[LAP_N_SAY] = { NULL };
+  gboolean note_is_new, words_are_new = FALSE;
   LapEdits *edits;
 
   if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
     return;
   note = typed (self->note);
-  setup = typed_words (self->setup);
-  cues = typed_words (self->cues);
-  lines = one_a_line (cues);
   note_is_new = g_strcmp0 (note, self->shown->note != NULL ? self->shown->note : "") != 0;
-  setup_is_new = g_strcmp0 (setup, self->setup_was) != 0;
-  cues_are_new = g_strcmp0 (cues, self->cues_was) != 0;
-  if (!note_is_new && !setup_is_new && !cues_are_new)
+  for (guint i = 0; i < LAP_N_SAY; i++) {
+    g_autofree char *is = typed_words (self->say[i]);
+
+    if (g_strcmp0 (is, self->was[i]) != 0)
+      texts[i] = i == LAP_SAY_CUES ? one_a_line (is) : g_steal_pointer (&is);
+    words_are_new |= texts[i] != NULL;
+  }
+  if (!note_is_new && !words_are_new)
     return;
-  texts[LAP_SAY_SETUP] = setup_is_new ? setup : NULL;
-  texts[LAP_SAY_CUES] = cues_are_new ? lines : NULL;
-  edits = setup_is_new || cues_are_new
-              ? lap_verb_set_words (self->shown, texts, lap_document_catalogue (self->context->document))
-              : lap_edits_new (_("Change the note"));
+  edits = words_are_new ? lap_verb_set_words (self->shown, (const char * const *) texts, catalogue (self))
+                        : lap_edits_new (_("Change the note"));
+  for (guint i = 0; i < LAP_N_SAY; i++)
+    g_free (texts[i]);
   if (note_is_new)
     lap_edits_set_text (edits, self->shown, "note", *note != '\0' ? note : NULL);
   lap_document_apply (self->context->document, edits);
@@ -184,28 +185,31 @@ show_need (GtkWidget *label, const char *format, const LapTalkRoom *room, int mo
 }
 
 static int
-more_words (GtkWidget *row, const char *was)
+more_words (LapPaneMore *self, guint member)
 {
-  g_autofree char *is = typed_words (row);
+  g_autofree char *is = typed_words (self->say[member]);
 
-  return lap_count_words (is) - lap_count_words (was);
+  return lap_count_words (is) - lap_count_words (self->was[member]);
 }
 
 static void
 count_cb (LapPaneMore *self)
 {
   const LapTalkTurn *turn = self->shown != NULL ? turn_of (self) : NULL;
-  int setup, cues;
+  int before, during;
 
   gtk_widget_set_visible (self->before, FALSE);
   gtk_widget_set_visible (self->during, FALSE);
   if (turn == NULL)
     return;
-  setup = turn->first ? more_words (self->setup, self->setup_was) : 0;
-  cues = more_words (self->cues, self->cues_was);
+  before = turn->first ? more_words (self, LAP_SAY_SETUP) : 0;
+  during = more_words (self, LAP_SAY_CUES);
+  for (guint i = LAP_SAY_FAULT; turn->first && i <= LAP_SAY_HARDER; i++)
+    during += more_words (self, i);
   /* Translators: seconds that words need, and seconds there are. */
-  show_need (self->before, _("In the rest before: %1$d of %2$d s"), &turn->gap, setup);
-  show_need (self->during, _("While working: %1$d of %2$d s"), &turn->work, turn->gap.seconds > 0 ? cues : cues + setup);
+  show_need (self->before, _("In the rest before: %1$d of %2$d s"), &turn->gap, before);
+  show_need (self->during, _("While working: %1$d of %2$d s"), &turn->work,
+             turn->gap.seconds > 0 ? during : during + before);
 }
 
 static void
@@ -307,25 +311,46 @@ show_care (LapPaneMore *self, const LapExercise *e)
   gtk_widget_set_visible (self->care, text->len > 0);
 }
 
+static const char *
+text_of (const LapSay *say, guint member)
+{
+  switch (member) {
+    case LAP_SAY_SETUP: return say->setup;
+    case LAP_SAY_FAULT: return say->fault;
+    case LAP_SAY_EASIER: return say->easier;
+    default: return say->harder;
+  }
+}
+
+/* What @say has for @member, cues in one line; @translate what the catalogue says. NULL for nothing. */
+static char *
+said (const LapSay *say, guint member, gboolean translate)
+{
+  g_autoptr (GPtrArray) cues = g_ptr_array_new ();
+  const char *text = say != NULL && member != LAP_SAY_CUES ? text_of (say, member) : NULL;
+
+  if (say == NULL || (member == LAP_SAY_CUES ? say->cues == NULL : text == NULL))
+    return NULL;
+  if (member != LAP_SAY_CUES)
+    return g_strdup (translate ? g_dgettext (GETTEXT_PACKAGE, text) : text);
+  for (guint i = 0; say->cues[i] != NULL; i++)
+    g_ptr_array_add (cues, (char *) (translate ? g_dgettext (GETTEXT_PACKAGE, say->cues[i]) : say->cues[i]));
+  g_ptr_array_add (cues, NULL);
+  return g_strjoinv (BETWEEN, (char **) cues->pdata);
+}
+
 static void
 show_words (LapPaneMore *self, const LapExercise *e)
 {
-  const LapSay *own = self->shown->say, *usual = e != NULL ? e->say : NULL;
-  const char *setup = own != NULL && own->setup != NULL ? own->setup
-                    : usual != NULL && usual->setup != NULL ? g_dgettext (GETTEXT_PACKAGE, usual->setup) : "";
-  char **cues = own != NULL && own->cues != NULL ? own->cues : usual != NULL ? usual->cues : NULL;
-  g_autoptr (GPtrArray) told = g_ptr_array_new ();
-  gboolean translate = cues != NULL && usual != NULL && cues == usual->cues;
-
-  for (guint i = 0; cues != NULL && cues[i] != NULL; i++)
-    g_ptr_array_add (told, (char *) (translate ? g_dgettext (GETTEXT_PACKAGE, cues[i]) : cues[i]));
-  g_ptr_array_add (told, NULL);
-  g_free (self->setup_was);
-  g_free (self->cues_was);
-  self->setup_was = g_strdup (setup);
-  self->cues_was = g_strjoinv (BETWEEN, (char **) told->pdata);
-  lap_words_row_set_text (LAP_WORDS_ROW (self->setup), self->setup_was);
-  lap_words_row_set_text (LAP_WORDS_ROW (self->cues), self->cues_was);
+  for (guint i = 0; i < LAP_N_SAY; i++) {
+    g_free (self->was[i]);
+    self->was[i] = said (self->shown->say, i, FALSE);
+    if (self->was[i] == NULL && e != NULL)
+      self->was[i] = said (e->say, i, TRUE);
+    if (self->was[i] == NULL)
+      self->was[i] = g_strdup ("");
+    lap_words_row_set_text (LAP_WORDS_ROW (self->say[i]), self->was[i]);
+  }
 }
 
 void
@@ -364,8 +389,8 @@ lap_pane_more_dispose (GObject *object)
   g_clear_object (&self->shown);
   g_clear_pointer (&child, gtk_widget_unparent);
   g_clear_object (&self->context);
-  g_clear_pointer (&self->setup_was, g_free);
-  g_clear_pointer (&self->cues_was, g_free);
+  for (guint i = 0; i < LAP_N_SAY; i++)
+    g_clear_pointer (&self->was[i], g_free);
   G_OBJECT_CLASS (lap_pane_more_parent_class)->dispose (object);
 }
 
@@ -385,8 +410,9 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   BIND (fixed);
   BIND (note);
   BIND (words);
-  BIND (setup);
-  BIND (cues);
+  for (guint i = 0; i < LAP_N_SAY; i++)
+    gtk_widget_class_bind_template_child_full (widget_class, lap_say_record.fields[i].name, FALSE,
+                                               G_STRUCT_OFFSET (LapPaneMore, say) + i * sizeof (GtkWidget *));
   BIND (before);
   BIND (during);
   BIND (rounds);

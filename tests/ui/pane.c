@@ -89,6 +89,10 @@ test_words (void)
   g_assert_cmpstr (block->say->cues[1], ==, "Up");
   g_assert_cmpstr (undo_label (window), ==, "Change the cues of Squat");
   windows_click_box (window, box);
+  lap_words_row_set_text (LAP_WORDS_ROW (field (window, LAP_TYPE_WORDS_ROW, "easier")), "Half as low");
+  lap_pane_commit (lap_window_pane (window));
+  g_assert_cmpstr (block->say->easier, ==, "Half as low");
+  g_assert_null (block->say->harder);
   lap_words_row_set_text (LAP_WORDS_ROW (cues), "");
   lap_pane_commit (lap_window_pane (window));
   g_assert_true (block->say == NULL || block->say->cues == NULL);

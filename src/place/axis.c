@@ -8,10 +8,9 @@ static double
 piece_width (const LapAxisPiece *piece, double zoom)
 {
   double open = (piece->end - piece->start) * zoom;
+  double folded = MIN (open, CLAMP (open * FOLD, LAP_FOLDED_LEAST, LAP_FOLDED_MOST));
 
-  if (!piece->folded)
-    return open;
-  return MIN (open, CLAMP (open * FOLD, LAP_FOLDED_LEAST, LAP_FOLDED_MOST));
+  return open + (folded - open) * piece->share;
 }
 
 static double
@@ -75,6 +74,7 @@ lap_axis_set_pieces (LapAxis *self, const int *ends, guint n)
     pieces[i].start = start;
     pieces[i].end = start = ends[i];
     pieces[i].folded = n == self->n && self->pieces[i].folded;
+    pieces[i].share = pieces[i].folded;
   }
   g_free (self->pieces);
   self->pieces = pieces;
@@ -87,14 +87,17 @@ lap_axis_fold (LapAxis *self, guint piece, gboolean folded)
 {
   g_return_if_fail (piece < self->n);
   self->pieces[piece].folded = folded;
+  self->pieces[piece].share = folded;
   lay_out (self);
 }
 
 void
 lap_axis_set_folds (LapAxis *self, const gboolean *folded)
 {
-  for (guint i = 0; i < self->n; i++)
+  for (guint i = 0; i < self->n; i++) {
     self->pieces[i].folded = folded[i];
+    self->pieces[i].share = folded[i];
+  }
   lay_out (self);
 }
 
@@ -213,4 +216,33 @@ lap_axis_reveal (LapAxis *self, int start, int end, double margin)
   else if (to > self->offset + self->view)
     lap_axis_scroll (self, to - self->view);
   return self->offset != was;
+}
+
+LapAxisLook *
+lap_axis_look (const LapAxis *self)
+{
+  LapAxisLook *look = g_new (LapAxisLook, 1);
+
+  *look = (LapAxisLook) { self->zoom, self->offset, self->n, g_new (double, self->n) };
+  for (guint i = 0; i < self->n; i++)
+    look->shares[i] = self->pieces[i].share;
+  return look;
+}
+
+void
+lap_axis_look_free (LapAxisLook *look)
+{
+  g_free (look->shares);
+  g_free (look);
+}
+
+void
+lap_axis_blend (LapAxis *self, const LapAxisLook *from, const LapAxisLook *to, double t)
+{
+  g_return_if_fail (from->n == self->n && to->n == self->n);
+  for (guint i = 0; i < self->n; i++)
+    self->pieces[i].share = from->shares[i] + (to->shares[i] - from->shares[i]) * t;
+  self->zoom = from->zoom + (to->zoom - from->zoom) * t;
+  self->offset = from->offset + (to->offset - from->offset) * t;
+  lay_out (self);
 }

@@ -22,6 +22,7 @@ G_BEGIN_DECLS
 typedef struct {
   int      start, end;  /* seconds */
   gboolean folded;
+  double   share;       /* of being folded, 0 or 1 but on the way from one to the other */
   double   x, width;    /* px of the content; they follow from the rest */
 } LapAxisPiece;
 
@@ -76,6 +77,22 @@ gboolean lap_axis_reveal     (LapAxis       *axis,
                               int            start,
                               int            end,
                               double         margin);
+
+/* How an axis is laid out, to go from one way to another by small steps. */
+typedef struct {
+  double  zoom, offset;
+  guint   n;
+  double *shares;
+} LapAxisLook;
+
+LapAxisLook *lap_axis_look      (const LapAxis *axis);
+void         lap_axis_look_free (LapAxisLook   *look);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapAxisLook, lap_axis_look_free)
+/* Lays @axis out between two looks of the pieces that it has: @t is 0 for the first, 1 for the second. */
+void         lap_axis_blend     (LapAxis           *axis,
+                                 const LapAxisLook *from,
+                                 const LapAxisLook *to,
+                                 double             t);
 
 /* The piece @second lies in. */
 guint    lap_axis_piece_at   (const LapAxis *axis,

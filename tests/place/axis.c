@@ -176,6 +176,34 @@ test_tick_labels_never_touch (void)
   }
 }
 
+/* From all open to the outer two folded, and on to twice the zoom: 100 s take 100 px, then 25, half way 62.5. */
+static void
+test_blend (void)
+{
+  static const struct { double t, first, middle, width; } steps[] = {
+    { 0, 100, 400, 600 }, { 0.5, 0.5 * 150 + 0.5 * 37.5, 600, 787.5 }, { 1, 50, 800, 900 },
+  };
+
+  for (int mirrored = 0; mirrored < 2; mirrored++) {
+    g_autoptr (LapAxis) axis = axis_of (1, 0, 300, mirrored, FALSE);
+    g_autoptr (LapAxis) other = axis_of (2, 40, 300, mirrored, TRUE);
+    g_autoptr (LapAxisLook) from = lap_axis_look (axis), to = lap_axis_look (other);
+
+    for (guint i = 0; i < G_N_ELEMENTS (steps); i++) {
+      guint serial = axis->serial;
+
+      lap_axis_blend (axis, from, to, steps[i].t);
+      NEAR (axis->pieces[0].width, steps[i].first);
+      NEAR (axis->pieces[1].width, steps[i].middle);
+      NEAR (axis->width, steps[i].width);
+      NEAR (axis->offset, 40 * steps[i].t);
+      g_assert_cmpuint (axis->serial, !=, serial);
+    }
+    for (double second = 0; second <= 600; second += 37)
+      NEAR (lap_axis_x (axis, second), lap_axis_x (other, second));
+  }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -189,5 +217,6 @@ main (int argc, char **argv)
   g_test_add_func ("/place/ticks/steps", test_ticks);
   g_test_add_func ("/place/ticks/labels-never-touch", test_tick_labels_never_touch);
   g_test_add_func ("/place/ticks/with-lead", test_ticks_with_lead);
+  g_test_add_func ("/place/axis/blend", test_blend);
   return g_test_run ();
 }

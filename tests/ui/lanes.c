@@ -318,6 +318,37 @@ test_remedy_previews (void)
   windows_close (window);
 }
 
+/* With animations the axis glides to where it is at once without; what moves it meanwhile begins from there. */
+static void
+test_glides (void)
+{
+  for (int interrupted = 0; interrupted < 2; interrupted++) {
+    LapWindow *window = windows_demo ();
+    LapScoreContext *context = lap_window_context (window);
+    g_autoptr (LapAxisLook) open = lap_axis_look (context->axis), to = NULL;
+
+    lap_folds_open (context, 2, 1, FALSE);
+    to = lap_axis_look (context->axis);
+    g_assert_cmpfloat (to->zoom, !=, open->zoom);
+    lap_folds_unfold (context);
+    windows_settle (window);
+    g_object_set (gtk_settings_get_default (), "gtk-enable-animations", TRUE, NULL);
+    lap_folds_open (context, 2, 1, FALSE);
+    g_assert_nonnull (context->glide_to);
+    g_assert_cmpfloat (context->axis->zoom, ==, open->zoom);
+    if (interrupted)
+      lap_score_scroll_by (context, 0);
+    while (context->glide_to != NULL)
+      g_main_context_iteration (NULL, TRUE);
+    g_assert_cmpfloat_with_epsilon (context->axis->zoom, to->zoom, 1e-9);
+    g_assert_cmpfloat_with_epsilon (context->axis->offset, to->offset, 1e-9);
+    for (guint i = 0; i < to->n; i++)
+      g_assert_cmpfloat (context->axis->pieces[i].share, ==, to->shares[i]);
+    g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);
+    windows_close (window);
+  }
+}
+
 static const char *
 length_told (LapWindow *window)
 {
@@ -392,6 +423,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/fit", test_fit);
   g_test_add_func ("/ui/lanes/folded-words", test_folded_words);
   g_test_add_func ("/ui/lanes/remedy-previews", test_remedy_previews);
+  g_test_add_func ("/ui/lanes/glides", test_glides);
   g_test_add_func ("/ui/lanes/length-previews", test_length_previews);
   g_test_add_func ("/ui/lanes/film-clock", test_film_clock);
   return g_test_run ();

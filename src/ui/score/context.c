@@ -19,6 +19,28 @@ tell (LapScoreContext *self, LapScoreChange change)
   g_signal_emit (self, signals[CHANGED], 0, change);
 }
 
+void
+lap_score_glide_at (LapScoreContext *self, double t)
+{
+  if (self->glide_to == NULL)
+    return;
+  lap_axis_blend (self->axis, self->glide_from, self->glide_to, t);
+  if (t >= 1) {
+    g_clear_pointer (&self->glide_from, lap_axis_look_free);
+    g_clear_pointer (&self->glide_to, lap_axis_look_free);
+  }
+  tell (self, LAP_SCORE_AXIS);
+}
+
+void
+lap_score_glide (LapScoreContext *self, LapAxisLook *from)
+{
+  lap_score_glide_at (self, 1);
+  self->glide_from = from;
+  self->glide_to = lap_axis_look (self->axis);
+  tell (self, LAP_SCORE_GLIDE);
+}
+
 static void
 lay_boxes (LapScoreContext *self)
 {
@@ -112,6 +134,7 @@ document_cb (LapScoreContext *self)
 {
   gboolean empty = self->axis->length == 0;
 
+  lap_score_glide_at (self, 1);
   drop_preview (self);
   g_clear_pointer (&self->landing, lap_landing_free); /* its boxes are others now */
   self->warning = G_MAXUINT;
@@ -131,6 +154,8 @@ lap_score_context_finalize (GObject *object)
   g_clear_pointer (&self->score, lap_score_free);
   drop_preview (self);
   lap_landing_free (self->landing);
+  g_clear_pointer (&self->glide_from, lap_axis_look_free);
+  g_clear_pointer (&self->glide_to, lap_axis_look_free);
   g_clear_pointer (&self->axis, lap_axis_free);
   g_clear_pointer (&self->pieces, g_array_unref);
   g_clear_pointer (&self->folded, g_hash_table_unref);
@@ -238,6 +263,7 @@ chosen_anew (LapScoreContext *self)
   LapScoreChange change = LAP_SCORE_SELECTION;
   guint box;
 
+  lap_score_glide_at (self, 1);
   mark (self);
   hold_focus (self);
   box = lap_score_selected (self);
@@ -353,6 +379,7 @@ lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored, doub
 {
   if (self->axis->view == width && self->axis->mirrored == mirrored)
     return;
+  lap_score_glide_at (self, 1);
   self->text = text;
   lap_axis_set_view (self->axis, width, mirrored);
   if (!self->zoomed)
@@ -363,6 +390,7 @@ lap_score_set_view (LapScoreContext *self, double width, gboolean mirrored, doub
 void
 lap_score_zoom (LapScoreContext *self, double zoom, double x)
 {
+  lap_score_glide_at (self, 1);
   self->zoomed = TRUE;
   /* Further out than everything shows only emptiness. */
   lap_axis_zoom_at (self->axis, MAX (zoom, lap_axis_fit (self->axis)), x);
@@ -372,6 +400,7 @@ lap_score_zoom (LapScoreContext *self, double zoom, double x)
 void
 lap_score_fit (LapScoreContext *self)
 {
+  lap_score_glide_at (self, 1);
   lap_score_zoom (self, lap_axis_fit (self->axis), 0);
 }
 
@@ -409,6 +438,7 @@ lap_score_show_landing (LapScoreContext *self, LapLanding *landing)
 void
 lap_score_reveal (LapScoreContext *self, int start, int end)
 {
+  lap_score_glide_at (self, 1);
   if (!lap_axis_reveal (self->axis, start, end, MARGIN))
     return;
   tell (self, LAP_SCORE_AXIS);
@@ -417,6 +447,7 @@ lap_score_reveal (LapScoreContext *self, int start, int end)
 void
 lap_score_fit_readable (LapScoreContext *self, int start, int end)
 {
+  lap_score_glide_at (self, 1);
   self->zoomed = FALSE;
   zoom_readable (self, 0);
   lap_axis_reveal (self->axis, start, end, 0);
@@ -426,6 +457,7 @@ lap_score_fit_readable (LapScoreContext *self, int start, int end)
 void
 lap_score_fit_span (LapScoreContext *self, int start, int end, int margin)
 {
+  lap_score_glide_at (self, 1);
   self->zoomed = TRUE;
   lap_axis_zoom_at (self->axis, MAX (self->axis->view - 2 * margin, 1) / MAX (end - start, 1), 0);
   lap_axis_reveal (self->axis, start, end, margin);
@@ -435,6 +467,7 @@ lap_score_fit_span (LapScoreContext *self, int start, int end, int margin)
 void
 lap_score_scroll_by (LapScoreContext *self, double px)
 {
+  lap_score_glide_at (self, 1);
   lap_axis_scroll (self->axis, self->axis->offset + px);
   tell (self, LAP_SCORE_AXIS);
 }

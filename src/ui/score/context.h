@@ -19,6 +19,7 @@ typedef enum {
   LAP_SCORE_AXIS = 1 << 1,      /* zoomed, scrolled, folded or resized */
   LAP_SCORE_SELECTION = 1 << 2,
   LAP_SCORE_PREVIEW = 1 << 3,   /* what a remedy or a drop would do is shown, or no more */
+  LAP_SCORE_GLIDE = 1 << 4,     /* the axis may glide to what it is now: lap_score_glide_at() */
 } LapScoreChange;
 
 typedef enum {
@@ -48,6 +49,7 @@ typedef struct {
   LapLanding    *landing;    /* of what is carried over it, or NULL */
   GArray        *pieces;     /* of the axis, LapPiece: see folds.h */
   GHashTable    *folded;     /* those that are folded, also of parts that are gone for now */
+  LapAxisLook   *glide_from, *glide_to; /* or both NULL; anything else that moves the axis ends the glide first */
   gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
   double         text;       /* how large text is, 1 as usual */
 } LapScoreContext;
@@ -127,6 +129,12 @@ void             lap_score_fit_span         (LapScoreContext *context,
                                              int              start,
                                              int              end,
                                              int              margin);
+/* From how the axis was, @from (transfer full), to how it is now; whoever shows it takes the steps. */
+void             lap_score_glide            (LapScoreContext *context,
+                                             LapAxisLook     *from);
+/* A step of it: 0 at its beginning, 1 at its end. Nothing when it has ended already. */
+void             lap_score_glide_at         (LapScoreContext *context,
+                                             double           t);
 void             lap_score_scroll_by        (LapScoreContext *context,
                                              double           px);
 

@@ -153,7 +153,10 @@ void
 lap_folds_open (LapScoreContext *self, guint part, int round, gboolean keep)
 {
   int start = G_MAXINT, end = 0;
+  LapAxisLook *from;
 
+  lap_score_glide_at (self, 1);
+  from = lap_axis_look (self->axis);
   if (keep)
     toggle (self, part, round);
   else
@@ -165,14 +168,20 @@ lap_folds_open (LapScoreContext *self, guint part, int round, gboolean keep)
       end = MAX (end, self->axis->pieces[i].end);
     }
   lap_score_fit_readable (self, start, MAX (start, end));
+  lap_score_glide (self, from);
 }
 
 void
 lap_folds_unfold (LapScoreContext *self)
 {
+  LapAxisLook *from;
+
+  lap_score_glide_at (self, 1);
+  from = lap_axis_look (self->axis);
   g_hash_table_remove_all (self->folded);
   apply_folds (self);
   lap_score_fit_readable (self, 0, 0);
+  lap_score_glide (self, from);
 }
 
 /* From where to where the selection goes, or the rounds it is in. */

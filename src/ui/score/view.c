@@ -10,6 +10,7 @@
 #include "ui/score/strip.h"
 #include "ui/settings.h"
 
+#include <adwaita.h>
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -25,6 +26,7 @@ struct _LapScoreView {
   LapScoreContext *context;
   GArray          *rows; /* Row */
   GtkWidget       *strip, *menu, *invitation;
+  AdwAnimation    *glide; /* of the axis */
   gboolean         empty; /* nothing is planned: only the blocks are there, and how to begin */
   double           x;    /* of the pointer */
 };
@@ -32,6 +34,7 @@ struct _LapScoreView {
 G_DEFINE_FINAL_TYPE (LapScoreView, lap_score_view, GTK_TYPE_WIDGET)
 
 #define LABEL_GAP   8
+#define GLIDE       200 /* ms */
 #define FOOT_GAP    10
 /* px of a line of text at the usual size. */
 #define USUAL_LINE  14.0
@@ -151,10 +154,20 @@ lap_score_view_get_request_mode (GtkWidget *widget)
 }
 
 static void
-context_cb (LapScoreView *self)
+glide_cb (double t, gpointer view)
+{
+  lap_score_glide_at (LAP_SCORE_VIEW (view)->context, t);
+}
+
+static void
+context_cb (LapScoreView *self, guint change)
 {
   gboolean empty = self->context->score->n == 0;
 
+  if (change & LAP_SCORE_GLIDE) {
+    lap_score_glide_at (self->context, 0);
+    adw_animation_play (self->glide);
+  }
   if (self->empty == empty)
     return;
   self->empty = empty;
@@ -245,6 +258,7 @@ lap_score_view_dispose (GObject *object)
   g_clear_pointer (&self->strip, gtk_widget_unparent);
   g_clear_pointer (&self->menu, gtk_widget_unparent);
   g_clear_pointer (&self->invitation, gtk_widget_unparent);
+  g_clear_object (&self->glide);
   g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_score_view_parent_class)->dispose (object);
 }
@@ -278,6 +292,8 @@ lap_score_view_init (LapScoreView *self)
   gtk_widget_set_parent (self->strip, GTK_WIDGET (self));
   self->menu = lap_lanes_menu_new (self);
   gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+  /* Where animations are off it is at its end at once. */
+  self->glide = adw_timed_animation_new (GTK_WIDGET (self), 0, 1, GLIDE, adw_callback_animation_target_new (glide_cb, self, NULL));
   self->invitation = lap_invitation_new ();
   gtk_widget_set_parent (self->invitation, GTK_WIDGET (self));
   add_controllers (self);
@@ -426,7 +442,7 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
   recall (self);
   lap_invitation_set_document (LAP_INVITATION (self->invitation), context->document);
   g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
-  context_cb (self);
+  context_cb (self, LAP_SCORE_PLAN);
 }
 
 LapBlocksLane *

@@ -16,7 +16,7 @@ struct _LapPublishDialog {
   AdwMessageDialog parent_instance;
   LapWindow *window;
   GArray    *choices;
-  GtkWidget *format, *offset_row, *offset, *takes_row, *takes, *spoken_row, *spoken, *held_row, *held, *day_row, *day,
+  GtkWidget *group, *format, *offset_row, *offset, *takes_row, *takes, *spoken_row, *spoken, *held_row, *held, *day_row, *day,
             *calendar, *time_row, *hours, *minutes, *timezone;
 };
 
@@ -79,7 +79,7 @@ show_rows (LapPublishDialog *self)
 
   if (choice == NULL)
     return;
-  adw_action_row_set_subtitle (ADW_ACTION_ROW (self->format), _(choice->format->purpose));
+  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->group), _(choice->format->purpose));
   gtk_widget_set_visible (self->offset_row, (flags & LAP_FORMAT_OFFSET) != 0);
   gtk_widget_set_visible (self->takes_row, (flags & LAP_FORMAT_TAKES) != 0);
   gtk_widget_set_visible (self->spoken_row, (flags & LAP_FORMAT_SPOKEN) != 0);
@@ -218,6 +218,7 @@ lap_publish_dialog_class_init (LapPublishDialogClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_publish_dialog_finalize;
   ADW_MESSAGE_DIALOG_CLASS (klass)->response = lap_publish_dialog_response;
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/publish-dialog.ui");
+  gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, group);
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, format);
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, offset_row);
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, offset);

@@ -121,6 +121,13 @@ exception_like (LapWeek *week, LapClass *c, int date)
   return then;
 }
 
+/* Whether an exception would say nothing. */
+static gboolean
+is_empty (const LapException *e)
+{
+  return !e->cancelled && e->to == 0 && e->start < 0 && e->room == NULL && e->coach == NULL && e->note == NULL;
+}
+
 LapEdits *
 lap_verb_place_on (LapWeek *week, LapClass *c, int date, int to, const LapPlace *place)
 {
@@ -130,7 +137,7 @@ lap_verb_place_on (LapWeek *week, LapClass *c, int date, int to, const LapPlace 
   then->start = place->start != c->start ? within_day (c, place->start) : -1;
   then->room = g_strcmp0 (place->room, c->room) != 0 ? g_strdup (place->room) : NULL;
   then->coach = g_strcmp0 (place->coach, c->coach) != 0 ? g_strdup (place->coach) : NULL;
-  if (then->to == 0 && then->start < 0 && then->room == NULL && then->coach == NULL && then->note == NULL)
+  if (is_empty (then))
     g_clear_object (&then);
   return except (week, c, date, _("Change %s on one date"), then);
 }
@@ -142,6 +149,19 @@ lap_verb_cancel_on (LapWeek *week, LapClass *c, int date)
 
   then->cancelled = TRUE;
   return except (week, c, date, _("Cancel %s on one date"), then);
+}
+
+LapEdits *
+lap_verb_note_on (LapWeek *week, LapClass *c, int date, const char *note)
+{
+  LapException *now = lap_week_exception (week, c->id, date);
+  LapException *then = now != NULL ? lap_object_copy (now) : lap_exception_new (c->id, date);
+
+  g_free (then->note);
+  then->note = note != NULL && *note != '\0' ? g_strdup (note) : NULL;
+  if (is_empty (then))
+    g_clear_object (&then);
+  return except (week, c, date, _("Change the note of %s"), then);
 }
 
 LapEdits *
@@ -157,6 +177,23 @@ lap_verb_away (LapWeek *week, const LapCoach *coach, int from, int until)
   g_autoptr (LapAway) away = lap_away_new (coach->id, from, until);
 
   lap_edits_insert (edits, week->aways, lap_list_n (week->aways), away);
+  return edits;
+}
+
+LapEdits *
+lap_verb_set_aways (LapWeek *week, const LapCoach *coach, const LapRows *dates)
+{
+  LapEdits *edits = named (_("Change when %s is away"), lap_coach_title (coach));
+
+  for (guint i = lap_list_n (week->aways); i-- > 0;)
+    if (g_str_equal (LAP_AWAY (lap_list_nth (week->aways, i))->coach, coach->id))
+      lap_edits_splice (edits, week->aways, i, 1, NULL);
+  for (guint i = lap_rows_n (dates); i-- > 0;) {
+    const LapClosed *span = lap_rows_nth (dates, LapClosed, i);
+    g_autoptr (LapAway) away = lap_away_new (coach->id, span->from, span->until);
+
+    lap_edits_insert (edits, week->aways, 0, away);
+  }
   return edits;
 }
 

@@ -28,9 +28,13 @@ LapEdits *lap_verb_set_minutes   (LapClass *c, int start, int minutes);
  * nothing differs any more. */
 LapEdits *lap_verb_place_on      (LapWeek *week, LapClass *c, int date, int to, const LapPlace *place);
 LapEdits *lap_verb_cancel_on     (LapWeek *week, LapClass *c, int date);
+/* What people are told of it on @date; NULL or "": nothing. */
+LapEdits *lap_verb_note_on       (LapWeek *week, LapClass *c, int date, const char *note);
 /* As every week again. */
 LapEdits *lap_verb_as_always     (LapWeek *week, LapClass *c, int date);
 LapEdits *lap_verb_away          (LapWeek *week, const LapCoach *coach, int from, int until);
+/* Away on @dates (LapClosed, may be NULL) and on no others. */
+LapEdits *lap_verb_set_aways     (LapWeek *week, const LapCoach *coach, const LapRows *dates);
 /* The coach is back: what was said of @date goes; other dates stay. */
 LapEdits *lap_verb_back          (LapWeek *week, const LapCoach *coach, int date);
 

@@ -221,6 +221,33 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   install_actions (widget_class);
 }
 
+/* A warning of the list was chosen: its block is selected. */
+static void
+chosen_cb (LapSessionWindow *self, guint n)
+{
+  const LapWarning *warning = lap_checkup_nth (lap_document_checkup (self->context->document), n);
+  const LapScore *score = self->context->score;
+  guint box = LAP_NO_BOX;
+
+  if (warning->part >= 0 && warning->block >= 0)
+    box = lap_score_find (score, warning->part, warning->block, MAX (1, warning->round));
+  else if (warning->start >= 0)
+    box = lap_score_at (score, warning->start);
+  if (box != LAP_NO_BOX)
+    lap_score_select (self->context, box);
+}
+
+static void
+connect_warnings (LapSessionWindow *self, LapDocument *document)
+{
+  LapWarnings *warnings = LAP_WARNINGS (self->warnings);
+
+  lap_warnings_set_document (warnings, document);
+  g_signal_connect_object (warnings, "chosen", G_CALLBACK (chosen_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (warnings, "preview", G_CALLBACK (lap_score_preview), self->context, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->context, "warning", G_CALLBACK (lap_warnings_choose), warnings, G_CONNECT_SWAPPED);
+}
+
 static void
 lap_session_window_init (LapSessionWindow *self)
 {
@@ -235,7 +262,7 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
 
   self->context = lap_score_context_new (document);
   lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
-  lap_warnings_set_context (LAP_WARNINGS (self->warnings), self->context);
+  connect_warnings (self, document);
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
   lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
   lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (self->rehearse), self->context);

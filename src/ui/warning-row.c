@@ -112,7 +112,19 @@ keeps (char **fine, const char *check)
   return fine != NULL && g_strv_contains ((const char * const *) fine, check);
 }
 
-/* What keeps the warning quiet: its block, its part or the session. */
+/* The one of the warning's classes that keeps it quiet. */
+static LapObject *
+keeping_class (LapWarningRow *self)
+{
+  const LapWarning *warning = lap_warning_row_warning (self);
+
+  for (guint i = 0; i < warning->n_classes; i++)
+    if (keeps (lap_warning_class (self->checkup, warning, i)->fine, warning->check->id))
+      return LAP_OBJECT (lap_warning_class (self->checkup, warning, i));
+  return NULL;
+}
+
+/* What keeps the warning quiet: its block, its part or the session; one of its classes. */
 static LapObject *
 keeper (LapWarningRow *self)
 {
@@ -121,6 +133,8 @@ keeper (LapWarningRow *self)
   LapPart *part = warning->part >= 0 ? lap_session_nth (session, warning->part) : NULL;
   LapBlock *block = part != NULL && warning->block >= 0 ? lap_part_nth (part, warning->block) : NULL;
 
+  if (session == NULL)
+    return keeping_class (self);
   if (block != NULL && keeps (block->fine, warning->check->id))
     return LAP_OBJECT (block);
   if (part != NULL && keeps (part->fine, warning->check->id))
@@ -207,7 +221,9 @@ lap_warning_row_new (LapDocument *document, guint n)
   gtk_label_set_text (GTK_LABEL (self->why), reason);
   if (warning->fine)
     gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (self->more), self->kept_menu);
-  gtk_widget_set_visible (self->more, lap_document_is_editable (document));
+  /* A week as a whole keeps nothing quiet. */
+  gtk_widget_set_visible (self->more, lap_document_is_editable (document) &&
+                                      (lap_document_session (document) != NULL || warning->n_classes > 0));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, what, -1);
   return GTK_WIDGET (self);
 }

@@ -19,11 +19,14 @@
 
 struct _LapWarnings {
   GtkWidget        parent_instance;
-  LapScoreContext *context;
+  LapDocument     *document;
   guint            idle, asked; /* rows that may be made */
   GHashTable      *known; /* messages that were there before the last change, NULL at first */
   GtkWidget       *counts, *list, *all, *kept, *kept_list;
 };
+
+enum { CHOSEN, PREVIEW, N_SIGNALS };
+static guint signals[N_SIGNALS];
 
 G_DEFINE_FINAL_TYPE (LapWarnings, lap_warnings, GTK_TYPE_WIDGET)
 
@@ -52,7 +55,7 @@ fill_cb (gpointer data)
 static void
 fill_soon (LapWarnings *self)
 {
-  if (self->idle == 0 && lap_document_is_editable (self->context->document))
+  if (self->idle == 0 && lap_document_is_editable (self->document))
     self->idle = g_idle_add_full (G_PRIORITY_LOW, fill_cb, self, NULL);
 }
 
@@ -76,7 +79,7 @@ empty (GtkWidget *list)
 static void
 show_counts (LapWarnings *self, guint n_kept)
 {
-  LapCheckup *checkup = lap_document_checkup (self->context->document);
+  LapCheckup *checkup = lap_document_checkup (self->document);
   g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
   g_autofree char *text = NULL, *kept = NULL;
   guint stops = lap_checkup_count (checkup, LAP_SEVERITY_STOP), notes = lap_checkup_count (checkup, LAP_SEVERITY_NOTE);
@@ -122,7 +125,7 @@ focus_row (GtkWidget *list, int index)
 static void
 announce (LapWarnings *self)
 {
-  LapCheckup *checkup = lap_document_checkup (self->context->document);
+  LapCheckup *checkup = lap_document_checkup (self->document);
   g_autoptr (GHashTable) known = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autofree char *said = NULL;
 
@@ -145,9 +148,15 @@ announce (LapWarnings *self)
 }
 
 static void
+preview_cb (LapWarnings *self, gpointer edits)
+{
+  g_signal_emit (self, signals[PREVIEW], 0, edits);
+}
+
+static void
 show_warnings (LapWarnings *self)
 {
-  LapCheckup *checkup = lap_document_checkup (self->context->document);
+  LapCheckup *checkup = lap_document_checkup (self->document);
   guint n = lap_checkup_n (checkup), n_kept = 0, n_rows = 0;
   int focused = focused_row (self->list);
   g_autofree char *all = NULL;
@@ -159,9 +168,9 @@ show_warnings (LapWarnings *self)
 
     n_kept += fine;
     if (n_rows < self->asked) {
-      GtkWidget *row = lap_warning_row_new (self->context->document, i);
+      GtkWidget *row = lap_warning_row_new (self->document, i);
 
-      g_signal_connect_object (row, "preview", G_CALLBACK (lap_score_preview), self->context, G_CONNECT_SWAPPED);
+      g_signal_connect_object (row, "preview", G_CALLBACK (preview_cb), self, G_CONNECT_SWAPPED);
       gtk_list_box_append (GTK_LIST_BOX (fine ? self->kept_list : self->list), row);
       n_rows++;
     }
@@ -186,21 +195,16 @@ all_cb (LapWarnings *self)
 static void
 row_cb (LapWarnings *self, GtkListBoxRow *row)
 {
-  const LapWarning *warning = lap_warning_row_warning (LAP_WARNING_ROW (row));
-  const LapScore *score = self->context->score;
-  guint box = LAP_NO_BOX;
+  const LapWarning *wanted = lap_warning_row_warning (LAP_WARNING_ROW (row));
+  LapCheckup *checkup = lap_document_checkup (self->document);
 
-  if (warning->part >= 0 && warning->block >= 0)
-    box = lap_score_find (score, warning->part, warning->block, MAX (1, warning->round));
-  else if (warning->start >= 0)
-    box = lap_score_at (score, warning->start);
-  if (box != LAP_NO_BOX)
-    lap_score_select (self->context, box);
+  for (guint i = 0; i < lap_checkup_n (checkup); i++)
+    if (lap_checkup_nth (checkup, i) == wanted)
+      g_signal_emit (self, signals[CHOSEN], 0, i);
 }
 
-/* Its mark was clicked: the row has the focus, so that the page scrolls to it and keys go on from there. */
-static void
-chosen_cb (LapWarnings *self, guint n)
+void
+lap_warnings_choose (LapWarnings *self, guint n)
 {
   GtkWidget *row = lap_warnings_row (self, n);
 
@@ -213,13 +217,6 @@ chosen_cb (LapWarnings *self, guint n)
     return;
   row_cb (self, GTK_LIST_BOX_ROW (row));
   gtk_widget_grab_focus (row);
-}
-
-static void
-context_cb (LapWarnings *self, guint change)
-{
-  if (change & LAP_SCORE_PLAN)
-    show_warnings (self);
 }
 
 /* The page scrolls, and the list with it. */
@@ -243,7 +240,7 @@ lap_warnings_dispose (GObject *object)
   g_clear_handle_id (&self->idle, g_source_remove);
   g_clear_pointer (&child, gtk_widget_unparent);
   g_clear_pointer (&self->known, g_hash_table_unref);
-  g_clear_object (&self->context);
+  g_clear_object (&self->document);
   G_OBJECT_CLASS (lap_warnings_parent_class)->dispose (object);
 }
 
@@ -254,6 +251,10 @@ lap_warnings_class_init (LapWarningsClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = lap_warnings_dispose;
   widget_class->root = lap_warnings_root;
+  signals[CHOSEN] = g_signal_new ("chosen", LAP_TYPE_WARNINGS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
+                                  G_TYPE_UINT);
+  signals[PREVIEW] = g_signal_new ("preview", LAP_TYPE_WARNINGS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
+                                   G_TYPE_POINTER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/warnings.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWarnings, counts);
   gtk_widget_class_bind_template_child (widget_class, LapWarnings, list);
@@ -273,19 +274,18 @@ lap_warnings_init (LapWarnings *self)
 }
 
 void
-lap_warnings_set_context (LapWarnings *self, LapScoreContext *context)
+lap_warnings_set_document (LapWarnings *self, LapDocument *document)
 {
-  g_return_if_fail (self->context == NULL);
-  self->context = g_object_ref (context);
-  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (context, "warning", G_CALLBACK (chosen_cb), self, G_CONNECT_SWAPPED);
+  g_return_if_fail (self->document == NULL);
+  self->document = g_object_ref (document);
+  g_signal_connect_object (document, "changed", G_CALLBACK (show_warnings), self, G_CONNECT_SWAPPED);
   show_warnings (self);
 }
 
 GtkWidget *
 lap_warnings_row (LapWarnings *self, guint n)
 {
-  const LapWarning *wanted = lap_checkup_nth (lap_document_checkup (self->context->document), n);
+  const LapWarning *wanted = lap_checkup_nth (lap_document_checkup (self->document), n);
   GtkWidget *lists[] = { self->list, self->kept_list };
 
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)

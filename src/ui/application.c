@@ -3,8 +3,8 @@
 
 #include "lapwing-ui.h"
 
-#include "store/documents.h"
 #include "store/drafts.h"
+#include "ui/demo.h"
 #include "ui/files.h"
 #include "ui/library.h"
 #include "ui/new.h"
@@ -13,6 +13,7 @@
 #include "ui/session-window.h"
 #include "ui/shortcuts.h"
 #include "ui/tell.h"
+#include "ui/week-window.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -22,8 +23,6 @@ struct _LapApplication {
 };
 
 G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
-
-#define DEMO "/org/lapwing/Lapwing/demo/thirty-on-the-mat.lapwing"
 
 static GtkWindow *
 library_of (LapApplication *self)
@@ -58,7 +57,9 @@ close_library (LapApplication *self)
 static GtkWindow *
 show_document (LapApplication *self, LapDocument *document, const char *draft)
 {
-  GtkWindow *window = GTK_WINDOW (lap_session_window_new (GTK_APPLICATION (self), document));
+  GtkWidget *widget = lap_document_week (document) != NULL ? lap_week_window_new (GTK_APPLICATION (self), document)
+                                                           : lap_session_window_new (GTK_APPLICATION (self), document);
+  GtkWindow *window = GTK_WINDOW (widget);
 
   if (self->drafts != NULL) {
     g_autoptr (LapKeeper) keeper = lap_keeper_new (document, self->drafts, draft);
@@ -112,9 +113,7 @@ GtkWindow *
 lap_application_open_demo (LapApplication *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = g_resources_lookup_data (DEMO, G_RESOURCE_LOOKUP_FLAGS_NONE, &error);
-  g_autoptr (LapSession) session = bytes != NULL ? lap_session_from_bytes (bytes, &error) : NULL;
-  g_autoptr (LapDocument) document = session != NULL ? lap_document_new (session, &error) : NULL;
+  g_autoptr (LapDocument) document = lap_demo_session (&error);
 
   if (document == NULL)
     g_error ("The demo can't be opened: %s", error->message);

@@ -3,6 +3,8 @@
 
 #include "edit/from-list.h"
 #include "edit/reshape.h"
+#include "edit/week-verbs.h"
+#include "ui/demo.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -106,6 +108,51 @@ demo_cb (LapNew *self)
   gtk_window_close (GTK_WINDOW (self));
 }
 
+static void
+show_week (LapNew *self, LapDocument *document)
+{
+  lap_application_show (self->application, document);
+  gtk_window_close (GTK_WINDOW (self));
+}
+
+/* The one of this place, where it has a name. */
+static const char *
+timezone_here (GTimeZone *zone)
+{
+  const char *name = g_time_zone_get_identifier (zone);
+  g_autoptr (GTimeZone) again = name != NULL ? g_time_zone_new_identifier (name) : NULL;
+
+  return again != NULL ? name : "UTC";
+}
+
+/* One room to begin with: without any there would be no line to put a class on. */
+static void
+week_cb (LapNew *self)
+{
+  const char *typed = gtk_editable_get_text (GTK_EDITABLE (self->name));
+  g_autoptr (GTimeZone) zone = g_time_zone_new_local ();
+  g_autoptr (LapWeek) week = lap_week_new (*typed != '\0' ? typed : _("Our week"), timezone_here (zone));
+  g_autoptr (LapDocument) document = NULL;
+  LapEdits *edits = lap_verb_add_room (week, _("Room 1"));
+
+  lap_edits_swap (edits); /* a week of its own that nobody has seen: nothing to undo */
+  lap_edits_free (edits);
+  document = lap_document_new (week, NULL);
+  show_week (self, document);
+}
+
+static void
+demo_week_cb (LapNew *self)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapDocument) document = lap_demo_week (&error);
+
+  if (document != NULL)
+    show_week (self, document);
+  else
+    gtk_label_set_text (GTK_LABEL (self->told), error->message);
+}
+
 static gboolean
 escape_cb (GtkWidget *widget, GVariant *args, gpointer data)
 {
@@ -127,6 +174,8 @@ lap_new_class_init (LapNewClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, changed_cb);
   gtk_widget_class_bind_template_callback (widget_class, make_cb);
   gtk_widget_class_bind_template_callback (widget_class, demo_cb);
+  gtk_widget_class_bind_template_callback (widget_class, week_cb);
+  gtk_widget_class_bind_template_callback (widget_class, demo_week_cb);
   gtk_widget_class_add_binding (widget_class, GDK_KEY_Escape, 0, escape_cb, NULL);
 }
 

@@ -110,8 +110,11 @@ where_cb (const char *path, gpointer data)
 static void
 ask_where (LapWindow *self, gboolean close)
 {
-  lap_files_save (GTK_WINDOW (self), _("Save the session"), lap_document_title (lap_window_document (self)), ".lapwing", where_cb,
-                  saving_new (self, NULL, close));
+  LapDocument *document = lap_window_document (self);
+  gboolean week = lap_document_week (document) != NULL;
+
+  lap_files_save (GTK_WINDOW (self), week ? _("Save the week") : _("Save the session"), lap_document_title (document),
+                  week ? ".lapweek" : ".lapwing", where_cb, saving_new (self, NULL, close));
 }
 
 static void

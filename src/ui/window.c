@@ -150,12 +150,19 @@ undo_action (GtkWidget *widget, const char *name, GVariant *parameter)
     lap_document_redo (lap_window_document (self));
 }
 
+/* The view of that name, or of that number: kinds of window share the keys for them. */
 static void
 view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   LapWindowPrivate *p = PRIVATE (LAP_WINDOW (widget));
   const char *view = g_variant_get_string (parameter, NULL);
+  g_autoptr (GtkSelectionModel) pages = adw_view_stack_get_pages (ADW_VIEW_STACK (p->views));
+  g_autoptr (AdwViewStackPage) page = NULL;
 
+  if (g_ascii_isdigit (*view))
+    page = g_list_model_get_item (G_LIST_MODEL (pages), *view - '1');
+  if (page != NULL)
+    view = adw_view_stack_page_get_name (page);
   if (adw_view_stack_get_child_by_name (ADW_VIEW_STACK (p->views), view) != NULL)
     lap_window_show_view (LAP_WINDOW (widget), view);
 }

@@ -83,10 +83,12 @@ windows_show (LapSession *session)
 void
 windows_close (LapWindow *window)
 {
-  gpointer document = lap_window_document (window), context = lap_window_context (window), gone = window;
+  gpointer document = lap_window_document (window), gone = window;
+  gpointer context = LAP_IS_SESSION_WINDOW (window) ? lap_window_context (window) : NULL;
 
   g_object_add_weak_pointer (document, &document);
-  g_object_add_weak_pointer (context, &context);
+  if (context != NULL)
+    g_object_add_weak_pointer (context, &context);
   g_object_add_weak_pointer (gone, &gone);
   gtk_window_destroy (GTK_WINDOW (window));
   for (int i = 0; i < 200 && (gone != NULL || document != NULL || context != NULL); i++) {

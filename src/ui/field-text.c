@@ -1,0 +1,293 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/field-text.h"
+
+#include "model/exception.h"
+#include "model/when.h"
+
+#include <glib/gi18n-lib.h>
+#include <string.h>
+
+#define BETWEEN ", "
+#define TO      "–"
+/* As many spans as a file may list. */
+#define MOST_SPANS 24
+
+typedef struct {
+  const LapKind *kind;
+  const char    *hint;
+  char        *(*text)  (const GValue *value);
+  gboolean     (*parse) (const char *text, GValue *value);
+} Codec;
+
+/* The pieces of "a, b" without space round them; empty ones are left out. */
+static GPtrArray *
+pieces_of (const char *text)
+{
+  g_auto (GStrv) pieces = g_strsplit (text, ",", -1);
+  GPtrArray *found = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint i = 0; pieces[i] != NULL; i++)
+    if (*g_strstrip (pieces[i]) != '\0')
+      g_ptr_array_add (found, g_strdup (pieces[i]));
+  return found;
+}
+
+/* "7", "7:30", "07.30" as minutes of a day up to @most, or -1. */
+static int
+time_of (const char *text, int most)
+{
+  g_autofree char *whole = NULL;
+  gsize hours = strspn (text, "0123456789");
+
+  if (hours == 0 || hours > 2)
+    return -1;
+  if (text[hours] == '\0')
+    whole = g_strdup_printf ("%s%s:00", hours == 1 ? "0" : "", text);
+  else if (strchr (":.h", text[hours]) != NULL)
+    whole = g_strdup_printf ("%s%.*s:%s", hours == 1 ? "0" : "", (int) hours, text, text + hours + 1);
+  return whole != NULL ? lap_time_parse (whole, most) : -1;
+}
+
+/* Both sides of "06:00–12:00", or with a hyphen. FALSE where there is no middle. */
+static gboolean
+halves_of (const char *piece, const char *middle, char **first, char **second)
+{
+  const char *at = strstr (piece, TO);
+  gsize size = strlen (TO);
+
+  if (at == NULL) {
+    at = strstr (piece, middle);
+    size = strlen (middle);
+  }
+  if (at == NULL)
+    return FALSE;
+  *first = g_strstrip (g_strndup (piece, at - piece));
+  *second = g_strstrip (g_strdup (at + size));
+  return TRUE;
+}
+
+/* Texts */
+
+static char *
+text_text (const GValue *value)
+{
+  return g_value_dup_string (value);
+}
+
+static gboolean
+parse_text (const char *text, GValue *value)
+{
+  g_value_init (value, G_TYPE_STRING);
+  g_value_set_string (value, text);
+  return TRUE;
+}
+
+static char *
+texts_text (const GValue *value)
+{
+  char **texts = g_value_get_boxed (value);
+
+  return texts != NULL ? g_strjoinv (BETWEEN, texts) : NULL;
+}
+
+static gboolean
+parse_texts (const char *text, GValue *value)
+{
+  g_autoptr (GPtrArray) pieces = pieces_of (text);
+  g_autoptr (GStrvBuilder) texts = g_strv_builder_new ();
+
+  for (guint i = 0; i < pieces->len; i++)
+    g_strv_builder_add (texts, pieces->pdata[i]);
+  g_value_init (value, G_TYPE_STRV);
+  if (pieces->len > 0)
+    g_value_take_boxed (value, g_strv_builder_end (texts));
+  return TRUE;
+}
+
+/* Times and hours */
+
+static char *
+time_text (const GValue *value)
+{
+  return g_value_get_int (value) >= 0 ? lap_time_text (g_value_get_int (value)) : NULL;
+}
+
+static gboolean
+parse_time (const char *text, GValue *value)
+{
+  int minutes = *text != '\0' ? time_of (text, LAP_DAY_MINUTES - 1) : -1;
+
+  g_value_init (value, G_TYPE_INT);
+  g_value_set_int (value, minutes);
+  return minutes >= 0 || *text == '\0';
+}
+
+static char *
+hours_text (const GValue *value)
+{
+  const LapHours *hours = g_value_get_boxed (value);
+  g_autoptr (GPtrArray) spans = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint i = 0; hours != NULL && i < hours->n; i++) {
+    g_autofree char *start = lap_time_text (hours->spans[i].start), *end = lap_time_text (hours->spans[i].end);
+
+    g_ptr_array_add (spans, g_strconcat (start, TO, end, NULL));
+  }
+  g_ptr_array_add (spans, NULL);
+  return g_strjoinv (BETWEEN, (char **) spans->pdata);
+}
+
+static gboolean
+parse_span (const char *piece, LapSpan *span)
+{
+  g_autofree char *first = NULL, *second = NULL;
+
+  if (!halves_of (piece, "-", &first, &second))
+    return FALSE;
+  *span = (LapSpan) { time_of (first, LAP_DAY_MINUTES - 1), time_of (second, LAP_DAY_MINUTES) };
+  return span->start >= 0 && span->end > span->start;
+}
+
+static gboolean
+parse_spans (const char *text, guint most, GValue *value)
+{
+  g_autoptr (GPtrArray) pieces = pieces_of (text);
+  LapSpan spans[MOST_SPANS];
+
+  g_value_init (value, LAP_TYPE_HOURS);
+  if (pieces->len > most)
+    return FALSE;
+  for (guint i = 0; i < pieces->len; i++)
+    if (!parse_span (pieces->pdata[i], &spans[i]))
+      return FALSE;
+  if (pieces->len > 0)
+    g_value_take_boxed (value, lap_hours_new (pieces->len, spans));
+  return TRUE;
+}
+
+static gboolean
+parse_pair (const char *text, GValue *value)
+{
+  return parse_spans (text, 1, value);
+}
+
+static gboolean
+parse_hours (const char *text, GValue *value)
+{
+  return parse_spans (text, MOST_SPANS, value);
+}
+
+/* Dates */
+
+static char *
+date_text (const GValue *value)
+{
+  return g_value_get_int (value) != 0 ? lap_date_text (g_value_get_int (value)) : NULL;
+}
+
+static gboolean
+parse_date (const char *text, GValue *value)
+{
+  int date = lap_date_parse (text);
+
+  g_value_init (value, G_TYPE_INT);
+  g_value_set_int (value, date);
+  return date != 0 || *text == '\0';
+}
+
+static char *
+closed_text (const GValue *value)
+{
+  const LapRows *rows = g_value_get_boxed (value);
+  g_autoptr (GPtrArray) dates = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint i = 0; i < lap_rows_n (rows); i++) {
+    const LapClosed *closed = lap_rows_nth (rows, LapClosed, i);
+    g_autofree char *from = lap_date_text (closed->from), *until = lap_date_text (closed->until);
+
+    g_ptr_array_add (dates, closed->from == closed->until ? g_strdup (from) : g_strconcat (from, TO, until, NULL));
+  }
+  g_ptr_array_add (dates, NULL);
+  return g_strjoinv (BETWEEN, (char **) dates->pdata);
+}
+
+/* A span of dates is written as one. */
+static gboolean
+parse_closed_piece (const char *piece, LapClosed *closed)
+{
+  g_autofree char *first = NULL, *second = NULL;
+
+  closed->from = closed->until = lap_date_parse (piece);
+  if (closed->from != 0)
+    return TRUE;
+  if (!halves_of (piece, " - ", &first, &second))
+    return FALSE;
+  closed->from = lap_date_parse (first);
+  closed->until = lap_date_parse (second);
+  closed->present = LAP_BIT (0) | LAP_BIT (1);
+  return closed->from != 0 && closed->until >= closed->from;
+}
+
+static gboolean
+parse_closed (const char *text, GValue *value)
+{
+  g_autoptr (GPtrArray) pieces = pieces_of (text);
+  g_autoptr (LapRows) rows = lap_rows_new (&lap_kind_closed);
+
+  g_value_init (value, LAP_TYPE_ROWS);
+  for (guint i = 0; i < pieces->len; i++)
+    if (!parse_closed_piece (pieces->pdata[i], lap_rows_add (rows)))
+      return FALSE;
+  if (pieces->len > 0)
+    g_value_take_boxed (value, g_steal_pointer (&rows));
+  return TRUE;
+}
+
+static const Codec codecs[] = {
+  { &lap_kind_text, NULL, text_text, parse_text },
+  { &lap_kind_texts, NULL, texts_text, parse_texts },
+  { &lap_kind_time, N_("A time, as 18:30"), time_text, parse_time },
+  { &lap_kind_pair, N_("Two times, as 17:00–20:00"), hours_text, parse_pair },
+  { &lap_kind_hours, N_("Hours, as 06:00–12:00, 16:00–20:00"), hours_text, parse_hours },
+  { &lap_kind_date, N_("A date, as 2027-01-11"), date_text, parse_date },
+  { &lap_kind_closed.kind, N_("Dates, as 2027-02-09, 2027-02-16–2027-02-20"), closed_text, parse_closed },
+};
+
+static const Codec *
+codec_of (const LapField *field)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (codecs); i++)
+    if (codecs[i].kind == field->kind)
+      return &codecs[i];
+  return NULL;
+}
+
+gboolean
+lap_field_is_typed (const LapField *field)
+{
+  return codec_of (field) != NULL;
+}
+
+char *
+lap_field_text (const LapField *field, const GValue *value)
+{
+  char *text = codec_of (field)->text (value);
+
+  return text != NULL ? text : g_strdup ("");
+}
+
+gboolean
+lap_field_parse (const LapField *field, const char *text, GValue *value)
+{
+  g_autofree char *bare = g_strstrip (g_strdup (text));
+
+  return codec_of (field)->parse (bare, value);
+}
+
+const char *
+lap_field_hint (const LapField *field)
+{
+  const char *hint = codec_of (field)->hint;
+
+  return hint != NULL ? _(hint) : NULL;
+}

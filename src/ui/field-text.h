@@ -1,0 +1,25 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Values of the model as people type and read them in one line: texts, lists of words with commas between, times,
+ * dates, hours ("06:00–12:00, 16:00–20:00"), closed dates ("2027-02-09, 2027-02-16–2027-02-20"). Times and dates are
+ * spelt the same in every locale, as in files; what is read is generous.
+ */
+#pragma once
+
+#include "base/record.h"
+
+G_BEGIN_DECLS
+
+/* Whether values of @field are typed in one line. */
+gboolean lap_field_is_typed (const LapField *field);
+/* Transfer full; "" for what is absent. */
+char    *lap_field_text     (const LapField *field,
+                             const GValue   *value);
+/* Sets @value (zero-filled). FALSE where @text can't be read as that. */
+gboolean lap_field_parse    (const LapField *field,
+                             const char     *text,
+                             GValue         *value);
+/* What lap_field_parse() expects, translated, or NULL where anything will do. */
+const char *lap_field_hint  (const LapField *field);
+
+G_END_DECLS

@@ -139,7 +139,10 @@ chosen_cb (const char *path, gpointer data)
 static void
 choose_cb (LapClassPane *self)
 {
-  lap_files_open (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))), chosen_cb, g_object_ref (self));
+  static const char *const sessions[] = { "*.lapwing", NULL };
+
+  lap_files_choose (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))), _("Choose a session"), _("Sessions"), sessions,
+                    chosen_cb, g_object_ref (self));
 }
 
 static void

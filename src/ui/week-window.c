@@ -4,6 +4,7 @@
 #include "ui/application.h"
 #include "ui/desk.h"
 #include "ui/week-fill.h"
+#include "ui/week-import.h"
 #include "ui/week-properties.h"
 
 #include <glib/gi18n-lib.h>
@@ -82,6 +83,13 @@ fill_action (GtkWidget *widget, const char *name, GVariant *parameter)
   lap_week_fill_open (LAP_WINDOW (widget));
 }
 
+static void
+import_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_commit (LAP_WINDOW (widget));
+  gtk_window_present (lap_week_import_new (lap_window_document (LAP_WINDOW (widget)), GTK_WINDOW (widget)));
+}
+
 /* Nothing to place, nothing to find a place for. */
 static void
 document_cb (LapWeekWindow *self, LapDocument *document)
@@ -92,6 +100,7 @@ document_cb (LapWeekWindow *self, LapDocument *document)
   for (guint i = 0; i < lap_list_n (week->classes); i++)
     waiting = waiting || !lap_class_is_placed (lap_list_nth (week->classes, i));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.fill", waiting && lap_document_is_editable (document));
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.import", lap_document_is_editable (document));
 }
 
 /* What the parts tell each other */
@@ -148,7 +157,7 @@ install_actions (GtkWidgetClass *klass)
     { "win.pane", pane_action }, { "win.zoom-in", zoom_action }, { "win.zoom-out", zoom_action },
     { "win.zoom-fit", zoom_action }, { "win.week-always", dates_action }, { "win.week-today", dates_action },
     { "win.week-next", dates_action }, { "win.week-previous", dates_action }, { "win.properties", properties_action },
-    { "win.fill", fill_action },
+    { "win.fill", fill_action }, { "win.import", import_action },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (actions); i++)

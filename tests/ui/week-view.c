@@ -478,6 +478,27 @@ test_filter (void)
   close_view (&f);
 }
 
+/* A tick in the list of a chip shows one coach only, and the chip says so. */
+static void
+test_chips (void)
+{
+  Fixture f = show (read_text (ALL), 1300, 900);
+  LapWeekFilter *filter = LAP_WEEK_FILTER (windows_find (GTK_WIDGET (f.view), LAP_TYPE_WEEK_FILTER, NULL));
+  GtkWidget *chip = lap_week_filter_chip (filter, LAP_SIEVE_COACHES);
+  GtkWidget *tick = windows_find (GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (chip))),
+                                  GTK_TYPE_CHECK_BUTTON, NULL);
+
+  gtk_test_accessible_assert_property (chip, GTK_ACCESSIBLE_PROPERTY_LABEL, "Coaches: All coaches");
+  gtk_check_button_set_active (GTK_CHECK_BUTTON (tick), TRUE);
+  g_assert_cmpuint (f.scene->score->n, ==, 2);
+  gtk_test_accessible_assert_property (chip, GTK_ACCESSIBLE_PROPERTY_LABEL, "Coaches: Mira");
+  g_signal_emit_by_name (windows_find (GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (chip))), GTK_TYPE_BUTTON,
+                                       NULL), "clicked");
+  g_assert_cmpuint (f.scene->score->n, ==, 3);
+  g_assert_false (gtk_check_button_get_active (GTK_CHECK_BUTTON (tick)));
+  close_view (&f);
+}
+
 static void
 test_narrow (void)
 {
@@ -518,6 +539,11 @@ test_dates (void)
   g_assert_true (f.scene->score->boxes[lap_week_score_find (f.scene->score, "noon")].off);
   g_assert_true (lap_week_exception (week, "noon", lap_date_parse ("2027-01-19"))->cancelled);
   press (&f, "<Control>BackSpace");
+  g_assert_cmpuint (lap_list_n (week->exceptions), ==, 0);
+  press (&f, "<Control>a");
+  press (&f, "Delete"); /* all of the week, in one step */
+  g_assert_cmpuint (lap_list_n (week->exceptions), ==, 3);
+  lap_document_undo (f.document);
   g_assert_cmpuint (lap_list_n (week->exceptions), ==, 0);
   let_go (drag (&f, point_at (&f, LAP_DAY_TUE, "yard", 730), point_at (&f, LAP_DAY_THU, "loft", 760)));
   assert_at (&f, "noon", LAP_DAY_TUE, 720, 30, "yard"); /* every other week */
@@ -773,6 +799,7 @@ main (int argc, char **argv)
   g_test_add_func ("/week-view/drag-several", test_drag_several);
   g_test_add_func ("/week-view/tray", test_tray);
   g_test_add_func ("/week-view/filter", test_filter);
+  g_test_add_func ("/week-view/chips", test_chips);
   g_test_add_func ("/week-view/narrow", test_narrow);
   g_test_add_func ("/week-view/dates", test_dates);
   g_test_add_func ("/week-view/twice", test_twice);

@@ -226,24 +226,40 @@ lengthen (LapWeekView *view, LapWeekScene *scene, int by)
 
 /* Coming and going */
 
+/* On their dates alone. Exceptions that are there are replaced one for one, others come to the end: so the positions of
+ * the groups hold one after the other. */
+static gboolean
+cancel_picked (LapWeekScene *scene)
+{
+  g_autoptr (GPtrArray) classes = lap_week_scene_picked (scene);
+  g_autofree char *title = lap_classes_title (classes), *label = g_strdup_printf (_("Cancel %s on one date"), title);
+  LapEdits *edits = lap_edits_new (label);
+
+  for (guint i = 0; i < classes->len; i++) {
+    LapClass *c = g_ptr_array_index (classes, i);
+    guint box = lap_week_score_find (scene->score, c->id);
+
+    if (box == LAP_NO_WEEK_BOX || scene->score->boxes[box].off)
+      continue;
+    lap_edits_append (edits, lap_verb_cancel_on (lap_week_scene_week (scene), c, lap_occurrence_nth (
+                             scene->score->occurrences, scene->score->boxes[box].occurrence)->was));
+  }
+  if (lap_edits_n (edits) > 0)
+    return lap_document_apply (scene->document, edits);
+  lap_edits_free (edits);
+  return FALSE;
+}
+
 static gboolean
 remove_picked (LapWeekView *view, LapWeekScene *scene, int arg)
 {
   g_autoptr (GPtrArray) classes = lap_week_scene_picked (scene), next = g_ptr_array_new ();
-  LapWeek *week = lap_week_scene_week (scene);
   guint box = lap_week_scene_box (scene);
 
-  if (classes->len == 0)
-    return FALSE;
-  if (lap_week_scene_date (scene) != 0) {
-    LapClass *c = lap_week_scene_current (scene);
-
-    if (c == NULL || box == LAP_NO_WEEK_BOX)
-      return FALSE;
-    return lap_document_apply (scene->document, lap_verb_cancel_on (week, c, lap_occurrence_nth (
-                               scene->score->occurrences, scene->score->boxes[box].occurrence)->was));
-  }
-  if (!lap_document_apply (scene->document, lap_verb_remove_classes (week, classes)))
+  if (lap_week_scene_date (scene) != 0)
+    return cancel_picked (scene);
+  if (classes->len == 0 ||
+      !lap_document_apply (scene->document, lap_verb_remove_classes (lap_week_scene_week (scene), classes)))
     return FALSE;
   /* What stands where they went has the cursor, so that keys go on. */
   if (scene->score->n > 0 && box != LAP_NO_WEEK_BOX)

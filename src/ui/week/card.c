@@ -312,8 +312,13 @@ lap_week_card_area (LapWeekCard *self, GdkRectangle *area)
 {
   const LapWeekPlaced *p = &self->placed;
   int left = MIN (p->x, p->words_x) - BESIDE;
-  int right = MAX (p->x + p->width, p->words_x + p->words_width) + BESIDE;
+  int right = MAX (p->x + p->width, p->words_x + p->words_width) + BESIDE, view = self->scene->axis->view;
 
+  /* Where the hours begin the frame is inside: beyond it would not be seen. */
+  if (left < 0 && left >= -BESIDE)
+    left = 0;
+  if (right > view && right <= view + BESIDE)
+    right = view;
   *area = (GdkRectangle) { left, p->y, right - left, self->scene->score->cell };
 }
 

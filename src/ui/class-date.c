@@ -5,6 +5,7 @@
 #include "model/occurrences.h"
 #include "ui/field-text.h"
 #include "ui/week-choices.h"
+#include "ui/week-dates.h"
 
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
@@ -174,19 +175,6 @@ show_choice (LapClassDate *self, guint which, const char *always, const char *no
   adw_combo_row_set_selected (ADW_COMBO_ROW (self->choices[which]), chosen);
 }
 
-static void
-show_title (LapClassDate *self)
-{
-  GDate date;
-  char text[128];
-
-  g_date_clear (&date, 1);
-  g_date_set_julian (&date, self->was);
-  /* Translators: a date, as g_date_strftime() takes it: "Thursday, 14 January". */
-  g_date_strftime (text, sizeof text, _("%A, %e %B"), &date);
-  adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (self->group), text);
-}
-
 /* The occurrence of @c that the week of @date would have, or NULL. */
 static const LapOccurrence *
 find (GArray *all, LapClass *c)
@@ -203,6 +191,7 @@ lap_class_date_show (LapClassDate *self, LapClass *c)
   int date = lap_document_date (self->document);
   g_autoptr (GArray) all = c != NULL && date != 0 ? lap_occurrences_new (week_of (self), date) : NULL;
   const LapOccurrence *o = all != NULL ? find (all, c) : NULL;
+  g_autofree char *title = NULL;
   LapException *e;
   gboolean held;
 
@@ -219,7 +208,8 @@ lap_class_date_show (LapClassDate *self, LapClass *c)
     self->to = e->to;
   held = e == NULL || !e->cancelled;
   self->showing = TRUE;
-  show_title (self);
+  title = lap_day_text (self->was);
+  adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (self->group), title);
   gtk_switch_set_active (GTK_SWITCH (self->held), held);
   show_lines (self, e != NULL ? e->note : NULL);
   show_choice (self, CHOICE_ROOM, c->room, self->now.room);

@@ -6,6 +6,7 @@
 #include "ui/export.h"
 
 #include "store/save.h"
+#include "ui/document-sheets.h"
 #include "ui/files.h"
 
 #include <glib/gi18n-lib.h>
@@ -62,7 +63,7 @@ void
 lap_export_to (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *options, int pieces, const char *path)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (LapPages) pages = lap_sheet_build (sheet, lap_document_timeline (lap_window_document (window)), options);
+  g_autoptr (LapPages) pages = lap_document_pages (lap_window_document (window), sheet, options);
   g_autoptr (GBytes) pdf = pieces >= 0 ? lap_pages_tile (pages, options->ink, pieces, &error)
                                        : lap_pages_print (pages, options->ink, &error);
 

@@ -44,7 +44,7 @@ lap_sheet_choice_load (const LapSheet *sheet)
   g_autoptr (GVariant) mine = g_variant_lookup_value (all, sheet->id, G_VARIANT_TYPE ("a{si}"));
   int decimetres = 0;
 
-  choice.options.paper = g_str_equal (sheet->id, "poster") ? LAP_PAPER_A3 : LAP_PAPER_A4;
+  choice.options.paper = g_str_equal (sheet->id, "poster") || g_str_equal (sheet->id, "week") ? LAP_PAPER_A3 : LAP_PAPER_A4;
   if (mine == NULL)
     return choice;
   for (guint i = 0; i < G_N_ELEMENTS (members); i++) {

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/sheet-print.h"
 
+#include "ui/document-sheets.h"
 #include "sheets/tile.h"
 
 #include <glib/gi18n-lib.h>
@@ -99,7 +100,7 @@ lap_sheet_print_dialog (LapWindow *window, const LapSheet *sheet, const LapSheet
   Job *job = g_new0 (Job, 1);
 
   job->options = lap_sheet_choice_options (choice, &date);
-  job->pages = lap_sheet_build (sheet, lap_document_timeline (lap_window_document (window)), &job->options);
+  job->pages = lap_document_pages (lap_window_document (window), sheet, &job->options);
   job->pieces = choice->pieces >= 0 ? lap_pieces_new (job->pages, choice->pieces) : NULL;
   job->n = job->pieces != NULL ? lap_pieces_n (job->pieces) : lap_pages_n (job->pages);
   job->options.date = NULL;

@@ -6,6 +6,7 @@
 #include "ui/sheets-view.h"
 
 #include "ui/column.h"
+#include "ui/document-sheets.h"
 #include "ui/export.h"
 #include "ui/files.h"
 #include "ui/sheet-page.h"
@@ -55,7 +56,8 @@ G_DEFINE_FINAL_TYPE (LapSheetsView, lap_sheets_view, ADW_TYPE_BIN)
 const LapSheet *
 lap_sheets_view_sheet (LapSheetsView *self)
 {
-  return lap_sheets_nth (MIN (adw_combo_row_get_selected (ADW_COMBO_ROW (self->sheet)), lap_sheets_n () - 1));
+  return lap_document_sheets_nth (self->document, MIN (adw_combo_row_get_selected (ADW_COMBO_ROW (self->sheet)),
+                                                       lap_document_sheets_n (self->document) - 1));
 }
 
 const LapSheetChoice *
@@ -139,7 +141,7 @@ rebuild (LapSheetsView *self)
   g_autoptr (LapPages) before = g_steal_pointer (&self->pages);
 
   self->stale = FALSE;
-  self->pages = lap_sheet_build (lap_sheets_view_sheet (self), lap_document_timeline (self->document), &options);
+  self->pages = lap_document_pages (self->document, lap_sheets_view_sheet (self), &options);
   show_thumbs (self);
   show_about (self);
   show_reads (self);
@@ -221,7 +223,7 @@ read_choice (LapSheetsView *self)
 static void
 changed_cb (LapSheetsView *self)
 {
-  if (self->loading)
+  if (self->loading || self->document == NULL)
     return;
   read_choice (self);
   lap_sheet_choice_keep (lap_sheets_view_sheet (self), &self->choice);
@@ -255,7 +257,7 @@ show_rows (LapSheetsView *self)
 static void
 sheet_cb (LapSheetsView *self)
 {
-  if (self->loading)
+  if (self->loading || self->document == NULL)
     return;
   self->choice = lap_sheet_choice_load (lap_sheets_view_sheet (self));
   show_rows (self);
@@ -456,17 +458,13 @@ fill_rows (LapSheetsView *self)
   static const char *const switches[N_SWITCHES] = {
     N_("Body with the regions worked"), N_("Every round in order of time"), N_("Day it is printed"),
   };
-  g_autoptr (GtkStringList) sheets = gtk_string_list_new (NULL);
   g_autoptr (GtkStringList) cards = gtk_string_list_new (NULL);
 
-  for (guint i = 0; i < lap_sheets_n (); i++)
-    gtk_string_list_append (sheets, _(lap_sheets_nth (i)->title));
   for (guint i = 0; i < G_N_ELEMENTS (card_counts); i++) {
     g_autofree char *count = g_strdup_printf ("%u", card_counts[i]);
 
     gtk_string_list_append (cards, card_counts[i] == 0 ? _("As suits the paper") : count);
   }
-  adw_combo_row_set_model (ADW_COMBO_ROW (self->sheet), G_LIST_MODEL (sheets));
   adw_combo_row_set_model (ADW_COMBO_ROW (self->cards), G_LIST_MODEL (cards));
   fill (self->paper, &lap_papers, NULL);
   fill (self->ink, &lap_inks, NULL);
@@ -488,13 +486,18 @@ lap_sheets_view_init (LapSheetsView *self)
   self->loading = FALSE;
   self->page = lap_sheet_page_new (PREVIEW);
   adw_bin_set_child (ADW_BIN (self->preview), self->page);
-  sheet_cb (self);
 }
 
 void
 lap_sheets_view_set_document (LapSheetsView *self, LapDocument *document)
 {
+  g_autoptr (GtkStringList) sheets = gtk_string_list_new (NULL);
+
+  for (guint i = 0; i < lap_document_sheets_n (document); i++)
+    gtk_string_list_append (sheets, _(lap_document_sheets_nth (document, i)->title));
+  adw_combo_row_set_model (ADW_COMBO_ROW (self->sheet), G_LIST_MODEL (sheets));
   self->document = document;
+  sheet_cb (self);
   g_signal_connect_object (document, "changed", G_CALLBACK (refresh), self, G_CONNECT_SWAPPED);
   refresh (self);
 }

@@ -32,6 +32,15 @@ date_time (int date)
 }
 
 char *
+lap_day_text (int date)
+{
+  g_autoptr (GDateTime) day = date_time (date);
+
+  /* Translators: a day, as g_date_time_format() takes it. */
+  return g_date_time_format (day, _("%A, %-d %B"));
+}
+
+char *
 lap_week_span_text (int monday)
 {
   g_autoptr (GDateTime) first = date_time (monday), last = date_time (monday + LAP_N_DAYS - 1);
@@ -77,19 +86,24 @@ lap_week_dates_go (LapWeekDates *self, int date)
   lap_document_set_date (self->document, date);
 }
 
+/* Today, or the day nearest to it that the timetable is for. */
+static int
+nearest_date (LapWeekDates *self)
+{
+  const LapWeek *week = lap_document_week (self->document);
+  int date = lap_today ();
+
+  if (week->until != 0)
+    date = MIN (date, week->until);
+  return MAX (date, week->from);
+}
+
 void
 lap_week_dates_turn (LapWeekDates *self, int weeks)
 {
-  LapWeek *week = lap_document_week (self->document);
-  int monday = lap_document_date (self->document), date = lap_today ();
+  int monday = lap_document_date (self->document);
 
-  if (monday != 0) {
-    lap_week_dates_go (self, monday + weeks * LAP_N_DAYS);
-    return;
-  }
-  if (week->until != 0)
-    date = MIN (date, week->until);
-  lap_week_dates_go (self, MAX (date, week->from));
+  lap_week_dates_go (self, monday != 0 ? monday + weeks * LAP_N_DAYS : nearest_date (self));
 }
 
 static void
@@ -139,7 +153,7 @@ entry_cb (LapWeekDates *self)
 static void
 opened_cb (LapWeekDates *self)
 {
-  int monday = lap_document_date (self->document), date = monday != 0 ? monday : lap_today ();
+  int monday = lap_document_date (self->document), date = monday != 0 ? monday : nearest_date (self);
   g_autoptr (GDateTime) day = date_time (date);
   g_autofree char *text = lap_date_text (date);
 

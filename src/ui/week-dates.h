@@ -20,12 +20,14 @@ void  lap_week_dates_set_document (LapWeekDates *dates,
 /* To the week that @date lies in, 0: as it always is. */
 void  lap_week_dates_go           (LapWeekDates *dates,
                                    int           date);
-/* By @weeks; from the week as it always is to the one of today, or the first or last that the timetable is for. */
+/* By @weeks; from the week as it always is to the one of today, or the nearest to it that the timetable is for. */
 void  lap_week_dates_turn         (LapWeekDates *dates,
                                    int           weeks);
 
 /* The date of today on the clock here. */
 int   lap_today                   (void);
+/* "Thursday, 14 January". Translated; transfer full. */
+char *lap_day_text                (int           date);
 /* "11 to 17 January 2027" of a Monday. Translated; transfer full. */
 char *lap_week_span_text          (int           monday);
 

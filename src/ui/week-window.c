@@ -3,6 +3,7 @@
 
 #include "ui/application.h"
 #include "ui/desk.h"
+#include "ui/sheets-view.h"
 #include "ui/week-fill.h"
 #include "ui/week-import.h"
 #include "ui/week-properties.h"
@@ -14,7 +15,7 @@
 struct _LapWeekWindow {
   LapWindow    parent_instance;
   LapWeekView *view;
-  GtkWidget   *desk, *plan, *dates, *pane, *pane_toggle;
+  GtkWidget   *desk, *plan, *dates, *pane, *pane_toggle, *sheets;
   GMenuModel  *more;
 };
 
@@ -81,6 +82,14 @@ fill_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   lap_window_commit (LAP_WINDOW (widget));
   lap_week_fill_open (LAP_WINDOW (widget));
+}
+
+static void
+print_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_commit (LAP_WINDOW (widget));
+  lap_window_show_view (LAP_WINDOW (widget), "sheets");
+  lap_sheets_view_print (LAP_SHEETS_VIEW (LAP_WEEK_WINDOW (widget)->sheets));
 }
 
 static void
@@ -157,7 +166,7 @@ install_actions (GtkWidgetClass *klass)
     { "win.pane", pane_action }, { "win.zoom-in", zoom_action }, { "win.zoom-out", zoom_action },
     { "win.zoom-fit", zoom_action }, { "win.week-always", dates_action }, { "win.week-today", dates_action },
     { "win.week-next", dates_action }, { "win.week-previous", dates_action }, { "win.properties", properties_action },
-    { "win.fill", fill_action }, { "win.import", import_action },
+    { "win.fill", fill_action }, { "win.import", import_action }, { "win.print", print_action },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
@@ -174,6 +183,7 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
   g_type_ensure (LAP_TYPE_DESK);
   g_type_ensure (LAP_TYPE_WEEK_DATES);
   g_type_ensure (LAP_TYPE_WEEK_PANE);
+  g_type_ensure (LAP_TYPE_SHEETS_VIEW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/week-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, more);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, desk);
@@ -181,6 +191,7 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, dates);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, pane);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, pane_toggle);
+  gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, sheets);
   gtk_widget_class_bind_template_callback (widget_class, view_cb);
   install_actions (widget_class);
 }
@@ -202,6 +213,7 @@ lap_week_window_new (GtkApplication *application, LapDocument *document)
   gtk_box_append (GTK_BOX (self->plan), GTK_WIDGET (self->view));
   lap_week_dates_set_document (LAP_WEEK_DATES (self->dates), document);
   lap_week_pane_set_document (LAP_WEEK_PANE (self->pane), document);
+  lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
   g_signal_connect_object (self->view, "selected", G_CALLBACK (selected_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->view, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->pane, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);

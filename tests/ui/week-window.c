@@ -5,8 +5,10 @@
  */
 #include "ui/week-window.h"
 
+#include "sheets/week-sheets.h"
 #include "store/folder.h"
 #include "ui/new.h"
+#include "ui/sheets-view.h"
 #include "ui/week-fill.h"
 #include "ui/week-plan.h"
 #include "ui/week-properties.h"
@@ -355,6 +357,28 @@ test_fill_cancel (void)
   room_end (&room);
 }
 
+/* Both sheets are built, of the week that is looked at. */
+static void
+test_sheets (void)
+{
+  Room room;
+  LapSheetsView *sheets;
+  GtkWidget *combo;
+
+  room_begin (&room);
+  gtk_widget_activate_action (GTK_WIDGET (room.window), "win.view", "s", "2");
+  g_assert_cmpstr (lap_window_view (room.window), ==, "sheets");
+  sheets = LAP_SHEETS_VIEW (windows_find (GTK_WIDGET (room.window), LAP_TYPE_SHEETS_VIEW, NULL));
+  combo = windows_find (GTK_WIDGET (sheets), ADW_TYPE_COMBO_ROW, "sheet");
+  for (guint i = 0; i < lap_week_sheets_n (); i++) {
+    adw_combo_row_set_selected (ADW_COMBO_ROW (combo), i);
+    windows_settle (room.window);
+    g_assert_cmpstr (lap_sheets_view_sheet (sheets)->id, ==, lap_week_sheets_nth (i)->id);
+    g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (sheets)), ==, 1);
+  }
+  room_end (&room);
+}
+
 static LapWindow *
 active_week (void)
 {
@@ -408,6 +432,7 @@ main (int argc, char **argv)
   g_test_add_func ("/week-window/properties", test_properties);
   g_test_add_func ("/week-window/fill", test_fill);
   g_test_add_func ("/week-window/fill-cancel", test_fill_cancel);
+  g_test_add_func ("/week-window/sheets", test_sheets);
   g_test_add_func ("/week-window/new", test_new);
   return g_test_run ();
 }

@@ -1,0 +1,40 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/document-sheets.h"
+
+#include "sheets/week-sheets.h"
+#include "ui/week-dates.h"
+
+#define MOST 8
+
+guint
+lap_document_sheets_n (LapDocument *document)
+{
+  return lap_document_week (document) != NULL ? lap_week_sheets_n () : lap_sheets_n ();
+}
+
+const LapSheet *
+lap_document_sheets_nth (LapDocument *document, guint n)
+{
+  static LapSheet rows[MOST];
+
+  if (lap_document_week (document) == NULL)
+    return lap_sheets_nth (n);
+  for (guint i = 0; i < MIN (MOST, lap_week_sheets_n ()); i++) {
+    const LapWeekSheet *sheet = lap_week_sheets_nth (i);
+
+    rows[i] = (LapSheet) { sheet->id, sheet->title, sheet->purpose, NULL };
+  }
+  return &rows[n];
+}
+
+LapPages *
+lap_document_pages (LapDocument *document, const LapSheet *sheet, const LapSheetOptions *options)
+{
+  LapWeek *week = lap_document_week (document);
+  const LapWeekSheet *row = week != NULL ? lap_week_sheets_find (sheet->id) : NULL;
+  int date = lap_document_date (document);
+
+  if (row == NULL)
+    return lap_sheet_build (sheet, lap_document_timeline (document), options);
+  return lap_week_sheet_pages (row, week, row->dated && date == 0 ? lap_today () : date, options);
+}

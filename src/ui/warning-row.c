@@ -87,7 +87,10 @@ lap_warning_row_fill (LapWarningRow *self)
     GtkWidget *button = gtk_button_new_with_label (remedy->label);
     GtkWidget *label = gtk_button_get_child (GTK_BUTTON (button));
 
-    gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+    /* In a narrow list the end of it, who or when, is what counts. */
+    gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+    gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
+    gtk_label_set_xalign (GTK_LABEL (label), 0);
     gtk_widget_add_css_class (button, "remedy");
     g_object_set_data (G_OBJECT (button), "remedy", remedy);
     g_signal_connect (button, "clicked", G_CALLBACK (remedy_cb), self);

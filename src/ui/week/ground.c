@@ -128,21 +128,29 @@ draw_ghost (LapWeekScene *scene, GtkSnapshot *snapshot, const LapWeekGhost *ghos
   GdkRGBA paper = lap_colour (LAP_COLOUR_PAPER), accent = lap_colour (LAP_COLOUR_WORK);
   guint index = lap_week_score_row (score, ghost->day, ghost->line);
   double a = lap_week_score_x (score, scene->axis, ghost->start), b = lap_week_score_x (score, scene->axis, ghost->end);
+  g_autoptr (PangoLayout) text = NULL;
   const LapWeekRow *row;
+  double left, width;
   cairo_t *cr;
-  int y;
+  int y, wide;
 
-  if (index == G_MAXUINT)
+  if (index == G_MAXUINT || scene->pango == NULL)
     return;
+  text = pango_layout_new (scene->pango);
+  pango_layout_set_text (text, ghost->text, -1);
+  pango_layout_get_pixel_size (text, &wide, NULL);
+  width = MAX (ABS (b - a), wide);
+  left = scene->axis->mirrored ? a - width : a;
   row = &score->rows[index];
   y = row->y + MIN ((int) ghost->lane * score->cell, row->height - score->cell);
-  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (MIN (a, b) - 4, y, ABS (b - a) + 8, score->cell));
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (left - 4, y, width + 8, score->cell));
   paper.alpha = 0.85;
   cairo_save (cr);
   cairo_set_dash (cr, (double[]) { 4, 3 }, 2, 0);
-  lap_paint_box (cr, &paper, &accent, 2, 4, MIN (a, b) - 3, y + 1, ABS (b - a) + 6, score->cell - 2);
+  lap_paint_box (cr, &paper, &accent, 2, 4, left - 3, y + 1, width + 6, score->cell - 2);
   cairo_restore (cr);
   lap_paint_box (cr, &accent, NULL, 0, 2.5, MIN (a, b), y + score->crest, ABS (b - a), score->bar);
+  lap_paint_layout (cr, text, &accent, scene->axis->mirrored ? a - wide : a, y + score->crest + score->bar);
   cairo_destroy (cr);
 }
 

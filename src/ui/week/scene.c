@@ -93,6 +93,7 @@ static void
 clear_ghost (gpointer ghost)
 {
   g_free (((LapWeekGhost *) ghost)->line);
+  g_free (((LapWeekGhost *) ghost)->text);
 }
 
 static void
@@ -348,12 +349,13 @@ add_ghosts (LapWeekScene *self, const LapWeekScore *then, const LapCheckup *chec
   for (guint i = 0; i < then->n; i++) {
     const LapWeekBox *box = &then->boxes[i];
     const LapWeekRow *row = &then->rows[box->row];
-    LapWeekGhost ghost = { then->bands[row->band].day, box->start, box->end, g_strdup (row->id), box->lane };
+    LapWeekGhost ghost = { then->bands[row->band].day, box->start, box->end };
 
-    if (is_as_now (self->score, then, box)) {
-      g_free (ghost.line);
+    if (is_as_now (self->score, then, box))
       continue;
-    }
+    ghost.line = g_strdup (row->id);
+    ghost.text = g_strdup (box->detail);
+    ghost.lane = box->lane;
     g_array_append_val (self->ghosts, ghost);
     if (box->warning > 0)
       gravest = MIN (gravest, box->warning);

@@ -34,6 +34,7 @@ typedef enum {
 typedef struct {
   int   day, start, end;
   char *line; /* id of its room or coach, or NULL */
+  char *text; /* who would have it, or where */
   guint lane;
 } LapWeekGhost;
 

@@ -18,7 +18,8 @@ struct _LapPaneMore {
   LapBlock        *shown;   /* an exercise, or NULL */
   gboolean         showing;
   char            *was[LAP_N_SAY]; /* the words as they were shown */
-  GtkWidget       *fields, *pace, *sides, *option, *fixed, *note, *words, *say[LAP_N_SAY], *before, *during, *rounds, *care;
+  GtkWidget       *fields, *pace, *sides, *change_row, *change, *option, *fixed, *note, *words, *say[LAP_N_SAY];
+  GtkWidget       *before, *during, *rounds, *care;
 };
 
 G_DEFINE_FINAL_TYPE (LapPaneMore, lap_pane_more, GTK_TYPE_WIDGET)
@@ -84,6 +85,19 @@ sides_cb (LapPaneMore *self)
 {
   if (self->shown != NULL && selected (self->sides) - 1 != self->shown->sides)
     set_all (self, "sides", selected (self->sides) - 1, FALSE, _("Change the sides"));
+}
+
+static void
+change_cb (LapPaneMore *self)
+{
+  int seconds = gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (self->change));
+  LapEdits *edits;
+
+  if (self->showing || self->shown == NULL || seconds == self->shown->switch_seconds)
+    return;
+  edits = lap_edits_new (_("Change the time to change sides"));
+  lap_edits_set_int (edits, self->shown, "switch", seconds);
+  lap_document_apply (self->context->document, edits);
 }
 
 static void
@@ -290,6 +304,17 @@ show_rounds (LapPaneMore *self)
   gtk_widget_set_visible (self->rounds, gtk_widget_get_first_child (self->rounds) != NULL);
 }
 
+/* Only work that is split between the sides has a time to change them. */
+static void
+show_sides (LapPaneMore *self, const LapExercise *e)
+{
+  int usual = e != NULL ? (int) e->sides : LAP_SIDES_BOTH, sides = self->shown->sides >= 0 ? self->shown->sides : usual;
+
+  adw_combo_row_set_selected (ADW_COMBO_ROW (self->sides), self->shown->sides + 1);
+  gtk_widget_set_visible (self->change_row, sides == LAP_SIDES_SPLIT);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->change), self->shown->switch_seconds);
+}
+
 static void
 show_care (LapPaneMore *self, const LapExercise *e)
 {
@@ -365,7 +390,7 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
   gtk_widget_set_visible (GTK_WIDGET (self), block != NULL);
   if (block != NULL) {
     adw_combo_row_set_selected (ADW_COMBO_ROW (self->pace), block->pace + 1);
-    adw_combo_row_set_selected (ADW_COMBO_ROW (self->sides), block->sides + 1);
+    show_sides (self, exercise (self));
     adw_combo_row_set_selected (ADW_COMBO_ROW (self->option), block->option);
     gtk_switch_set_active (GTK_SWITCH (self->fixed), block->fixed);
     gtk_editable_set_text (GTK_EDITABLE (self->note), block->note != NULL ? block->note : "");
@@ -406,6 +431,8 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   BIND (fields);
   BIND (pace);
   BIND (sides);
+  BIND (change_row);
+  BIND (change);
   BIND (option);
   BIND (fixed);
   BIND (note);
@@ -420,6 +447,7 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
 #undef BIND
   gtk_widget_class_bind_template_callback (widget_class, pace_cb);
   gtk_widget_class_bind_template_callback (widget_class, sides_cb);
+  gtk_widget_class_bind_template_callback (widget_class, change_cb);
   gtk_widget_class_bind_template_callback (widget_class, option_cb);
   gtk_widget_class_bind_template_callback (widget_class, fixed_cb);
   gtk_widget_class_bind_template_callback (widget_class, count_cb);

@@ -193,6 +193,32 @@ test_in_round (void)
   windows_close (window);
 }
 
+/* Only a block whose work is split between the sides asks for it; what doesn't fit is refused. */
+static void
+test_change_of_sides (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  GtkWidget *change = field (window, GTK_TYPE_SPIN_BUTTON, "change");
+  guint box = first_main (window);
+
+  windows_click_box (window, box);
+  g_assert_false (gtk_widget_get_mapped (change));
+  while (g_strcmp0 (lap_score_block (context, box)->exercise, "side-plank") != 0)
+    box++;
+  windows_click_box (window, box);
+  windows_settle (window);
+  g_assert_true (gtk_widget_get_mapped (change));
+  g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (change)), ==, 4);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (change), 6);
+  g_assert_cmpint (block_of (window)->switch_seconds, ==, 6);
+  g_assert_cmpstr (undo_label (window), ==, "Change the time to change sides");
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (change), 39);
+  g_assert_cmpint (block_of (window)->switch_seconds, ==, 6);
+  g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (change)), ==, 6);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -202,5 +228,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/pane/several", test_several);
   g_test_add_func ("/ui/pane/several-times", test_several_times);
   g_test_add_func ("/ui/pane/in-round", test_in_round);
+  g_test_add_func ("/ui/pane/change-of-sides", test_change_of_sides);
   return g_test_run ();
 }

@@ -83,6 +83,14 @@ allocation (LapShelfGrid *self, LapTileRect rect)
   return (GtkAllocation) { x, rect.y - offset (self), rect.width, rect.height };
 }
 
+/* A tile that is bound in size_allocate() asks all above it for a new size; only those that are being laid out
+ * themselves have one by the time they are drawn. So they all are, even where it only scrolls. */
+static void
+lay_anew (LapShelfGrid *self)
+{
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
 static LapTile *
 free_tile (LapShelfGrid *self)
 {
@@ -262,7 +270,7 @@ static void
 scrolled_cb (LapShelfGrid *self)
 {
   if (!self->updating)
-    gtk_widget_queue_allocate (GTK_WIDGET (self));
+    lay_anew (self);
 }
 
 static void
@@ -273,7 +281,7 @@ set_adjustment (LapShelfGrid *self, GtkAdjustment **slot, GtkAdjustment *adjustm
   g_set_object (slot, adjustment);
   if (adjustment != NULL)
     g_signal_connect_swapped (adjustment, "value-changed", G_CALLBACK (scrolled_cb), self);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  lay_anew (self);
 }
 
 static void
@@ -583,7 +591,7 @@ lap_shelf_grid_go (LapShelfGrid *self, LapExercise *exercise, gboolean focus)
     place (self, bind (self, tile), lap_tiling_place (self->tiles, tile));
     gtk_widget_grab_focus (lap_shelf_grid_find (self, exercise));
   }
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  lay_anew (self);
   g_signal_emit (self, signals[CURRENT], 0);
 }
 

@@ -1,11 +1,14 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "catalogue/finder.h"
 
+#include <string.h>
+
 struct _LapFinder {
   LapCatalogue *catalogue;
   GHashTable   *words;                  /* LapExercise -> GPtrArray of folded words, without its muscles */
   GPtrArray    *muscles[LAP_N_MUSCLES]; /* folded words of each and of its region */
   GPtrArray    *wanted;                 /* folded words of the text */
+  char         *text;                   /* folded, or NULL */
 };
 
 /* The folded words of @text; a word with accents is there as it is and without them. */
@@ -67,6 +70,7 @@ lap_finder_free (LapFinder *finder)
   g_hash_table_unref (finder->words);
   g_ptr_array_unref (finder->wanted);
   lap_catalogue_unref (finder->catalogue);
+  g_free (finder->text);
   g_free (finder);
 }
 
@@ -76,6 +80,8 @@ lap_finder_set_text (LapFinder *finder, const char *text)
 {
   g_auto (GStrv) folded = g_str_tokenize_and_fold (text != NULL ? text : "", NULL, NULL);
 
+  g_free (finder->text);
+  finder->text = g_utf8_casefold (text != NULL ? text : "", -1);
   g_ptr_array_set_size (finder->wanted, 0);
   for (guint i = 0; folded[i] != NULL; i++) {
     g_auto (GStrv) plain = NULL, again = g_str_tokenize_and_fold (folded[i], NULL, &plain);
@@ -113,4 +119,12 @@ lap_finder_matches (const LapFinder *finder, const LapExercise *exercise)
     if (!is_there (finder, g_ptr_array_index (finder->wanted, i), exercise))
       return FALSE;
   return TRUE;
+}
+
+gsize
+lap_finder_distance (const LapFinder *finder, const LapExercise *exercise)
+{
+  g_autofree char *name = g_utf8_casefold (lap_exercise_name (exercise), -1);
+
+  return finder->text != NULL && g_str_has_prefix (name, finder->text) ? strlen (name) : G_MAXSIZE;
 }

@@ -25,5 +25,9 @@ void       lap_finder_set_text (LapFinder         *finder,
 /* Whether @exercise, which is of the catalogue, is found. */
 gboolean   lap_finder_matches  (const LapFinder   *finder,
                                 const LapExercise *exercise);
+/* How far @exercise is from what is looked for: less is nearer, and who presses Enter means the nearest. A name that
+ * begins with the text counts its length, all others are as far as can be. */
+gsize      lap_finder_distance (const LapFinder   *finder,
+                                const LapExercise *exercise);
 
 G_END_DECLS

@@ -54,7 +54,21 @@ activate_cb (LapChooser *self, guint position)
 static void
 enter_cb (LapChooser *self)
 {
-  activate_cb (self, 0);
+  GListModel *found = G_LIST_MODEL (self->filtered);
+  gsize least = G_MAXSIZE;
+  guint nearest = 0;
+
+  for (guint i = 0; i < g_list_model_get_n_items (found); i++) {
+    g_autoptr (GtkStringObject) item = g_list_model_get_item (found, i);
+    LapExercise *exercise = lap_catalogue_find (self->catalogue, gtk_string_object_get_string (item));
+    gsize distance = lap_finder_distance (self->finder, exercise);
+
+    if (distance < least) {
+      least = distance;
+      nearest = i;
+    }
+  }
+  activate_cb (self, nearest);
 }
 
 static void
@@ -165,7 +179,6 @@ void
 lap_chooser_set_text (LapChooser *self, const char *text)
 {
   gtk_editable_set_text (GTK_EDITABLE (self->search), text);
-  search_cb (self);
 }
 
 guint

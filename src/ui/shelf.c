@@ -91,30 +91,26 @@ sort_catalogue (LapShelf *self)
     g_ptr_array_sort (self->groups[g], by_name);
 }
 
-/* The one that Enter in the search adds: of those found, the shortest name that begins with what was typed, else the
- * first. */
+/* The one that Enter in the search adds. */
 static LapExercise *
-best (GArray *groups, const char *text)
+nearest (LapShelf *self, GArray *groups)
 {
-  g_autofree char *wanted = g_utf8_casefold (text, -1);
-  LapExercise *found = NULL, *first = NULL;
+  LapExercise *found = NULL;
   gsize least = G_MAXSIZE;
 
   for (guint g = 0; g < groups->len; g++) {
     GPtrArray *exercises = g_array_index (groups, LapShelfGroup, g).exercises;
 
     for (guint i = 0; i < exercises->len; i++) {
-      LapExercise *e = g_ptr_array_index (exercises, i);
-      g_autofree char *name = g_utf8_casefold (lap_exercise_name (e), -1);
+      gsize distance = lap_finder_distance (self->finder, g_ptr_array_index (exercises, i));
 
-      first = first != NULL ? first : e;
-      if (g_str_has_prefix (name, wanted) && strlen (name) < least) {
-        found = e;
-        least = strlen (name);
+      if (found == NULL || distance < least) {
+        found = g_ptr_array_index (exercises, i);
+        least = distance;
       }
     }
   }
-  return found != NULL ? found : first;
+  return found;
 }
 
 static void
@@ -164,7 +160,7 @@ search_cb (LapShelf *self)
   }
   lap_shelf_grid_show (LAP_SHELF_GRID (self->grid), self->catalogue, groups);
   if (*text != '\0')
-    lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), best (groups, text), FALSE);
+    lap_shelf_grid_go (LAP_SHELF_GRID (self->grid), nearest (self, groups), FALSE);
   show_nothing (self, text);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), groups->len > 0 ? "tiles" : "nothing");
   current_cb (self);

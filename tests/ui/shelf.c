@@ -27,7 +27,6 @@ type (LapWindow *window, const char *text)
   GtkWidget *search = part_of (window, GTK_TYPE_SEARCH_ENTRY, "search");
 
   gtk_editable_set_text (GTK_EDITABLE (search), text);
-  g_signal_emit_by_name (search, "search-changed");
   windows_settle (window);
 }
 

@@ -3,7 +3,8 @@
  * A random walk over the score: keys of the table of shortcuts, clicks, drags, undo, redo, zoom, fold, through the
  * controllers and actions of a real window. After every step boxes and widgets are those of what the session says, in
  * every frame that is drawn widgets lie where their boxes do, and the way back by undo ends at the first bytes.
- * 500 steps, 20,000 where LAP_LONG is set.
+ * 500 steps, 20,000 where LAP_LONG is set. GLib prints the seed, and each step is in the log: --seed walks the same
+ * way again.
  */
 #include "ui/windows.h"
 
@@ -74,13 +75,22 @@ random_x (Walk *walk)
   return g_test_rand_int_range (0, MAX (1, gtk_widget_get_width (walk->blocks)));
 }
 
+static const char *
+random_keys (Walk *walk)
+{
+  const char *keys = g_ptr_array_index (walk->keys, g_test_rand_int_range (0, walk->keys->len));
+
+  g_test_message ("%s", keys);
+  return keys;
+}
+
 static void
 press (Walk *walk)
 {
-  guint i = g_test_rand_int_range (0, walk->keys->len);
+  const char *keys = random_keys (walk);
   GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (walk->window));
 
-  windows_press (focus != NULL ? focus : walk->blocks, g_ptr_array_index (walk->keys, i));
+  windows_press (focus != NULL ? focus : walk->blocks, keys);
 }
 
 static void
@@ -128,18 +138,26 @@ fold (Walk *walk)
   }
 }
 
-static const struct { guint share; void (*go) (Walk *walk); } steps[] = {
-  { 50, press }, { 18, click }, { 14, drag }, { 7, zoom }, { 7, scroll }, { 4, fold },
+typedef struct {
+  guint       share; /* of 100 */
+  const char *name;
+  void      (*go) (Walk *walk);
+} Step;
+
+static const Step steps[] = {
+  { 50, "press", press }, { 18, "click", click }, { 14, "drag", drag }, { 7, "zoom", zoom }, { 7, "scroll", scroll },
+  { 4, "fold", fold },
 };
 
 static void
-step (Walk *walk)
+take (Walk *walk, const Step *some)
 {
-  guint left = g_test_rand_int_range (0, 100), i = 0;
+  guint left = g_test_rand_int_range (0, 100);
 
-  while (left >= steps[i].share)
-    left -= steps[i++].share;
-  steps[i].go (walk);
+  while (left >= some->share)
+    left -= (some++)->share;
+  g_test_message ("%s", some->name);
+  some->go (walk);
 }
 
 /* The boxes of the score are those of a timeline made anew. */
@@ -213,20 +231,35 @@ window_new (void)
   return windows_show (session);
 }
 
+/* Undo of everything returns to @first. */
+static void
+walk_back (Walk *walk, const char *first)
+{
+  g_autofree char *last = NULL;
+
+  while (lap_history_undo_label (lap_document_history (walk->context->document)) != NULL)
+    lap_document_undo (walk->context->document);
+  last = windows_text (walk->window);
+  g_assert_cmpstr (last, ==, first);
+  assert_boxes (walk);
+  windows_settle (walk->window);
+  assert_placed (walk, TRUE);
+  g_ptr_array_unref (walk->keys);
+  windows_close (walk->window);
+}
+
 static void
 test_walk (void)
 {
   guint n = g_getenv ("LAP_LONG") != NULL ? 20000 : 500;
   Walk walk = { 0 };
-  LapHistory *history;
-  g_autofree char *first = NULL, *last = NULL;
+  g_autofree char *first = NULL;
 
   walk_init (&walk, window_new ());
   first = windows_text (walk.window);
-  history = lap_document_history (walk.context->document);
   gtk_widget_grab_focus (walk.blocks);
   for (guint i = 0; i < n; i++) {
-    step (&walk);
+    take (&walk, steps);
     assert_boxes (&walk);
     assert_placed (&walk, FALSE);
     if (i % STEPS_A_FRAME == 0) {
@@ -234,15 +267,7 @@ test_walk (void)
       assert_placed (&walk, TRUE);
     }
   }
-  while (lap_history_undo_label (history) != NULL)
-    lap_document_undo (walk.context->document);
-  last = windows_text (walk.window);
-  g_assert_cmpstr (last, ==, first);
-  assert_boxes (&walk);
-  windows_settle (walk.window);
-  assert_placed (&walk, TRUE);
-  g_ptr_array_unref (walk.keys);
-  windows_close (walk.window);
+  walk_back (&walk, first);
 }
 
 int

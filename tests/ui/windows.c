@@ -67,6 +67,17 @@ windows_demo (void)
 }
 
 LapWindow *
+windows_open (const char *path)
+{
+  g_autoptr (GError) error = NULL;
+  LapWindow *window = LAP_WINDOW (lap_application_open_path (application, path, &error));
+
+  g_assert_no_error (error);
+  windows_settle (window);
+  return window;
+}
+
+LapWindow *
 windows_show (LapSession *session)
 {
   g_autoptr (GError) error = NULL;

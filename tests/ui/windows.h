@@ -21,6 +21,8 @@ void           windows_init    (int             *argc,
 LapWindow     *windows_demo    (void);
 /* A window with @session, drawn. */
 LapWindow     *windows_show    (LapSession      *session);
+/* The file at @path in a window that has been drawn. */
+LapWindow     *windows_open    (const char      *path);
 /* Lets the window draw and idle sources run. */
 void           windows_settle  (LapWindow       *window);
 /* Closes it without a question and asserts that window, document and context are finalised. */

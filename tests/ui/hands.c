@@ -1,0 +1,218 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/hands.h"
+
+#include <X11/XKBlib.h>
+#include <gdk/x11/gdkx.h>
+#include <gmodule.h>
+#include <math.h>
+
+/* Points between the ends of a drag: GTK asks for some way before it believes in one. */
+#define DRAG_STEPS 12
+#define WHEEL_UP   4
+#define WHEEL_DOWN 5
+/* More than Tab needs to go through all of a window. */
+#define MOST_PRESSES 200
+
+/* X11/extensions/XTest.h */
+static int (*fake_key)    (Display *display, unsigned int code, Bool down, unsigned long delay);
+static int (*fake_button) (Display *display, unsigned int button, Bool down, unsigned long delay);
+static int (*fake_motion) (Display *display, int screen, int x, int y, unsigned long delay);
+
+static Display *display;
+static GtkWindow *window; /* the hands are on it */
+
+static void
+load (void)
+{
+  static const struct { const char *name; gpointer *function; } functions[] = {
+    { "XTestFakeKeyEvent", (gpointer *) &fake_key }, { "XTestFakeButtonEvent", (gpointer *) &fake_button },
+    { "XTestFakeMotionEvent", (gpointer *) &fake_motion },
+  };
+  GModule *module = g_module_open ("libXtst.so.6", G_MODULE_BIND_LAZY);
+
+  g_assert_nonnull (module);
+  for (guint i = 0; i < G_N_ELEMENTS (functions); i++)
+    g_assert_true (g_module_symbol (module, functions[i].name, functions[i].function));
+  display = XOpenDisplay (NULL);
+  g_assert_nonnull (display);
+}
+
+/* The server has sent what it makes of the events when it answers; GDK has taken that in when it is answered, too. */
+static void
+take_in (void)
+{
+  XSync (display, False);
+  gdk_display_sync (gdk_display_get_default ());
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+}
+
+static void
+settle (void)
+{
+  take_in ();
+  if (gtk_widget_get_mapped (GTK_WIDGET (window)))
+    gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+}
+
+static Window
+xid_of (GtkWidget *widget)
+{
+  return gdk_x11_surface_get_xid (gtk_native_get_surface (gtk_widget_get_native (widget)));
+}
+
+static gboolean
+has_keyboard (gpointer data)
+{
+  return gtk_window_is_active (data);
+}
+
+void
+hands_until (gboolean (*is_so) (gpointer data), gpointer data)
+{
+  while (!is_so (data))
+    g_main_context_iteration (NULL, TRUE);
+  settle ();
+}
+
+void
+hands_on (GtkWindow *to)
+{
+  if (display == NULL)
+    load ();
+  window = to;
+  XSetInputFocus (display, xid_of (GTK_WIDGET (to)), RevertToParent, CurrentTime);
+  settle ();
+  hands_until (has_keyboard, to);
+}
+
+static void
+on_screen (GtkWidget *widget, double x, double y, int *sx, int *sy)
+{
+  GtkNative *native = gtk_widget_get_native (widget);
+  graphene_point_t point;
+  double dx, dy;
+  Window child;
+
+  g_assert_true (gtk_widget_get_mapped (widget));
+  g_assert_true (gtk_widget_compute_point (widget, GTK_WIDGET (native), &GRAPHENE_POINT_INIT (x, y), &point));
+  gtk_native_get_surface_transform (native, &dx, &dy);
+  XTranslateCoordinates (display, xid_of (widget), DefaultRootWindow (display), floor (point.x + dx),
+                         floor (point.y + dy), sx, sy, &child);
+}
+
+void
+hands_move (GtkWidget *widget, double x, double y)
+{
+  int sx, sy;
+
+  on_screen (widget, x, y, &sx, &sy);
+  fake_motion (display, -1, sx, sy, 0);
+  settle ();
+}
+
+void
+hands_point (GtkWidget *widget)
+{
+  hands_move (widget, gtk_widget_get_width (widget) / 2.0, gtk_widget_get_height (widget) / 2.0);
+}
+
+void
+hands_button (guint button, gboolean down)
+{
+  fake_button (display, button, down, 0);
+  settle ();
+}
+
+void
+hands_click (guint button, guint times)
+{
+  for (guint i = 0; i < times; i++) {
+    fake_button (display, button, True, 0);
+    fake_button (display, button, False, 0);
+  }
+  settle ();
+}
+
+void
+hands_drag (GtkWidget *from, double x, double y, GtkWidget *to, double to_x, double to_y)
+{
+  int ax, ay, bx, by;
+
+  on_screen (from, x, y, &ax, &ay);
+  hands_move (from, x, y);
+  hands_button (1, TRUE);
+  for (int i = 1; i <= DRAG_STEPS; i++) {
+    on_screen (to, to_x, to_y, &bx, &by);
+    fake_motion (display, -1, ax + (bx - ax) * i / DRAG_STEPS, ay + (by - ay) * i / DRAG_STEPS, 0);
+    settle ();
+  }
+  hands_button (1, FALSE);
+}
+
+void
+hands_wheel (int notches)
+{
+  for (int i = 0; i < ABS (notches); i++) {
+    fake_button (display, notches > 0 ? WHEEL_DOWN : WHEEL_UP, True, 0);
+    fake_button (display, notches > 0 ? WHEEL_DOWN : WHEEL_UP, False, 0);
+  }
+  settle ();
+}
+
+/* Keys come as fast as they are taken in: nobody's fingers wait for a frame. */
+static void
+press_symbol (KeySym symbol, GdkModifierType modifiers)
+{
+  static const struct { GdkModifierType mask; KeySym key; } held[] = {
+    { GDK_CONTROL_MASK, XK_Control_L }, { GDK_ALT_MASK, XK_Alt_L }, { GDK_SHIFT_MASK, XK_Shift_L },
+  };
+  KeyCode code = XKeysymToKeycode (display, symbol);
+
+  g_assert_cmpuint (code, !=, 0);
+  if (XkbKeycodeToKeysym (display, code, 0, 0) != symbol && XkbKeycodeToKeysym (display, code, 0, 1) == symbol)
+    modifiers |= GDK_SHIFT_MASK;
+  for (guint i = 0; i < G_N_ELEMENTS (held); i++)
+    if (modifiers & held[i].mask)
+      fake_key (display, XKeysymToKeycode (display, held[i].key), True, 0);
+  fake_key (display, code, True, 0);
+  fake_key (display, code, False, 0);
+  for (guint i = G_N_ELEMENTS (held); i-- > 0;)
+    if (modifiers & held[i].mask)
+      fake_key (display, XKeysymToKeycode (display, held[i].key), False, 0);
+  take_in ();
+}
+
+void
+hands_press (const char *keys)
+{
+  GdkModifierType modifiers;
+  guint key;
+
+  g_assert_true (gtk_accelerator_parse (keys, &key, &modifiers));
+  press_symbol (key, modifiers);
+  settle ();
+}
+
+void
+hands_press_until (const char *keys, gboolean (*is_so) (gpointer data), gpointer data)
+{
+  GdkModifierType modifiers;
+  guint key;
+
+  g_assert_true (gtk_accelerator_parse (keys, &key, &modifiers));
+  for (guint i = 0; i < MOST_PRESSES && !is_so (data); i++)
+    press_symbol (key, modifiers);
+  g_assert_true (is_so (data));
+  settle ();
+}
+
+void
+hands_type (const char *text)
+{
+  for (const char *p = text; *p != '\0'; p = g_utf8_next_char (p))
+    press_symbol (gdk_unicode_to_keyval (g_utf8_get_char (p)), 0);
+  settle ();
+}

@@ -6,6 +6,7 @@
 #include "store/drafts.h"
 #include "ui/demo.h"
 #include "ui/files.h"
+#include "ui/help.h"
 #include "ui/library.h"
 #include "ui/new.h"
 #include "ui/palette.h"
@@ -23,6 +24,9 @@ struct _LapApplication {
 };
 
 G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
+
+/* Files that can't be opened. */
+#define MOST_TOLD 5
 
 static GtkWindow *
 library_of (LapApplication *self)
@@ -149,15 +153,25 @@ lap_application_activate (GApplication *application)
     lap_application_show_library (LAP_APPLICATION (application));
 }
 
+/* Several files that can't be opened are said in one dialog. */
 static void
 lap_application_open (GApplication *application, GFile **files, int n, const char *hint)
 {
-  for (int i = 0; i < n; i++) {
-    g_autofree char *path = g_file_get_path (files[i]);
-    g_autofree char *uri = g_file_get_uri (files[i]);
+  LapApplication *self = LAP_APPLICATION (application);
+  g_autoptr (GString) why = g_string_new (NULL);
+  guint bad = 0;
 
-    open_or_tell (LAP_APPLICATION (application), path != NULL ? path : uri);
+  for (int i = 0; i < n; i++) {
+    g_autofree char *path = g_file_get_path (files[i]), *uri = g_file_get_uri (files[i]);
+    g_autoptr (GError) error = NULL;
+
+    if (lap_application_open_path (self, path != NULL ? path : uri, &error) == NULL && bad++ < MOST_TOLD)
+      g_string_append_printf (why, "%s%s", why->len > 0 ? "\n" : "", error->message);
   }
+  if (bad > MOST_TOLD)
+    g_string_append_printf (why, ngettext ("\n%u more.", "\n%u more.", bad - MOST_TOLD), bad - MOST_TOLD);
+  if (bad > 0)
+    tell_error (self, ngettext ("That file can’t be opened", "Some files can’t be opened", bad), why->str);
 }
 
 static void
@@ -191,6 +205,12 @@ new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+help_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  lap_help_show (gtk_application_get_active_window (data));
+}
+
+static void
 about_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   adw_show_about_window (gtk_application_get_active_window (data),
@@ -214,7 +234,7 @@ quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 
 static const GActionEntry actions[] = {
   { "new", new_action }, { "open", open_action }, { "open-file", open_file_action },
-  { "about", about_action }, { "quit", quit_action },
+  { "help", help_action }, { "about", about_action }, { "quit", quit_action },
 };
 
 /* A draft that can't be read is kept for whoever can, and said. */

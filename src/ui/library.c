@@ -5,6 +5,7 @@
  */
 #include "ui/library.h"
 
+#include "ui/file-drop.h"
 #include "ui/files.h"
 #include "ui/glance.h"
 #include "ui/library-row.h"
@@ -380,6 +381,7 @@ lap_library_init (LapLibrary *self)
   gtk_list_view_set_factory (GTK_LIST_VIEW (self->list), factory);
   gtk_list_view_set_model (GTK_LIST_VIEW (self->list), selection);
   gtk_search_entry_set_key_capture_widget (GTK_SEARCH_ENTRY (self->search), GTK_WIDGET (self));
+  lap_file_drop_install (GTK_WINDOW (self));
   begin (self, folder);
 }
 

@@ -20,6 +20,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Export PDF"), "win.export", "<Control>e" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Export for film and web"), "win.publish", "<Control><Shift>e" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Print a sheet"), "win.print", "<Control>p" },
+  { LAP_SCOPE_WINDOW, N_("Session"), N_("Copy the warnings as text"), "win.copy-warnings", "<Control><Shift>c" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Undo"), "win.undo", "<Control>z" },
   { LAP_SCOPE_WINDOW, N_("Session"), N_("Redo"), "win.redo", "<Control><Shift>z <Control>y" },
   { LAP_SCOPE_WINDOW, N_("Score"), N_("Zoom in"), "win.zoom-in", "<Control>plus <Control>equal" },
@@ -169,6 +170,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Find an exercise"), "win.find-exercise", "<Control>k" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Show or hide the catalogue"), "win.catalogue", "F8" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Show or hide the pane at the side"), "win.pane", "F9" },
+  { LAP_SCOPE_WINDOW, N_("Window"), N_("Help on what has the focus"), "app.help", "F1" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Shortcuts"), "win.shortcuts", "<Control>question" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Close"), "window.close", "<Control>w" },
 };

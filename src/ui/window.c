@@ -1,10 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/window.h"
 
+#include "ui/file-drop.h"
 #include "ui/notice.h"
+#include "ui/remember.h"
 #include "ui/saving.h"
 #include "ui/shortcuts.h"
 #include "ui/tell.h"
+#include "ui/warnings-text.h"
 #include "ui/watch.h"
 
 #include <glib/gi18n-lib.h>
@@ -168,6 +171,16 @@ view_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+copy_warnings_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapDocument *document = lap_window_document (LAP_WINDOW (widget));
+  g_autofree char *text = lap_warnings_text (lap_document_checkup (document), lap_document_title (document));
+
+  gdk_clipboard_set_text (gtk_widget_get_clipboard (widget), text);
+  lap_window_tell (LAP_WINDOW (widget), _("Warnings copied"), FALSE);
+}
+
+static void
 shortcuts_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   GtkWindow *window = lap_shortcuts_window ();
@@ -191,6 +204,7 @@ lap_window_close_request (GtkWindow *window)
   }
   if (p->keeper != NULL)
     lap_keeper_discard (p->keeper);
+  lap_remember_keep (self);
   return GTK_WINDOW_CLASS (lap_window_parent_class)->close_request (window);
 }
 
@@ -240,6 +254,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.redo", NULL, undo_action);
   gtk_widget_class_install_action (widget_class, "win.view", "s", view_action);
+  gtk_widget_class_install_action (widget_class, "win.copy-warnings", NULL, copy_warnings_action);
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
   lap_saving_install (widget_class);
 }
@@ -248,6 +263,7 @@ static void
 lap_window_init (LapWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_file_drop_install (GTK_WINDOW (self));
 }
 
 void
@@ -263,6 +279,7 @@ lap_window_set_document (LapWindow *self, LapDocument *document)
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_state), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "told", G_CALLBACK (lap_window_tell), self, G_CONNECT_SWAPPED);
   document_cb (self);
+  lap_remember_restore (self);
 }
 
 /* Before the last section, which is about the program. */

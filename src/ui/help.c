@@ -1,0 +1,88 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/help.h"
+
+#include "ui/tell.h"
+
+#include <adwaita.h>
+#include <glib/gi18n-lib.h>
+
+static const LapHelpPage pages[] = {
+  { "LapHeading", "plan" },
+  { "LapScoreView", "score" },
+  { "LapWarnings", "checks" },
+  { "LapPane", "plan" },
+  { "LapShelf", "catalogue" },
+  { "LapDesk", "plan" },
+  { "LapRehearsePage", "rehearse" },
+  { "LapRehearseWindow", "rehearse" },
+  { "LapSheetsView", "sheets" },
+  { "LapScriptView", "script" },
+  { "LapExport", "sheets" },
+  { "LapPublishDialog", "publish" },
+  { "LapArrange", "arrange" },
+  { "LapNew", "files#new" },
+  { "LapLibrary", "files#list" },
+  { "LapWeekView", "timetable" },
+  { "LapWeekImport", "week" },
+};
+
+guint
+lap_help_n (void)
+{
+  return G_N_ELEMENTS (pages);
+}
+
+const LapHelpPage *
+lap_help_nth (guint n)
+{
+  return &pages[n];
+}
+
+const char *
+lap_help_page (GtkWidget *widget)
+{
+  for (; widget != NULL; widget = gtk_widget_get_parent (widget))
+    for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
+      if (g_str_equal (G_OBJECT_TYPE_NAME (widget), pages[i].type))
+        return pages[i].page;
+  return "index";
+}
+
+static void
+shown_cb (GObject *source, GAsyncResult *result, gpointer data)
+{
+  g_autoptr (GtkWindow) window = data;
+  g_autoptr (GError) error = NULL;
+
+  if (!gtk_show_uri_full_finish (window, result, &error) && window != NULL)
+    lap_tell_error (window, _("The help can’t be shown"),
+                    _("No program that shows help is installed. Yelp is one."));
+}
+
+/* Where nothing has the focus, as in a view that was only looked at, the view on show counts. */
+static GtkWidget *
+looked_at (GtkWidget *widget)
+{
+  if (ADW_IS_VIEW_STACK (widget))
+    return adw_view_stack_get_visible_child (ADW_VIEW_STACK (widget));
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    GtkWidget *found = looked_at (child);
+
+    if (found != NULL)
+      return found;
+  }
+  return NULL;
+}
+
+void
+lap_help_show (GtkWindow *window)
+{
+  GtkWidget *focus = window != NULL ? gtk_window_get_focus (window) : NULL;
+  const char *page = lap_help_page (focus != NULL ? focus : GTK_WIDGET (window));
+  g_autofree char *uri = NULL;
+
+  if (g_str_equal (page, "index") && window != NULL)
+    page = lap_help_page (looked_at (GTK_WIDGET (window)));
+  uri = g_strconcat ("help:lapwing/", page, NULL);
+  gtk_show_uri_full (window, uri, GDK_CURRENT_TIME, NULL, shown_cb, window != NULL ? g_object_ref (window) : NULL);
+}

@@ -10,6 +10,7 @@
 #include "ui/library.h"
 #include "ui/new.h"
 #include "ui/palette.h"
+#include "ui/preferences.h"
 #include "ui/recent.h"
 #include "ui/session-window.h"
 #include "ui/shortcuts.h"
@@ -205,6 +206,12 @@ new_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 }
 
 static void
+preferences_action (GSimpleAction *action, GVariant *parameter, gpointer data)
+{
+  lap_preferences_open (gtk_application_get_active_window (data));
+}
+
+static void
 help_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
   lap_help_show (gtk_application_get_active_window (data));
@@ -234,7 +241,7 @@ quit_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 
 static const GActionEntry actions[] = {
   { "new", new_action }, { "open", open_action }, { "open-file", open_file_action },
-  { "help", help_action }, { "about", about_action }, { "quit", quit_action },
+  { "preferences", preferences_action }, { "help", help_action }, { "about", about_action }, { "quit", quit_action },
 };
 
 /* A draft that can't be read is kept for whoever can, and said. */

@@ -5,6 +5,7 @@
 #include "edit/reshape.h"
 #include "edit/week-verbs.h"
 #include "ui/demo.h"
+#include "ui/preferences.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -52,6 +53,7 @@ typed_session (LapNew *self, GArray **unknown, GError **error)
   if (!typed_shape (self, &shape, &any, error))
     return NULL;
   session = lap_session_from_list (gtk_editable_get_text (GTK_EDITABLE (self->name)), list, catalogue, unknown);
+  lap_preferences_fill (session);
   if (any) {
     LapEdits *edits;
 

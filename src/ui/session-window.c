@@ -5,6 +5,7 @@
 #include "ui/desk.h"
 #include "ui/export.h"
 #include "ui/sheets-view.h"
+#include "ui/find-bar.h"
 #include "ui/heading.h"
 #include "ui/meter.h"
 #include "ui/publish-dialog.h"
@@ -19,7 +20,7 @@
 struct _LapSessionWindow {
   LapWindow        parent_instance;
   LapScoreContext *context;
-  GtkWidget       *meter, *desk, *shelf, *heading, *score, *warnings, *pane;
+  GtkWidget       *meter, *find, *desk, *shelf, *heading, *score, *warnings, *pane;
   GtkWidget       *rehearse, *sheets, *script, *catalogue_toggle, *pane_toggle;
   GMenuModel      *more;
 };
@@ -65,6 +66,13 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
     lap_window_show_view (LAP_WINDOW (self), "plan");
     lap_shelf_find (LAP_SHELF (self->shelf));
   }
+}
+
+static void
+find_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_show_view (LAP_WINDOW (widget), "plan");
+  lap_find_bar_begin (LAP_FIND_BAR (LAP_SESSION_WINDOW (widget)->find));
 }
 
 static void
@@ -179,6 +187,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-selection", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.unfold", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
+  gtk_widget_class_install_action (klass, "win.find", NULL, find_action);
   gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
   gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
@@ -193,6 +202,7 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_session_window_dispose;
   LAP_WINDOW_CLASS (klass)->commit = lap_session_window_commit;
   LAP_WINDOW_CLASS (klass)->subtitle = lap_session_window_subtitle;
+  g_type_ensure (LAP_TYPE_FIND_BAR);
   g_type_ensure (LAP_TYPE_METER);
   g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
@@ -206,6 +216,7 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/session-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, more);
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, meter);
+  gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, find);
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, desk);
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, shelf);
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, heading);
@@ -263,6 +274,7 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
 
   self->context = lap_score_context_new (document);
   lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
+  lap_find_bar_set_context (LAP_FIND_BAR (self->find), self->context);
   connect_warnings (self, document);
   lap_pane_set_context (LAP_PANE (self->pane), self->context);
   lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);

@@ -218,7 +218,6 @@ int
 main (int argc, char **argv)
 {
   g_setenv ("XDG_CACHE_HOME", windows_data_folder (), TRUE);
-  windows_use_settings ();
   windows_init (&argc, &argv);
   g_test_add_func ("/library/list", test_list);
   g_test_add_func ("/library/empty", test_empty);

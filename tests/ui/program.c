@@ -5,10 +5,13 @@
  */
 #include <string.h>
 
+#include "store/documents.h"
 #include "store/folder.h"
 #include "ui/desk.h"
+#include "ui/find-bar.h"
 #include "ui/help.h"
 #include "ui/library.h"
+#include "ui/preferences.h"
 #include "ui/settings.h"
 #include "ui/warnings-text.h"
 #include "ui/windows.h"
@@ -193,6 +196,70 @@ test_copy (void)
   windows_close (window);
 }
 
+/* Typing selects the first block that has the words, Enter leads on, what isn't there is said. */
+static void
+test_find (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  GtkWidget *bar, *entry, *count;
+  guint box;
+
+  lap_window_show_view (window, "sheets");
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.find", NULL);
+  windows_settle (window);
+  g_assert_cmpstr (lap_window_view (window), ==, "plan");
+  bar = windows_find (GTK_WIDGET (window), LAP_TYPE_FIND_BAR, NULL);
+  entry = windows_find (bar, GTK_TYPE_SEARCH_ENTRY, NULL);
+  count = windows_find (bar, GTK_TYPE_LABEL, "count");
+  gtk_editable_set_text (GTK_EDITABLE (entry), "SQUÁT");
+  g_signal_emit_by_name (entry, "search-changed");
+  box = lap_score_selected (context);
+  g_assert_cmpuint (box, !=, LAP_NO_BOX);
+  g_assert_cmpstr (context->score->timeline->tasks[context->score->boxes[box].task].wanted, ==, "squat-with-reach");
+  g_assert_true (g_str_has_prefix (gtk_label_get_text (GTK_LABEL (count)), "1 of "));
+  g_signal_emit_by_name (entry, "activate");
+  g_assert_true (g_str_has_prefix (gtk_label_get_text (GTK_LABEL (count)), "2 of "));
+  g_assert_cmpuint (lap_score_selected (context), >, box);
+  g_signal_emit_by_name (entry, "previous-match");
+  g_assert_cmpuint (lap_score_selected (context), ==, box);
+  gtk_editable_set_text (GTK_EDITABLE (entry), "kelpline studio"); /* the words of a talk */
+  g_signal_emit_by_name (entry, "search-changed");
+  g_assert_cmpint (context->score->boxes[lap_score_selected (context)].kind, ==, LAP_BOX_TALK);
+  gtk_editable_set_text (GTK_EDITABLE (entry), "xyzzy");
+  g_signal_emit_by_name (entry, "search-changed");
+  g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (count)), ==, "Nothing found");
+  windows_close (window);
+}
+
+/* What is set is what a new session begins with, and no other; set back, all is as it was. */
+static void
+test_settings (void)
+{
+  GtkWindow *dialog = lap_preferences_open (NULL);
+  GtkWidget *row = windows_find (GTK_WIDGET (dialog), ADW_TYPE_ENTRY_ROW, NULL);
+  GtkWidget *level = windows_find (GTK_WIDGET (dialog), ADW_TYPE_COMBO_ROW, NULL);
+  GtkWidget *spin = windows_find (GTK_WIDGET (dialog), GTK_TYPE_SPIN_BUTTON, NULL);
+  g_autoptr (LapSession) session = lap_session_new ("New"), plain = lap_session_new ("Plain");
+  g_autoptr (GBytes) untouched = NULL, filled = NULL;
+
+  gtk_editable_set_text (GTK_EDITABLE (row), "Ines Varrow");
+  adw_combo_row_set_selected (ADW_COMBO_ROW (level), LAP_LEVEL_NEW);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), 2.0);
+  lap_preferences_fill (session);
+  g_assert_cmpstr (session->coach, ==, "Ines Varrow");
+  g_assert_cmpint (session->level, ==, LAP_LEVEL_NEW);
+  g_assert_cmpfloat (session->voice, ==, 2.0);
+  lap_preferences_reset ();
+  g_assert_cmpuint (adw_combo_row_get_selected (ADW_COMBO_ROW (level)), ==, LAP_LEVEL_MIXED);
+  untouched = lap_session_to_bytes (plain);
+  lap_preferences_fill (plain);
+  filled = lap_session_to_bytes (plain);
+  g_assert_true (g_bytes_equal (untouched, filled));
+  gtk_window_destroy (dialog);
+  run ();
+}
+
 /* New and Open work when no document is there. */
 static void
 test_bare (void)
@@ -228,12 +295,13 @@ int
 main (int argc, char **argv)
 {
   g_setenv ("XDG_CACHE_HOME", windows_data_folder (), TRUE);
-  windows_use_settings ();
   windows_init (&argc, &argv);
   g_test_add_func ("/program/drop", test_drop);
   g_test_add_func ("/program/remember", test_remember);
   g_test_add_func ("/program/help", test_help);
   g_test_add_func ("/program/copy", test_copy);
+  g_test_add_func ("/program/find", test_find);
+  g_test_add_func ("/program/settings", test_settings);
   g_test_add_func ("/program/bare", test_bare);
   return g_test_run ();
 }

@@ -3,7 +3,6 @@
 
 #include "store/documents.h"
 #include "ui/quarks.h"
-#include "ui/settings.h"
 
 #include <unistd.h>
 
@@ -21,16 +20,6 @@ windows_data_folder (void)
     g_setenv ("XDG_DATA_HOME", folder, TRUE);
   }
   return folder;
-}
-
-void
-windows_use_settings (void)
-{
-  g_autofree char *programs = g_path_get_dirname (g_getenv ("LAP_PROGRAM"));
-  g_autofree char *schemas = g_build_filename (programs, "..", "data", NULL);
-
-  g_setenv ("GSETTINGS_SCHEMA_DIR", schemas, TRUE);
-  g_assert_nonnull (lap_settings ());
 }
 
 void

@@ -12,8 +12,6 @@ G_BEGIN_DECLS
 /* Where this test's program keeps its data: what one test leaves unsaved is not offered to the next. Set before GLib
  * looks for it, so before anything else. */
 const char    *windows_data_folder (void);
-/* With the settings of the build, kept in memory: else there are none. Before windows_init(). */
-void           windows_use_settings (void);
 /* Starts GTK and the application; before g_test_run(). */
 void           windows_init    (int             *argc,
                                 char          ***argv);

@@ -3,6 +3,8 @@
  * What a screen reader is told: in no view and no dialog is there a control without a name, and the controls that the
  * views are about are there by role and name. Read through AT-SPI, the desktop's own protocol, by another program.
  */
+#include "ui/demo.h"
+#include "ui/week-window.h"
 #include "ui/windows.h"
 
 #include <unistd.h>
@@ -83,6 +85,40 @@ test_dialogs (void)
   windows_close (window);
 }
 
+static void
+test_week (void)
+{
+  static const char *const views[] = { "sheets", "week" }, *const actions[] = { "win.properties", "win.import" };
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapDocument) document = lap_demo_week (&error);
+  LapWindow *window;
+
+  g_assert_no_error (error);
+  window = LAP_WINDOW (lap_application_show (LAP_APPLICATION (g_application_get_default ()), document));
+  windows_settle (window);
+  for (guint i = 0; i < G_N_ELEMENTS (views); i++) {
+    gtk_widget_activate_action (GTK_WIDGET (window), "win.view", "s", views[i]);
+    windows_settle (window);
+    assert_all_named (views[i], NULL);
+  }
+  lap_week_view_show (lap_week_window_view (LAP_WEEK_WINDOW (window)),
+                      LAP_CLASS (lap_list_nth (lap_document_week (document)->classes, 0))->id);
+  lap_document_set_date (document, lap_date_parse ("2027-01-11"));
+  windows_settle (window);
+  assert_all_named ("a class on its date", NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++) {
+    g_autoptr (GtkWindow) dialog = NULL;
+
+    gtk_widget_activate_action (GTK_WIDGET (window), actions[i], NULL);
+    windows_settle (window);
+    dialog = windows_dialog (window);
+    assert_all_named (actions[i], "Kelpline Studio");
+    gtk_window_destroy (dialog);
+  }
+  g_clear_object (&document);
+  windows_close (window);
+}
+
 /* The plan, as a reader goes through it. */
 static void
 test_plan (void)
@@ -101,6 +137,7 @@ main (int argc, char **argv)
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/assistive/views", test_views);
   g_test_add_func ("/ui/assistive/dialogs", test_dialogs);
+  g_test_add_func ("/ui/assistive/week", test_week);
   g_test_add_func ("/ui/assistive/plan", test_plan);
   return g_test_run ();
 }

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/column.h"
 
+#define NARROW 340 /* px: what a pane can do with when letters are large and the screen is small */
+
 struct _LapColumn {
   GtkLayoutManager parent_instance;
   double           lines;
@@ -17,8 +19,10 @@ lap_column_measure (GtkLayoutManager *manager, GtkWidget *widget, GtkOrientation
   *least = *natural = 0;
   if (child != NULL)
     gtk_widget_measure (child, orientation, for_size, least, natural, NULL, NULL);
-  if (orientation == GTK_ORIENTATION_HORIZONTAL)
-    *least = *natural = MAX (*least, (int) (LAP_COLUMN (manager)->lines * lap_text_line (widget)));
+  if (orientation == GTK_ORIENTATION_HORIZONTAL) {
+    *natural = MAX (*least, (int) (LAP_COLUMN (manager)->lines * lap_text_line (widget)));
+    *least = MAX (*least, MIN (*natural, NARROW));
+  }
 }
 
 static void

@@ -12,7 +12,8 @@ G_BEGIN_DECLS
 #define LAP_TYPE_COLUMN (lap_column_get_type ())
 G_DECLARE_FINAL_TYPE (LapColumn, lap_column, LAP, COLUMN, GtkLayoutManager)
 
-/* As wide as @lines lines of text are high; wider where the child can't be that narrow. */
+/* As wide as @lines lines of text are high; wider where the child can't be that narrow, and less, but as wide as a phone,
+ * where that doesn't fit. */
 GtkLayoutManager *lap_column_new  (double     lines);
 
 /* px that a line of text takes in @widget. */

@@ -165,6 +165,22 @@ test_views (gconstpointer data)
   windows_close (window);
 }
 
+/* Letters twice as large on a narrow screen: views get narrow enough in every language. */
+static void
+test_large (void)
+{
+  LapWindow *window;
+
+  g_setenv ("LANGUAGE", "xx", TRUE);
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
+  g_object_set (gtk_settings_get_default (), "gtk-font-name", "Cantarell 22", NULL);
+  window = open_window ();
+  blame (GTK_WIDGET (window), 360);
+  g_assert_cmpint (narrowest_of (adw_application_window_get_content (ADW_APPLICATION_WINDOW (window))), <=, 360);
+  windows_close (window);
+  g_object_set (gtk_settings_get_default (), "gtk-font-name", "Cantarell 11", NULL);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -185,8 +201,11 @@ main (int argc, char **argv)
   windows_init (&argc, &argv);
   /* The letters of the desktop, which the widths are meant for. */
   g_object_set (gtk_settings_get_default (), "gtk-font-name", "Cantarell 11", NULL);
+  /* As on a small screen, where a window has one button. */
+  g_object_set (gtk_settings_get_default (), "gtk-decoration-layout", ":close", NULL);
   g_test_add_data_func ("/ui/translated/longer", "xx", test_views);
   g_test_add_data_func ("/ui/translated/turned", "yy", test_views);
+  g_test_add_func ("/ui/translated/large", test_large);
   status = g_test_run ();
   g_assert_true (g_spawn_command_line_sync (clear, NULL, NULL, NULL, NULL));
   return status;

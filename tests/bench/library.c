@@ -67,7 +67,7 @@ main (int argc, char **argv)
   g_autofree char *folder = g_dir_make_tmp ("lapwing-bench-XXXXXX", NULL);
   g_autofree char *cache = g_build_filename (folder, "index", NULL);
   g_autoptr (LapIndex) none = NULL, first = NULL, kept = NULL, second = NULL;
-  g_auto (GStrv) wanted = lap_index_fold ("session burpee");
+  g_auto (GStrv) wanted = lap_index_fold ("session squat");
   double start, full, load, again, search;
   guint hits = 0;
   gboolean good;

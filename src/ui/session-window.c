@@ -8,7 +8,6 @@
 #include "ui/find-bar.h"
 #include "ui/heading.h"
 #include "ui/meter.h"
-#include "ui/publish-dialog.h"
 #include "ui/rehearse/page.h"
 #include "ui/remember.h"
 #include "ui/properties.h"
@@ -103,13 +102,6 @@ export_action (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_window_present (lap_export_new (LAP_WINDOW (widget)));
 }
 
-static void
-publish_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  lap_window_commit (LAP_WINDOW (widget));
-  gtk_window_present (lap_publish_dialog_new (LAP_WINDOW (widget)));
-}
-
 /* The sides belong to the plan: elsewhere their buttons would do nothing that can be seen. */
 static void
 view_cb (LapSessionWindow *self)
@@ -178,7 +170,6 @@ install_actions (GtkWidgetClass *klass)
 {
   lap_properties_install (klass);
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
-  gtk_widget_class_install_action (klass, "win.publish", NULL, publish_action);
   gtk_widget_class_install_action (klass, "win.print", NULL, print_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);

@@ -3,6 +3,7 @@
 
 #include "ui/file-drop.h"
 #include "ui/notice.h"
+#include "ui/publish-dialog.h"
 #include "ui/remember.h"
 #include "ui/saving.h"
 #include "ui/shortcuts.h"
@@ -181,6 +182,13 @@ copy_warnings_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+publish_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_commit (LAP_WINDOW (widget));
+  gtk_window_present (lap_publish_dialog_new (LAP_WINDOW (widget)));
+}
+
+static void
 shortcuts_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   GtkWindow *window = lap_shortcuts_window ();
@@ -256,6 +264,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.view", "s", view_action);
   gtk_widget_class_install_action (widget_class, "win.copy-warnings", NULL, copy_warnings_action);
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
+  gtk_widget_class_install_action (widget_class, "win.publish", NULL, publish_action);
   lap_saving_install (widget_class);
 }
 

@@ -9,9 +9,13 @@
 #include "store/folder.h"
 #include "ui/new.h"
 #include "ui/sheets-view.h"
+#include "ui/publish.h"
+#include "ui/publish-dialog.h"
 #include "ui/week-fill.h"
 #include "ui/week-plan.h"
 #include "ui/week-properties.h"
+
+#include <glib/gstdio.h>
 #include "ui/windows.h"
 
 #include <string.h>
@@ -418,6 +422,29 @@ test_new (void)
   windows_close (window);
 }
 
+/* A week is exported from its window: the hours of each coach, a line each. */
+static void
+test_export (void)
+{
+  Room room;
+  g_autoptr (GtkWindow) dialog = NULL;
+  g_autofree char *path = NULL, *hours = NULL;
+
+  room_begin (&room);
+  path = g_build_filename (room.folder, "hours.csv", NULL);
+  gtk_widget_activate_action (GTK_WIDGET (room.window), "win.publish", NULL);
+  dialog = windows_dialog (room.window);
+  g_assert_true (LAP_IS_PUBLISH_DIALOG (dialog));
+  gtk_window_destroy (dialog);
+  g_clear_object (&dialog);
+  lap_publish_to (room.window, lap_formats_find ("hours"), NULL, path);
+  while (!g_file_get_contents (path, &hours, NULL, NULL))
+    g_main_context_iteration (NULL, FALSE);
+  g_assert_nonnull (strstr (hours, "Teo"));
+  g_unlink (path);
+  room_end (&room);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -434,5 +461,6 @@ main (int argc, char **argv)
   g_test_add_func ("/week-window/fill-cancel", test_fill_cancel);
   g_test_add_func ("/week-window/sheets", test_sheets);
   g_test_add_func ("/week-window/new", test_new);
+  g_test_add_func ("/ui/week-window/export", test_export);
   return g_test_run ();
 }

@@ -56,6 +56,8 @@ lap_library_row_init (LapLibraryRow *self)
   gtk_widget_set_parent (self->profile, GTK_WIDGET (self));
   self->title = add_label (words, "library-title");
   self->told = add_label (words, "library-told");
+  gtk_label_set_ellipsize (GTK_LABEL (self->told), PANGO_ELLIPSIZE_NONE);
+  gtk_label_set_wrap (GTK_LABEL (self->told), TRUE);
   self->where = add_label (words, "library-told");
   gtk_label_set_ellipsize (GTK_LABEL (self->where), PANGO_ELLIPSIZE_MIDDLE);
   gtk_widget_set_hexpand (words, TRUE);

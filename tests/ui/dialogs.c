@@ -5,7 +5,7 @@
  */
 #include "ui/windows.h"
 
-#define STEPS 3 /* more than there are stops in any dialog */
+#define STEPS 400 /* more than there are stops in any dialog */
 
 static const char *const actions[] = { "win.properties", "win.export", "win.publish", "win.order", "win.mend",
                                        "win.adapt", "app.new" };

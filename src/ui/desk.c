@@ -150,12 +150,20 @@ lap_desk_size_allocate (GtkWidget *widget, int width, int height, int baseline)
                                                                width - at_start - at_end, height }, -1);
 }
 
+/* A hidden pane asks for no place, and measuring its lists is most of a frame. */
+static GtkWidget *
+shown_pane (const Side *side)
+{
+  return is_shown (side) ? side->pane : NULL;
+}
+
 static void
 lap_desk_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *least, int *natural,
                   int *least_baseline, int *natural_baseline)
 {
   LapDesk *self = LAP_DESK (widget);
-  GtkWidget *children[] = { self->content, self->sides[LAP_DESK_START].pane, self->sides[LAP_DESK_END].pane };
+  GtkWidget *children[] = { self->content, shown_pane (&self->sides[LAP_DESK_START]),
+                            shown_pane (&self->sides[LAP_DESK_END]) };
 
   for (guint i = 0; i < G_N_ELEMENTS (children); i++) {
     int one = 0, wanted = 0;

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "catalogue/say.h"
 
+#include <glib/gi18n-lib.h>
+
 static const LapField fields[] = {
   { "", "setup", &lap_kind_text, G_STRUCT_OFFSET (LapSay, setup) },
   { "", "cues", &lap_kind_texts, G_STRUCT_OFFSET (LapSay, cues), .high = 20 },
@@ -62,3 +64,30 @@ visit_say (const LapField *f, gconstpointer slot, const char *pointer, LapExtraF
 }
 
 const LapKind lap_kind_say = { lap_say_get_type, read_say, write_say, visit_say };
+
+static const char *
+text_of (const LapSay *say, guint member)
+{
+  switch (member) {
+    case LAP_SAY_SETUP: return say->setup;
+    case LAP_SAY_FAULT: return say->fault;
+    case LAP_SAY_EASIER: return say->easier;
+    default: return say->harder;
+  }
+}
+
+char *
+lap_say_words (const LapSay *say, guint member, const char *between, gboolean translate)
+{
+  g_autoptr (GPtrArray) cues = g_ptr_array_new ();
+  const char *text = say != NULL && member != LAP_SAY_CUES ? text_of (say, member) : NULL;
+
+  if (say == NULL || (member == LAP_SAY_CUES ? say->cues == NULL : text == NULL))
+    return NULL;
+  if (member != LAP_SAY_CUES)
+    return g_strdup (translate && *text != '\0' ? g_dgettext (GETTEXT_PACKAGE, text) : text);
+  for (guint i = 0; say->cues[i] != NULL; i++)
+    g_ptr_array_add (cues, (char *) (translate ? g_dgettext (GETTEXT_PACKAGE, say->cues[i]) : say->cues[i]));
+  g_ptr_array_add (cues, NULL);
+  return g_strjoinv (between, (char **) cues->pdata);
+}

@@ -30,6 +30,13 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapSay, lap_say_free)
 extern const LapRecord lap_say_record;
 enum { LAP_SAY_SETUP, LAP_SAY_CUES, LAP_SAY_FAULT, LAP_SAY_EASIER, LAP_SAY_HARDER, LAP_N_SAY };
 
+/* What @say (may be NULL) has for @member, cues with @between between them; @translate what a catalogue says, not what
+ * somebody wrote. NULL where it has nothing. Transfer full. */
+char   *lap_say_words    (const LapSay *say,
+                          guint         member,
+                          const char   *between,
+                          gboolean      translate);
+
 /* A slot that holds a LapSay. */
 extern const LapKind lap_kind_say;
 

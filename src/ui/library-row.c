@@ -54,11 +54,11 @@ lap_library_row_init (LapLibraryRow *self)
   self->profile = lap_profile_new ();
   gtk_widget_set_valign (self->profile, GTK_ALIGN_CENTER);
   gtk_widget_set_parent (self->profile, GTK_WIDGET (self));
-  self->title = add_label (words, "library-title");
-  self->told = add_label (words, "library-told");
+  self->title = add_label (words, "session-list-title");
+  self->told = add_label (words, "session-list-told");
   gtk_label_set_ellipsize (GTK_LABEL (self->told), PANGO_ELLIPSIZE_NONE);
   gtk_label_set_wrap (GTK_LABEL (self->told), TRUE);
-  self->where = add_label (words, "library-told");
+  self->where = add_label (words, "session-list-told");
   gtk_label_set_ellipsize (GTK_LABEL (self->where), PANGO_ELLIPSIZE_MIDDLE);
   gtk_widget_set_hexpand (words, TRUE);
   gtk_widget_set_valign (words, GTK_ALIGN_CENTER);

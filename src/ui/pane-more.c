@@ -336,42 +336,14 @@ show_care (LapPaneMore *self, const LapExercise *e)
   gtk_widget_set_visible (self->care, text->len > 0);
 }
 
-static const char *
-text_of (const LapSay *say, guint member)
-{
-  switch (member) {
-    case LAP_SAY_SETUP: return say->setup;
-    case LAP_SAY_FAULT: return say->fault;
-    case LAP_SAY_EASIER: return say->easier;
-    default: return say->harder;
-  }
-}
-
-/* What @say has for @member, cues in one line; @translate what the catalogue says. NULL for nothing. */
-static char *
-said (const LapSay *say, guint member, gboolean translate)
-{
-  g_autoptr (GPtrArray) cues = g_ptr_array_new ();
-  const char *text = say != NULL && member != LAP_SAY_CUES ? text_of (say, member) : NULL;
-
-  if (say == NULL || (member == LAP_SAY_CUES ? say->cues == NULL : text == NULL))
-    return NULL;
-  if (member != LAP_SAY_CUES)
-    return g_strdup (translate ? g_dgettext (GETTEXT_PACKAGE, text) : text);
-  for (guint i = 0; say->cues[i] != NULL; i++)
-    g_ptr_array_add (cues, (char *) (translate ? g_dgettext (GETTEXT_PACKAGE, say->cues[i]) : say->cues[i]));
-  g_ptr_array_add (cues, NULL);
-  return g_strjoinv (BETWEEN, (char **) cues->pdata);
-}
-
 static void
 show_words (LapPaneMore *self, const LapExercise *e)
 {
   for (guint i = 0; i < LAP_N_SAY; i++) {
     g_free (self->was[i]);
-    self->was[i] = said (self->shown->say, i, FALSE);
+    self->was[i] = lap_say_words (self->shown->say, i, BETWEEN, FALSE);
     if (self->was[i] == NULL && e != NULL)
-      self->was[i] = said (e->say, i, TRUE);
+      self->was[i] = lap_say_words (e->say, i, BETWEEN, TRUE);
     if (self->was[i] == NULL)
       self->was[i] = g_strdup ("");
     lap_words_row_set_text (LAP_WORDS_ROW (self->say[i]), self->was[i]);

@@ -174,40 +174,20 @@ count_cb (LapScriptBlock *self)
 
 /* Words */
 
-static char *
-member_text (const LapSay *say, guint member)
-{
-  switch (member) {
-    case LAP_SAY_SETUP: return say->setup;
-    case LAP_SAY_FAULT: return say->fault;
-    case LAP_SAY_EASIER: return say->easier;
-    default: return say->harder;
-  }
-}
-
-/* Words of an exercise are translated, those of a block are as somebody wrote them. */
+/* Cues stand one a line. */
 static char *
 words_of (const LapSay *say, guint member, gboolean translate)
 {
-  g_autoptr (GPtrArray) lines = g_ptr_array_new ();
-  const char *text;
-
-  if (member != LAP_SAY_CUES) {
-    text = member_text (say, member);
-    return g_strdup (text != NULL && *text != '\0' && translate ? g_dgettext (GETTEXT_PACKAGE, text) : text);
-  }
-  for (guint i = 0; say->cues != NULL && say->cues[i] != NULL; i++)
-    g_ptr_array_add (lines, (char *) (translate ? g_dgettext (GETTEXT_PACKAGE, say->cues[i]) : say->cues[i]));
-  g_ptr_array_add (lines, NULL);
-  return g_strjoinv ("\n", (char **) lines->pdata);
+  return lap_say_words (say, member, "\n", translate);
 }
 
+/* It has words of its own, or takes the exercise's away. */
 static gboolean
 is_own (const LapSay *say, guint member)
 {
-  if (say == NULL)
-    return FALSE;
-  return (say->present >> member) & 1 || (member == LAP_SAY_CUES ? say->cues != NULL : member_text (say, member) != NULL);
+  g_autofree char *words = words_of (say, member, FALSE);
+
+  return words != NULL || (say != NULL && (say->present >> member) & 1);
 }
 
 static char *
@@ -226,7 +206,7 @@ shown_words (LapScriptBlock *self, guint member)
   }
   if (is_own (self->block->say, member))
     return words_of (self->block->say, member, FALSE);
-  return exercise != NULL && exercise->say != NULL ? words_of (exercise->say, member, TRUE) : NULL;
+  return exercise != NULL ? words_of (exercise->say, member, TRUE) : NULL;
 }
 
 static void

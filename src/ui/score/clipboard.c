@@ -2,7 +2,7 @@
 #include "ui/score/clipboard.h"
 
 #include "store/clip.h"
-#include "store/read-file.h"
+#include "ui/clipboard.h"
 #include "ui/score/verbs.h"
 
 #include <glib/gi18n-lib.h>
@@ -53,39 +53,12 @@ take (LapScoreContext *context, GBytes *bytes)
 }
 
 static void
-spliced_cb (GObject *source, GAsyncResult *result, gpointer data)
+read_cb (GObject *object, GBytes *bytes, const char *why)
 {
-  g_autoptr (LapScoreContext) context = data;
-  GMemoryOutputStream *memory = G_MEMORY_OUTPUT_STREAM (source);
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = NULL;
-
-  if (g_output_stream_splice_finish (G_OUTPUT_STREAM (memory), result, &error) < 0) {
-    refuse (context, error->message);
-    return;
-  }
-  bytes = g_memory_output_stream_steal_as_bytes (memory);
-  if (g_bytes_get_size (bytes) > LAP_FILE_MOST)
-    refuse (context, _("it is too large"));
+  if (bytes != NULL)
+    take ((LapScoreContext *) object, bytes);
   else
-    take (context, bytes);
-}
-
-static void
-read_cb (GObject *source, GAsyncResult *result, gpointer data)
-{
-  g_autoptr (LapScoreContext) context = data;
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GInputStream) stream = gdk_clipboard_read_finish (GDK_CLIPBOARD (source), result, NULL, &error);
-  g_autoptr (GOutputStream) memory = NULL;
-
-  if (stream == NULL) {
-    refuse (context, _("the clipboard holds no text"));
-    return;
-  }
-  memory = g_memory_output_stream_new_resizable ();
-  g_output_stream_splice_async (memory, stream, G_OUTPUT_STREAM_SPLICE_CLOSE_SOURCE | G_OUTPUT_STREAM_SPLICE_CLOSE_TARGET,
-                                G_PRIORITY_DEFAULT, NULL, spliced_cb, g_steal_pointer (&context));
+    refuse ((LapScoreContext *) object, why);
 }
 
 void
@@ -93,6 +66,5 @@ lap_score_paste (LapScoreContext *context, GdkClipboard *clipboard)
 {
   if (!lap_document_is_editable (context->document))
     return;
-  gdk_clipboard_read_async (clipboard, (const char **) types, G_PRIORITY_DEFAULT, NULL, read_cb,
-                            g_object_ref (context));
+  lap_clipboard_read (clipboard, (const char **) types, read_cb, context);
 }

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/clipboard.h"
 
-#include "store/read-file.h"
 #include "store/week-clip.h"
+#include "ui/clipboard.h"
 #include "ui/week/moves.h"
 
 #include <glib/gi18n-lib.h>
@@ -53,43 +53,17 @@ lap_week_paste_bytes (LapWeekScene *scene, GBytes *bytes)
 }
 
 static void
-spliced_cb (GObject *source, GAsyncResult *result, gpointer data)
+read_cb (GObject *object, GBytes *bytes, const char *why)
 {
-  g_autoptr (LapWeekScene) scene = data;
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = NULL;
-
-  if (g_output_stream_splice_finish (G_OUTPUT_STREAM (source), result, &error) < 0) {
-    refuse (scene, error->message);
-    return;
-  }
-  bytes = g_memory_output_stream_steal_as_bytes (G_MEMORY_OUTPUT_STREAM (source));
-  if (g_bytes_get_size (bytes) > LAP_FILE_MOST)
-    refuse (scene, _("it is too large"));
+  if (bytes != NULL)
+    lap_week_paste_bytes ((LapWeekScene *) object, bytes);
   else
-    lap_week_paste_bytes (scene, bytes);
-}
-
-static void
-read_cb (GObject *source, GAsyncResult *result, gpointer data)
-{
-  g_autoptr (LapWeekScene) scene = data;
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GInputStream) stream = gdk_clipboard_read_finish (GDK_CLIPBOARD (source), result, NULL, &error);
-  g_autoptr (GOutputStream) memory = NULL;
-
-  if (stream == NULL) {
-    refuse (scene, _("the clipboard holds no text"));
-    return;
-  }
-  memory = g_memory_output_stream_new_resizable ();
-  g_output_stream_splice_async (memory, stream, G_OUTPUT_STREAM_SPLICE_CLOSE_SOURCE | G_OUTPUT_STREAM_SPLICE_CLOSE_TARGET,
-                                G_PRIORITY_DEFAULT, NULL, spliced_cb, g_steal_pointer (&scene));
+    refuse ((LapWeekScene *) object, why);
 }
 
 void
 lap_week_paste (LapWeekScene *scene, GdkClipboard *clipboard)
 {
   if (lap_document_is_editable (scene->document))
-    gdk_clipboard_read_async (clipboard, (const char **) types, G_PRIORITY_DEFAULT, NULL, read_cb, g_object_ref (scene));
+    lap_clipboard_read (clipboard, (const char **) types, read_cb, scene);
 }

@@ -473,6 +473,19 @@ lap_remedy_add (GPtrArray *remedies, char *label, LapEdits *edits)
   g_ptr_array_add (remedies, remedy);
 }
 
+/* Whether @swap is among @remedies already: A with B is B with A, and the name of the edit is the same for both. */
+static gboolean
+has_swap (const GPtrArray *remedies, const LapEdits *swap)
+{
+  for (guint i = 0; i < remedies->len; i++) {
+    const LapRemedy *remedy = g_ptr_array_index (remedies, i);
+
+    if (g_str_equal (lap_edits_label (remedy->edits), lap_edits_label (swap)))
+      return TRUE;
+  }
+  return FALSE;
+}
+
 void
 lap_remedy_swap (const LapCheckup *cx, const LapWarning *warning, guint turn, GPtrArray *remedies)
 {
@@ -486,13 +499,18 @@ lap_remedy_swap (const LapCheckup *cx, const LapWarning *warning, guint turn, GP
     for (int side = 1; side >= -1; side -= 2) {
       int other = (int) t->block + side * (int) step;
       g_autofree char *title = NULL;
+      LapEdits *edits;
 
       if (other < 0 || other >= (int) n || lap_part_nth (part, other)->fixed ||
           lap_part_nth (part, other)->kind != LAP_BLOCK_EXERCISE)
         continue;
+      edits = lap_verb_swap (part, t->block, other, cx->timeline->catalogue);
+      if (has_swap (remedies, edits)) {
+        lap_edits_free (edits);
+        continue;
+      }
       title = lap_block_title (lap_part_nth (part, other), cx->timeline->catalogue);
-      lap_remedy_add (remedies, g_strdup_printf (_("Swap %1$s with %2$s"), lap_turn_name (cx, turn), title),
-                      lap_verb_swap (part, t->block, other, cx->timeline->catalogue));
+      lap_remedy_add (remedies, g_strdup_printf (_("Swap %1$s with %2$s"), lap_turn_name (cx, turn), title), edits);
     }
 }
 

@@ -136,6 +136,44 @@ test_remedies (gconstpointer data)
   }
 }
 
+/* What @edits make of the session, written; the session is left as it was. */
+static char *
+written_with (const LapTimeline *timeline, LapEdits *edits)
+{
+  g_autoptr (GBytes) bytes = NULL;
+
+  lap_edits_swap (edits);
+  bytes = lap_session_to_bytes (timeline->session);
+  lap_edits_swap (edits);
+  return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
+}
+
+/* No two remedies of one warning do the same under two names. */
+static void
+test_differ (gconstpointer data)
+{
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  g_autoptr (GError) error = NULL;
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", data, NULL);
+  g_autoptr (GBytes) bytes = lap_read_file (path, NULL, &error);
+  g_autoptr (LapSession) session = lap_session_from_bytes (bytes, &error);
+  g_autoptr (LapTimeline) timeline = lap_timeline_new (session, builtin, &error);
+  g_autoptr (LapCheckup) checkup = lap_checkup_new (timeline);
+
+  g_assert_no_error (error);
+  g_assert_cmpuint (lap_checkup_n (checkup), >, 0);
+  for (guint w = 0; w < lap_checkup_n (checkup); w++) {
+    g_autoptr (GPtrArray) remedies = lap_warning_remedies (checkup, lap_checkup_nth (checkup, w));
+    g_autoptr (GHashTable) seen = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+
+    for (guint i = 0; i < remedies->len; i++) {
+      const LapRemedy *remedy = g_ptr_array_index (remedies, i);
+
+      g_assert_true (g_hash_table_add (seen, written_with (timeline, remedy->edits)));
+    }
+  }
+}
+
 /* "Fine here" keeps it quiet and leaves it in the list. */
 static void
 test_fine (gconstpointer data)
@@ -303,5 +341,7 @@ main (int argc, char **argv)
     g_test_add_data_func (fine, check, test_fine);
   }
   add_week_tests ();
+  g_test_add_data_func ("/checks/remedies-differ/calm", "twelve-at-twelve.lapwing", test_differ);
+  g_test_add_data_func ("/checks/remedies-differ/crowded", "too-much-at-once.lapwing", test_differ);
   return g_test_run ();
 }

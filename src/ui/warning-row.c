@@ -2,6 +2,7 @@
 #include "ui/warning-row.h"
 
 #include "edit/verbs.h"
+#include "ui/around.h"
 #include "ui/mark.h"
 #include "ui/flow.h"
 
@@ -174,6 +175,7 @@ lap_warning_row_class_init (LapWarningRowClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_warning_row_dispose;
   preview_signal = g_signal_new ("preview", LAP_TYPE_WARNING_ROW, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE,
                                  1, G_TYPE_POINTER);
+  g_type_ensure (LAP_TYPE_AROUND);
   g_type_ensure (LAP_TYPE_MARK);
   g_type_ensure (LAP_TYPE_FLOW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/warning-row.ui");

@@ -3,6 +3,9 @@
  * A plan gone wrong can have thousands of warnings, so rows are made for the first of them until more are asked for,
  * and remedies, which each cost a try, one row at a time while the window is idle, for the rows that are near enough
  * to be seen soon.
+ *
+ * However many edits there are, the list follows them once a frame, before it is laid out, and only while it can be
+ * seen. Rows stay and are told what to show: making them and laying out their words would be most of an edit.
  */
 #include "ui/warnings.h"
 
@@ -21,6 +24,8 @@ struct _LapWarnings {
   GtkWidget        parent_instance;
   LapDocument     *document;
   guint            idle, asked; /* rows that may be made */
+  guint            tick;        /* the callback of the next frame, or 0 */
+  gboolean         stale;       /* the document has changed since */
   GHashTable      *known; /* messages that were there before the last change, NULL at first */
   GtkWidget       *counts, *list, *all, *kept, *kept_list;
 };
@@ -52,28 +57,13 @@ fill_cb (gpointer data)
   return G_SOURCE_REMOVE;
 }
 
+/* Not while something is dragged: what is held now is another plan in the next frame. */
 static void
 fill_soon (LapWarnings *self)
 {
-  if (self->idle == 0 && lap_document_is_editable (self->document))
+  if (self->idle == 0 && lap_document_is_editable (self->document) &&
+      !lap_history_is_open (lap_document_history (self->document)))
     self->idle = g_idle_add_full (G_PRIORITY_LOW, fill_cb, self, NULL);
-}
-
-/* Rows have their places when the frame that lays them out is through, which is when idle sources come to run. */
-static gboolean
-frame_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
-{
-  fill_soon (LAP_WARNINGS (widget));
-  return G_SOURCE_REMOVE;
-}
-
-static void
-empty (GtkWidget *list)
-{
-  GtkWidget *row;
-
-  while ((row = gtk_widget_get_first_child (list)) != NULL)
-    gtk_list_box_remove (GTK_LIST_BOX (list), row);
 }
 
 static void
@@ -153,36 +143,130 @@ preview_cb (LapWarnings *self, gpointer edits)
   g_signal_emit (self, signals[PREVIEW], 0, edits);
 }
 
+/* The first of the rows from @row on that is about @warning, though maybe by another number and at another time. */
+static GtkWidget *
+find_row (GtkWidget *row, const LapWarning *warning)
+{
+  while (row != NULL && !lap_warning_row_is (LAP_WARNING_ROW (row), warning))
+    row = gtk_widget_get_next_sibling (row);
+  return row;
+}
+
+/* @row is about one of the warnings from @first to before @end. */
+static gboolean
+is_wanted (LapWarnings *self, GtkWidget *row, guint first, guint end)
+{
+  for (guint i = first; i < end; i++)
+    if (lap_warning_row_is (LAP_WARNING_ROW (row), lap_checkup_nth (lap_document_checkup (self->document), i)))
+      return TRUE;
+  return FALSE;
+}
+
+static GtkWidget *
+remove_row (GtkWidget *row)
+{
+  GtkWidget *next = gtk_widget_get_next_sibling (row);
+
+  gtk_list_box_remove (GTK_LIST_BOX (gtk_widget_get_parent (row)), row);
+  return next;
+}
+
+static GtkWidget *
+insert_row (LapWarnings *self, GtkWidget *list, guint at, guint n)
+{
+  GtkWidget *row = lap_warning_row_new (self->document, n);
+
+  g_signal_connect_object (row, "preview", G_CALLBACK (preview_cb), self, G_CONNECT_SWAPPED);
+  gtk_list_box_insert (GTK_LIST_BOX (list), row, at);
+  return row;
+}
+
+/* Makes @list show the warnings from @first to before @end. What still warns keeps its row, what is new takes that of
+ * what has gone. */
+static void
+show_list (LapWarnings *self, GtkWidget *list, guint first, guint end)
+{
+  GtkWidget *row = gtk_widget_get_first_child (list);
+
+  for (guint i = first; i < end; i++) {
+    const LapWarning *warning = lap_checkup_nth (lap_document_checkup (self->document), i);
+
+    while (row != NULL && find_row (row, warning) != NULL && find_row (row, warning) != row &&
+           !is_wanted (self, row, i, end))
+      row = remove_row (row);
+    if (row == NULL || (find_row (row, warning) != row && is_wanted (self, row, i, end)))
+      row = insert_row (self, list, i - first, i);
+    else
+      lap_warning_row_show (LAP_WARNING_ROW (row), i);
+    row = gtk_widget_get_next_sibling (row);
+  }
+  while (row != NULL)
+    row = remove_row (row);
+}
+
 static void
 show_warnings (LapWarnings *self)
 {
   LapCheckup *checkup = lap_document_checkup (self->document);
-  guint n = lap_checkup_n (checkup), n_kept = 0, n_rows = 0;
+  guint n = lap_checkup_n (checkup), n_open = 0, n_rows = MIN (n, self->asked);
   int focused = focused_row (self->list);
   g_autofree char *all = NULL;
 
-  empty (self->list);
-  empty (self->kept_list);
-  for (guint i = 0; i < n; i++) {
-    gboolean fine = lap_checkup_nth (checkup, i)->fine;
-
-    n_kept += fine;
-    if (n_rows < self->asked) {
-      GtkWidget *row = lap_warning_row_new (self->document, i);
-
-      g_signal_connect_object (row, "preview", G_CALLBACK (preview_cb), self, G_CONNECT_SWAPPED);
-      gtk_list_box_append (GTK_LIST_BOX (fine ? self->kept_list : self->list), row);
-      n_rows++;
-    }
-  }
+  self->stale = FALSE;
+  while (n_open < n && !lap_checkup_nth (checkup, n_open)->fine)
+    n_open++;
+  show_list (self, self->list, 0, MIN (n_open, n_rows));
+  show_list (self, self->kept_list, n_open, MAX (n_open, n_rows));
   all = g_strdup_printf (ngettext ("Show %u more", "Show %u more", n - n_rows), n - n_rows);
   gtk_button_set_label (GTK_BUTTON (self->all), all);
   gtk_widget_set_visible (self->all, n_rows < n && self->asked < MOST_ROWS);
-  gtk_widget_set_visible (self->list, n > n_kept);
-  show_counts (self, n_kept);
+  gtk_widget_set_visible (self->list, n_open > 0);
+  show_counts (self, n - n_open);
   announce (self);
-  focus_row (self->list, focused);
-  gtk_widget_add_tick_callback (GTK_WIDGET (self), frame_cb, NULL, NULL);
+  if (focused >= 0 && gtk_widget_get_focus_child (self->list) == NULL)
+    focus_row (self->list, focused);
+}
+
+static void
+follow (LapWarnings *self)
+{
+  if (self->stale)
+    show_warnings (self);
+}
+
+/* Rows have their places when the frame that lays them out is through, which is when idle sources come to run. */
+static gboolean
+frame_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
+{
+  LapWarnings *self = LAP_WARNINGS (widget);
+
+  self->tick = 0;
+  follow (self);
+  fill_soon (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+follow_in_frame (LapWarnings *self)
+{
+  if (self->tick == 0)
+    self->tick = gtk_widget_add_tick_callback (GTK_WIDGET (self), frame_cb, NULL, NULL);
+}
+
+static void
+changed_cb (LapWarnings *self)
+{
+  self->stale = TRUE;
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    follow_in_frame (self);
+}
+
+static void
+lap_warnings_map (GtkWidget *widget)
+{
+  follow (LAP_WARNINGS (widget));
+  GTK_WIDGET_CLASS (lap_warnings_parent_class)->map (widget);
+  follow_in_frame (LAP_WARNINGS (widget));
 }
 
 static void
@@ -190,6 +274,7 @@ all_cb (LapWarnings *self)
 {
   self->asked = MOST_ROWS;
   show_warnings (self);
+  follow_in_frame (self);
 }
 
 static void
@@ -209,8 +294,7 @@ lap_warnings_choose (LapWarnings *self, guint n)
   GtkWidget *row = lap_warnings_row (self, n);
 
   if (row == NULL) {
-    self->asked = MOST_ROWS;
-    show_warnings (self);
+    all_cb (self);
     row = lap_warnings_row (self, n);
   }
   if (row == NULL)
@@ -251,6 +335,7 @@ lap_warnings_class_init (LapWarningsClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = lap_warnings_dispose;
   widget_class->root = lap_warnings_root;
+  widget_class->map = lap_warnings_map;
   signals[CHOSEN] = g_signal_new ("chosen", LAP_TYPE_WARNINGS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
                                   G_TYPE_UINT);
   signals[PREVIEW] = g_signal_new ("preview", LAP_TYPE_WARNINGS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
@@ -278,8 +363,8 @@ lap_warnings_set_document (LapWarnings *self, LapDocument *document)
 {
   g_return_if_fail (self->document == NULL);
   self->document = g_object_ref (document);
-  g_signal_connect_object (document, "changed", G_CALLBACK (show_warnings), self, G_CONNECT_SWAPPED);
-  show_warnings (self);
+  g_signal_connect_object (document, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  changed_cb (self);
 }
 
 GtkWidget *
@@ -288,6 +373,7 @@ lap_warnings_row (LapWarnings *self, guint n)
   const LapWarning *wanted = lap_checkup_nth (lap_document_checkup (self->document), n);
   GtkWidget *lists[] = { self->list, self->kept_list };
 
+  follow (self);
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
     for (GtkWidget *row = gtk_widget_get_first_child (lists[i]); row != NULL; row = gtk_widget_get_next_sibling (row))
       if (lap_warning_row_warning (LAP_WARNING_ROW (row)) == wanted)

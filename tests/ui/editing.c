@@ -595,11 +595,12 @@ test_alert (void)
   gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL, gtk_label_get_text (GTK_LABEL (counts)));
   lap_edits_set_int (edits, lap_document_session (document), "target", 1200);
   lap_document_apply (document, edits);
+  windows_settle (window);
   gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL,
                                        "New: Warning 1. The session is 10:10 min too long: 30:10, and it should be 20:00.");
   lap_document_undo (document);
-  gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL, gtk_label_get_text (GTK_LABEL (counts)));
   windows_settle (window);
+  gtk_test_accessible_assert_property (counts, GTK_ACCESSIBLE_PROPERTY_LABEL, gtk_label_get_text (GTK_LABEL (counts)));
   windows_close (window);
 }
 

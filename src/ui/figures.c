@@ -6,6 +6,7 @@
 #include "ui/figures.h"
 
 #include "sheets/figure-paint.h"
+#include "ui/picture.h"
 
 #include <adwaita.h>
 
@@ -15,7 +16,7 @@
 typedef struct {
   LapCatalogue *catalogue;
   LapFigureSet *set;
-  GHashTable   *pictures; /* "squat 60 40 1 1 0" -> GdkTexture, or NULL */
+  GHashTable   *pictures; /* "squat 60 40 1 1 0" -> GskRenderNode, or NULL */
 } Shelf;
 
 static JsonObject *
@@ -30,7 +31,7 @@ static void
 picture_free (gpointer picture)
 {
   if (picture != NULL)
-    g_object_unref (picture);
+    gsk_render_node_unref (picture);
 }
 
 /* The shelf of the catalogue that was asked for last: a window looks at one at a time. */
@@ -53,34 +54,34 @@ shelf_of (LapCatalogue *catalogue)
   return &shelf;
 }
 
-static GdkTexture *
-paint (const LapFigure *figure, int width, int height, int scale, gboolean dark, gboolean pale)
+typedef struct {
+  const LapFigureDrawing *drawing;
+  gboolean                dark, pale;
+} Look;
+
+static void
+paint_cb (cairo_t *cr, gpointer data)
+{
+  const Look *look = data;
+
+  cairo_push_group (cr);
+  lap_figure_paint (cr, look->drawing, lap_figure_palette (look->dark ? LAP_FIGURE_DARK : LAP_FIGURE_LIGHT));
+  cairo_pop_group_to_source (cr);
+  cairo_paint_with_alpha (cr, look->pale ? PALE : 1);
+}
+
+static GskRenderNode *
+picture_new (const LapFigure *figure, int width, int height, int scale, gboolean dark, gboolean pale)
 {
   g_autoptr (LapFigureDrawing) drawing =
     lap_figure_draw (figure, LAP_FIGURE_ICON, LAP_FIGURE_NO_FLOOR,
                      lap_figure_key_phase (figure, lap_figure_poster_key (figure)), width, height);
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width * scale, height * scale);
-  cairo_t *cr = cairo_create (surface);
-  g_autoptr (GBytes) bytes = NULL;
-  GdkTexture *texture;
 
-  cairo_scale (cr, scale, scale);
-  cairo_push_group (cr);
-  lap_figure_paint (cr, drawing, lap_figure_palette (dark ? LAP_FIGURE_DARK : LAP_FIGURE_LIGHT));
-  cairo_pop_group_to_source (cr);
-  cairo_paint_with_alpha (cr, pale ? PALE : 1);
-  cairo_destroy (cr);
-  cairo_surface_flush (surface);
-  bytes = g_bytes_new (cairo_image_surface_get_data (surface),
-                       (gsize) cairo_image_surface_get_stride (surface) * height * scale);
-  texture = gdk_memory_texture_new (width * scale, height * scale, GDK_MEMORY_DEFAULT, bytes,
-                                    cairo_image_surface_get_stride (surface));
-  cairo_surface_destroy (surface);
-  return texture;
+  return lap_picture_new (width, height, scale, paint_cb, &(Look) { drawing, dark, pale });
 }
 
-GdkTexture *
-lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, int height, int scale,
+GskRenderNode *
+lap_figure_picture (LapCatalogue *catalogue, LapExercise *exercise, int width, int height, int scale,
                     gboolean pale)
 {
   Shelf *shelf = shelf_of (catalogue);
@@ -94,7 +95,7 @@ lap_figure_texture (LapCatalogue *catalogue, LapExercise *exercise, int width, i
   if (g_hash_table_size (shelf->pictures) >= MOST)
     g_hash_table_remove_all (shelf->pictures);
   figure = lap_figure_set_get (shelf->set, exercise->id, NULL);
-  picture = figure != NULL ? paint (figure, width, height, scale, dark, pale) : NULL;
+  picture = figure != NULL ? picture_new (figure, width, height, scale, dark, pale) : NULL;
   g_hash_table_insert (shelf->pictures, g_steal_pointer (&key), picture);
   return picture;
 }

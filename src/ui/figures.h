@@ -13,13 +13,13 @@
 G_BEGIN_DECLS
 
 /* The pose that says most about @exercise, standing on the lower edge of @width × @height px, without a floor, half
- * as strong when @pale; NULL where it has no figure. Transfer none; take a reference to keep it. */
-GdkTexture *lap_figure_texture (LapCatalogue *catalogue,
-                                LapExercise  *exercise,
-                                int           width,
-                                int           height,
-                                int           scale,
-                                gboolean      pale);
+ * as strong when @pale; NULL where it has no figure. See ui/picture.h. Transfer none. */
+GskRenderNode *lap_figure_picture (LapCatalogue *catalogue,
+                                   LapExercise  *exercise,
+                                   int           width,
+                                   int           height,
+                                   int           scale,
+                                   gboolean      pale);
 
 /* Paints @exercise as it is after @seconds at @per_rep seconds a repetition (0 for a hold), so that its whole movement
  * has room on @width × @height px, without a floor; @still: where it begins pale behind where it ends, whatever the

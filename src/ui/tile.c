@@ -4,6 +4,7 @@
 #include "ui/column.h"
 #include "ui/figures.h"
 #include "ui/palette.h"
+#include "ui/picture.h"
 #include "ui/score/paint.h"
 
 #include <adwaita.h>
@@ -46,15 +47,15 @@ draw_figure (LapTile *self, GtkSnapshot *snapshot, int width, int ground)
 {
   GdkRGBA line = lap_colour (LAP_COLOUR_LINE2);
   int height = ground - EDGE, wide = MIN (width - 2 * EDGE, 2 * height) / 8 * 8;
-  GdkTexture *texture;
+  GskRenderNode *picture;
 
   lap_paint_rect (snapshot, &line, EDGE + 3, ground, width - 2 * (EDGE + 3), 1);
   if (wide <= 0 || height <= 0)
     return;
-  texture = lap_figure_texture (self->catalogue, self->exercise, wide, height,
+  picture = lap_figure_picture (self->catalogue, self->exercise, wide, height,
                                 gtk_widget_get_scale_factor (GTK_WIDGET (self)), FALSE);
-  if (texture != NULL)
-    gtk_snapshot_append_texture (snapshot, texture, &GRAPHENE_RECT_INIT ((width - wide) / 2, EDGE, wide, height));
+  if (picture != NULL)
+    lap_picture_draw (picture, snapshot, (width - wide) / 2, EDGE);
 }
 
 static void

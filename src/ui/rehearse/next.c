@@ -4,6 +4,7 @@
  */
 #include "ui/figures.h"
 #include "ui/palette.h"
+#include "ui/picture.h"
 #include "ui/rehearse/panel.h"
 #include "ui/score/paint.h"
 
@@ -53,15 +54,15 @@ draw_figure (LapPanel *panel, GtkSnapshot *snapshot, const LapScene *scene, doub
   const LapTask *task = lap_scene_task (scene, scene->moment.next);
   GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
   double ground = MAX (scene->unit * 0.8, 2);
-  GdkTexture *texture;
+  GskRenderNode *picture;
 
   if (task->shown == NULL || width < 8 || height - ground < 8)
     return;
-  texture = lap_figure_texture (scene->timeline->catalogue, task->shown, width, height - ground,
+  picture = lap_figure_picture (scene->timeline->catalogue, task->shown, width, height - ground,
                                 gtk_widget_get_scale_factor (GTK_WIDGET (panel)), FALSE);
-  if (texture == NULL)
+  if (picture == NULL)
     return;
-  gtk_snapshot_append_texture (snapshot, texture, &GRAPHENE_RECT_INIT (x, y, width, height - ground));
+  lap_picture_draw (picture, snapshot, x, y);
   lap_paint_rect (snapshot, &work, x, y + height - ground, width, ground);
 }
 

@@ -7,6 +7,7 @@
 #include "place/names.h"
 #include "ui/figures.h"
 #include "ui/palette.h"
+#include "ui/picture.h"
 #include "ui/score/ground.h"
 #include "ui/score/paint.h"
 #include "ui/score/words.h"
@@ -116,18 +117,18 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
   const LapTimeline *timeline = self->context->score->timeline;
   const LapTask *task = task_of (self);
   int height = (FIGURE + 1) * line, wide = MIN (width - 8, 2 * height) / 8 * 8, x;
-  GdkTexture *texture;
+  GskRenderNode *picture;
 
   if (task == NULL || task->shown == NULL || width < FIGURED)
     return;
-  texture = lap_figure_texture (timeline->catalogue, task->shown, wide, height,
+  picture = lap_figure_picture (timeline->catalogue, task->shown, wide, height,
                                 gtk_widget_get_scale_factor (GTK_WIDGET (self)), is_pale (box));
-  if (texture == NULL)
+  if (picture == NULL)
     return;
   x = MAX (0, MIN (self->body, width) - wide) / 2;
   if (self->context->axis->mirrored)
     x = width - x - wide;
-  gtk_snapshot_append_texture (snapshot, texture, &GRAPHENE_RECT_INIT (MAX (x, 2), top - height, wide, height));
+  lap_picture_draw (picture, snapshot, MAX (x, 2), top - height);
 }
 
 /* Somebody in outline, with a question where there is an id that nobody knows. */

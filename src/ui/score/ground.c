@@ -2,14 +2,15 @@
 #include "ui/score/ground.h"
 
 #include "ui/palette.h"
+#include "ui/picture.h"
 #include "ui/score/paint.h"
 
 #include <adwaita.h>
 
 #define RADIUS 2.5
 #define TAIL   0.6  /* of the height of the body */
-#define MOST   512  /* textures that are kept */
-#define WIDEST 4096 /* px of a texture; what is wider is painted in place */
+#define MOST   512  /* pictures that are kept */
+#define WIDEST 4096 /* px of a picture; what is wider is painted in place */
 
 static void
 paint_body (cairo_t *cr, const LapGround *g, int x)
@@ -32,8 +33,9 @@ paint_body (cairo_t *cr, const LapGround *g, int x)
 }
 
 static void
-paint (cairo_t *cr, const LapGround *g)
+paint_cb (cairo_t *cr, gpointer data)
 {
+  const LapGround *g = data;
   int tail = g->height * TAIL;
   GdkRGBA hatch = lap_colour (g->kind == LAP_BOX_GAP ? LAP_COLOUR_LINE2 : LAP_COLOUR_WORK);
 
@@ -42,63 +44,42 @@ paint (cairo_t *cr, const LapGround *g)
                    tail);
 }
 
-static GdkTexture *
-texture_new (const LapGround *g)
-{
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, g->width * g->scale, g->height * g->scale);
-  cairo_t *cr = cairo_create (surface);
-  g_autoptr (GBytes) bytes = NULL;
-  GdkTexture *texture;
-
-  cairo_scale (cr, g->scale, g->scale);
-  paint (cr, g);
-  cairo_destroy (cr);
-  cairo_surface_flush (surface);
-  bytes = g_bytes_new (cairo_image_surface_get_data (surface),
-                       (gsize) cairo_image_surface_get_stride (surface) * g->height * g->scale);
-  texture = gdk_memory_texture_new (g->width * g->scale, g->height * g->scale, GDK_MEMORY_DEFAULT, bytes,
-                                    cairo_image_surface_get_stride (surface));
-  cairo_surface_destroy (surface);
-  return texture;
-}
-
-static GdkTexture *
-texture_of (const LapGround *g)
+static GskRenderNode *
+picture_of (const LapGround *g)
 {
   static GHashTable *kept;
   AdwStyleManager *manager = adw_style_manager_get_default ();
   g_autofree char *key = g_strdup_printf ("%d %d %d %d %d %d %d %d %d %d", g->kind, g->pale, g->hollow, g->mirrored, g->width, g->body,
                                           g->height, g->scale, adw_style_manager_get_dark (manager),
                                           adw_style_manager_get_high_contrast (manager));
-  GdkTexture *texture;
+  GskRenderNode *picture;
 
   if (kept == NULL)
-    kept = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_object_unref);
-  texture = g_hash_table_lookup (kept, key);
-  if (texture != NULL)
-    return texture;
+    kept = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, (GDestroyNotify) gsk_render_node_unref);
+  picture = g_hash_table_lookup (kept, key);
+  if (picture != NULL)
+    return picture;
   if (g_hash_table_size (kept) >= MOST)
     g_hash_table_remove_all (kept);
-  texture = texture_new (g);
-  g_hash_table_insert (kept, g_steal_pointer (&key), texture);
-  return texture;
+  picture = lap_picture_new (g->width, g->height, g->scale, paint_cb, (gpointer) g);
+  g_hash_table_insert (kept, g_steal_pointer (&key), picture);
+  return picture;
 }
 
 void
 lap_ground_draw (GtkSnapshot *snapshot, const LapGround *g, int top)
 {
-  const graphene_rect_t place = GRAPHENE_RECT_INIT (0, top, g->width, g->height);
   cairo_t *cr;
 
   if (g->width <= 0 || g->height <= 0)
     return;
   if (g->width <= WIDEST) {
-    gtk_snapshot_append_texture (snapshot, texture_of (g), &place);
+    lap_picture_draw (picture_of (g), snapshot, 0, top);
     return;
   }
-  cr = gtk_snapshot_append_cairo (snapshot, &place);
+  cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, top, g->width, g->height));
   cairo_translate (cr, 0, top);
-  paint (cr, g);
+  paint_cb (cr, (gpointer) g);
   cairo_destroy (cr);
 }
 

@@ -1,9 +1,7 @@
-/* SPDX-License-Identifier: GPL-3.0-or-later
- *
- * A tile is a node that paints an image surface: to show it again is one blit, where a texture would be copied first
- * and strokes would be made again.
- */
+/* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/score/tiles.h"
+
+#include "ui/picture.h"
 
 #include <math.h>
 
@@ -58,28 +56,20 @@ part_of (const LapAxis *axis, double from, double width)
   return part;
 }
 
-static GskRenderNode *
-node_new (LapTiles *self, const LapAxis *axis, int tile, LapTilePaint paint, gpointer lane)
-{
-  LapAxis part = part_of (axis, self->origin + tile * TILE - LAP_TILE_BLEED, TILE + 2 * LAP_TILE_BLEED);
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, TILE * self->scale,
-                                                         self->height * self->scale);
-  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (0, 0, TILE, self->height));
-  cairo_t *cr;
+typedef struct {
+  LapTilePaint paint;
+  gpointer     lane;
+  LapAxis      part;
+  int          height;
+} Tile;
 
-  cairo_surface_set_device_scale (surface, self->scale, self->scale);
-  cr = cairo_create (surface);
+static void
+paint_cb (cairo_t *cr, gpointer data)
+{
+  const Tile *tile = data;
+
   cairo_translate (cr, -LAP_TILE_BLEED, 0);
-  paint (lane, cr, &part, self->height);
-  cairo_destroy (cr);
-  cr = gsk_cairo_node_get_draw_context (node);
-  cairo_set_source_surface (cr, surface, 0, 0);
-  cairo_rectangle (cr, 0, 0, TILE, self->height);
-  cairo_fill (cr);
-  cairo_destroy (cr);
-  cairo_surface_destroy (surface);
-  self->n_painted++;
-  return node;
+  tile->paint (tile->lane, cr, &tile->part, tile->height);
 }
 
 static GskRenderNode *
@@ -91,7 +81,10 @@ node_of (LapTiles *self, const LapAxis *axis, int tile, LapTilePaint paint, gpoi
     return node;
   if (g_hash_table_size (self->nodes) >= MOST)
     lap_tiles_clear (self);
-  node = node_new (self, axis, tile, paint, lane);
+  node = lap_picture_new (TILE, self->height, self->scale, paint_cb, &(Tile) {
+    paint, lane, part_of (axis, self->origin + tile * TILE - LAP_TILE_BLEED, TILE + 2 * LAP_TILE_BLEED), self->height,
+  });
+  self->n_painted++;
   g_hash_table_insert (self->nodes, GINT_TO_POINTER (tile), node);
   return node;
 }
@@ -104,12 +97,9 @@ draw_tiles (LapTiles *self, GtkSnapshot *snapshot, const LapAxis *axis, LapTileP
 
   for (int tile = first; tile <= last; tile++) {
     double along = round (self->origin + tile * TILE - axis->offset);
-    GskRenderNode *node = node_of (self, axis, tile, paint, lane);
 
-    gtk_snapshot_save (snapshot);
-    gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (axis->mirrored ? axis->view - along - TILE : along, 0));
-    gtk_snapshot_append_node (snapshot, node);
-    gtk_snapshot_restore (snapshot);
+    lap_picture_draw (node_of (self, axis, tile, paint, lane), snapshot,
+                      axis->mirrored ? axis->view - along - TILE : along, 0);
   }
 }
 

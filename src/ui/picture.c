@@ -1,22 +1,66 @@
-/* SPDX-License-Identifier: GPL-3.0-or-later */
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What is kept is cut to what has any ink: to show the rest would cost as much.
+ */
 #include "ui/picture.h"
+
+/* Whole px, 0 × 0 without any ink. */
+static cairo_rectangle_int_t
+ink_of (cairo_surface_t *surface, int width, int height, int scale)
+{
+  const guchar *data = cairo_image_surface_get_data (surface);
+  int stride = cairo_image_surface_get_stride (surface), left = width, right = 0, top = height, bottom = 0;
+
+  for (int y = 0; y < height * scale; y++) {
+    const guint32 *row = (const guint32 *) (data + (gsize) y * stride);
+
+    for (int x = 0; x < width * scale; x++)
+      if (row[x] != 0) {
+        left = MIN (left, x / scale);
+        right = MAX (right, x / scale + 1);
+        top = MIN (top, y / scale);
+        bottom = MAX (bottom, y / scale + 1);
+      }
+  }
+  return (cairo_rectangle_int_t) { left, top, MAX (right - left, 0), MAX (bottom - top, 0) };
+}
+
+static cairo_surface_t *
+surface_new (int width, int height, int scale)
+{
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width * scale, height * scale);
+
+  cairo_surface_set_device_scale (surface, scale, scale);
+  return surface;
+}
+
+/* All of @place, from @surface with its corner at @x, @y. Takes @cr. */
+static void
+fill (cairo_t *cr, const cairo_rectangle_int_t *place, cairo_surface_t *surface, int x, int y)
+{
+  cairo_set_source_surface (cr, surface, x, y);
+  cairo_rectangle (cr, place->x, place->y, place->width, place->height);
+  cairo_fill (cr);
+  cairo_destroy (cr);
+}
 
 GskRenderNode *
 lap_picture_new (int width, int height, int scale, LapPicturePaint paint, gpointer data)
 {
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width * scale, height * scale);
-  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (0, 0, width, height));
-  cairo_t *cr;
+  cairo_surface_t *surface = surface_new (width, height, scale), *cut;
+  cairo_t *cr = cairo_create (surface);
+  cairo_rectangle_int_t ink;
+  GskRenderNode *node;
 
-  cairo_surface_set_device_scale (surface, scale, scale);
-  cr = cairo_create (surface);
   paint (cr, data);
   cairo_destroy (cr);
-  cr = gsk_cairo_node_get_draw_context (node);
-  cairo_set_source_surface (cr, surface, 0, 0);
-  cairo_rectangle (cr, 0, 0, width, height);
-  cairo_fill (cr);
-  cairo_destroy (cr);
+  cairo_surface_flush (surface);
+  ink = ink_of (surface, width, height, scale);
+  cut = surface_new (ink.width, ink.height, scale);
+  fill (cairo_create (cut), &(cairo_rectangle_int_t) { 0, 0, ink.width, ink.height }, surface, -ink.x, -ink.y);
+  node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (ink.x, ink.y, ink.width, ink.height));
+  fill (gsk_cairo_node_get_draw_context (node), &ink, cut, ink.x, ink.y);
+  cairo_surface_destroy (cut);
   cairo_surface_destroy (surface);
   return node;
 }

@@ -1,0 +1,129 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "base/customs.h"
+
+#include <glib/gi18n-lib.h>
+#include <langinfo.h>
+#include <locale.h>
+#include <math.h>
+#include <string.h>
+
+#define DAY_MINUTES (24 * 60)
+#define FOOT        0.3048 /* metres, exactly: international foot of 1959 */
+#define SUNDAY      19971130 /* what glibc counts days of the week from where it isn't Monday, locale(5) */
+#define US_UNITS    2 /* locale(5): LC_MEASUREMENT is 1 for metres, 2 for what is used in the United States */
+
+static gboolean
+is_nobodys (int category)
+{
+  const char *name = setlocale (category, NULL);
+
+  return name == NULL || g_str_equal (name, "C") || g_str_equal (name, "POSIX") || g_str_has_prefix (name, "C.");
+}
+
+/* Whether the time of day is usually written with twelve hours: by %r, %I or %l of strftime(). */
+static gboolean
+counts_twelve (void)
+{
+  for (const char *at = strchr (nl_langinfo (T_FMT), '%'); at != NULL; at = strchr (at + 1, '%')) {
+    at += 1 + strspn (at + 1, "-_0^#EO");
+    if (*at == '\0')
+      break;
+    if (strchr ("rIl", *at) != NULL)
+      return *nl_langinfo (AM_STR) != '\0' && *nl_langinfo (PM_STR) != '\0';
+  }
+  return FALSE;
+}
+
+/* glibc counts from Sunday or from Monday on, by the locale; the day that it counts from is a number in a pointer. */
+static guint
+first_day (void)
+{
+  guint origin = GPOINTER_TO_SIZE (nl_langinfo (_NL_TIME_WEEK_1STDAY));
+  guint nth = *nl_langinfo (_NL_TIME_FIRST_WEEKDAY);
+
+  return (nth - 1 + (origin == SUNDAY ? 6 : 0)) % 7;
+}
+
+LapCustoms
+lap_customs (void)
+{
+  LapCustoms customs = { 0 };
+
+  if (!is_nobodys (LC_TIME)) {
+    customs.first_day = first_day ();
+    customs.twelve_hours = counts_twelve ();
+  }
+  if (!is_nobodys (LC_MEASUREMENT))
+    customs.feet = *nl_langinfo (_NL_MEASUREMENT_MEASUREMENT) == US_UNITS;
+  return customs;
+}
+
+char *
+lap_time_of_day_text (int minutes)
+{
+  g_autofree char *half = NULL;
+  int hour = minutes / 60 % 24;
+
+  if (!lap_customs ().twelve_hours)
+    return g_strdup_printf ("%02d:%02d", minutes / 60, minutes % 60);
+  half = g_locale_to_utf8 (nl_langinfo (hour < 12 ? AM_STR : PM_STR), -1, NULL, NULL, NULL);
+  /* Translators: a time of day where people count to twelve: hour, minute, and "AM" or "PM". */
+  return g_strdup_printf (_("%1$d:%2$02d\xc2\xa0%3$s"), hour % 12 != 0 ? hour % 12 : 12, minutes % 60,
+                          half != NULL ? half : hour < 12 ? "AM" : "PM");
+}
+
+/* @text without its end, where that is @half in any case. */
+static gboolean
+cut (char *text, const char *half)
+{
+  gsize size = strlen (text), end = strlen (half);
+
+  if (end == 0 || end >= size || g_ascii_strcasecmp (text + size - end, half) != 0)
+    return FALSE;
+  text[size - end] = '\0';
+  if (g_str_has_suffix (text, "\xc2\xa0"))
+    text[size - end - 2] = '\0';
+  g_strchomp (text);
+  return TRUE;
+}
+
+int
+lap_cut_half_of_day (char *text)
+{
+  g_autofree char *am = g_locale_to_utf8 (nl_langinfo (AM_STR), -1, NULL, NULL, NULL);
+  g_autofree char *pm = g_locale_to_utf8 (nl_langinfo (PM_STR), -1, NULL, NULL, NULL);
+  const char *halves[][3] = { { am != NULL ? am : "", "am", "a.m." }, { pm != NULL ? pm : "", "pm", "p.m." } };
+
+  for (guint half = 0; half < G_N_ELEMENTS (halves); half++)
+    for (guint i = 0; i < G_N_ELEMENTS (halves[half]); i++)
+      if (cut (text, halves[half][i]))
+        return half;
+  return -1;
+}
+
+double
+lap_distance_unit (void)
+{
+  return lap_customs ().feet ? FOOT : 1;
+}
+
+static char *
+tenths_text (double tenths)
+{
+  if (lap_customs ().feet)
+    /* Translators: a distance in feet. */
+    return g_strdup_printf (_("%.1f\xc2\xa0""ft"), tenths / 10);
+  return g_strdup_printf (_("%.1f\xc2\xa0m"), tenths / 10);
+}
+
+char *
+lap_distance_text (double metres)
+{
+  return tenths_text (round (metres / lap_distance_unit () * 10));
+}
+
+char *
+lap_distance_up_text (double metres)
+{
+  return tenths_text (ceil (metres / lap_distance_unit () * 10 - 1e-6));
+}

@@ -1,0 +1,35 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * How people where the program runs write the time of day, order the days of a week and measure a distance, by the
+ * system's locale. For what is shown on screen and on sheets; files, tables and published files are the same everywhere.
+ *
+ * Always true: the C locale, which is nobody's, stands for ISO 8601 and the metre. Nothing is kept: a test that sets
+ * another locale sees it at once.
+ */
+#pragma once
+
+#include <glib.h>
+
+G_BEGIN_DECLS
+
+typedef struct {
+  guint    first_day;    /* of a week; 0 = Monday */
+  gboolean twelve_hours; /* 6:30 PM, not 18:30 */
+  gboolean feet;         /* not metres */
+} LapCustoms;
+
+LapCustoms lap_customs            (void);
+
+/* "18:30", "6:30 PM": @minutes from midnight, up to 24:00. */
+char      *lap_time_of_day_text   (int     minutes);
+/* Cuts "AM" or "PM" off the end of @text, as the locale says it or in English. -1 without one, 0 before noon, 1 after. */
+int        lap_cut_half_of_day    (char   *text);
+
+/* "3.7 m", "12.2 ft": to the nearest tenth. */
+char      *lap_distance_text      (double  metres);
+/* The same, rounded up: what has to be there at least. */
+char      *lap_distance_up_text   (double  metres);
+/* Metres in what distances are told in. */
+double     lap_distance_unit      (void);
+
+G_END_DECLS

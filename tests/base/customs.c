@@ -1,0 +1,144 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * How people write the time of day, begin a week and measure a distance, in locales made for the test by localedef(1).
+ * Outside: Unicode CLDR 42, supplemental data: weekData (first day Monday in Germany, Sunday in the United States and
+ * Japan, Saturday in Egypt), timeData (h in the United States, H in the others), measurementData (US in the United
+ * States). The foot: 0.3048 m (ISO 80000-3).
+ */
+#include "base/customs.h"
+
+#include <gio/gio.h>
+#include <glib/gstdio.h>
+#include <locale.h>
+
+static char *folder;
+
+static void
+go_to (const char *name, const char *source)
+{
+  g_autofree char *path = g_build_filename (folder, name, NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GSubprocess) run = NULL;
+
+  if (source != NULL && !g_file_test (path, G_FILE_TEST_EXISTS)) {
+    run = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_SILENCE | G_SUBPROCESS_FLAGS_STDERR_SILENCE, &error, "localedef",
+                            "-i", source, "-f", "UTF-8", path, NULL);
+    g_assert_no_error (error);
+    g_assert_true (g_subprocess_wait (run, NULL, NULL));
+  }
+  g_assert_nonnull (setlocale (LC_ALL, name));
+}
+
+static void
+test_week (void)
+{
+  static const struct { const char *name, *source; guint first; } places[] = {
+    { "C.UTF-8", NULL, 0 }, { "C", NULL, 0 }, { "de_DE.UTF-8", "de_DE", 0 }, { "en_US.UTF-8", "en_US", 6 },
+    { "ja_JP.UTF-8", "ja_JP", 6 }, { "ar_EG.UTF-8", "ar_EG", 5 },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++) {
+    go_to (places[i].name, places[i].source);
+    g_assert_cmpuint (lap_customs ().first_day, ==, places[i].first);
+  }
+}
+
+static void
+assert_time (int minutes, const char *expected)
+{
+  g_autofree char *text = lap_time_of_day_text (minutes);
+
+  g_assert_cmpstr (text, ==, expected);
+}
+
+static void
+test_time (void)
+{
+  static const char *const whole[] = { "C.UTF-8", "de_DE.UTF-8", "ja_JP.UTF-8" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (whole); i++) {
+    g_autofree char *source = g_strndup (whole[i], 5);
+
+    go_to (whole[i], i > 0 ? source : NULL);
+    g_assert_false (lap_customs ().twelve_hours);
+    assert_time (6 * 60 + 5, "06:05");
+    assert_time (24 * 60, "24:00");
+  }
+  go_to ("en_US.UTF-8", "en_US");
+  g_assert_true (lap_customs ().twelve_hours);
+  assert_time (0, "12:00\xc2\xa0" "AM");
+  assert_time (6 * 60 + 5, "6:05\xc2\xa0" "AM");
+  assert_time (12 * 60, "12:00\xc2\xa0" "PM");
+  assert_time (18 * 60 + 30, "6:30\xc2\xa0PM");
+  assert_time (24 * 60, "12:00\xc2\xa0" "AM");
+}
+
+static void
+assert_half (const char *typed, int half, const char *rest)
+{
+  g_autofree char *text = g_strdup (typed);
+
+  g_assert_cmpint (lap_cut_half_of_day (text), ==, half);
+  g_assert_cmpstr (text, ==, rest);
+}
+
+static void
+test_half (void)
+{
+  go_to ("C.UTF-8", NULL);
+  assert_half ("18:30", -1, "18:30");
+  assert_half ("6:30 pm", 1, "6:30");
+  assert_half ("6.30p.m.", 1, "6.30");
+  assert_half ("7 A.M.", 0, "7");
+  assert_half ("pm", -1, "pm");
+  go_to ("ja_JP.UTF-8", "ja_JP");
+  assert_half ("6:30\xc2\xa0\xe5\x8d\x88\xe5\xbe\x8c", 1, "6:30"); /* U+5348 U+5F8C, "after noon" */
+  assert_half ("6:30 AM", 0, "6:30");
+}
+
+static void
+assert_distance (double metres, const char *near, const char *up)
+{
+  g_autofree char *text = lap_distance_text (metres), *upwards = lap_distance_up_text (metres);
+
+  g_assert_cmpstr (text, ==, near);
+  g_assert_cmpstr (upwards, ==, up);
+}
+
+static void
+test_distance (void)
+{
+  go_to ("C.UTF-8", NULL);
+  assert_distance (3.64, "3.6\xc2\xa0m", "3.7\xc2\xa0m");
+  assert_distance (4, "4.0\xc2\xa0m", "4.0\xc2\xa0m");
+  go_to ("de_DE.UTF-8", "de_DE");
+  g_assert_false (lap_customs ().feet);
+  assert_distance (3.64, "3,6\xc2\xa0m", "3,7\xc2\xa0m");
+  go_to ("en_US.UTF-8", "en_US");
+  g_assert_cmpfloat (lap_distance_unit (), ==, 0.3048);
+  assert_distance (3.048, "10.0\xc2\xa0" "ft", "10.0\xc2\xa0" "ft");
+  assert_distance (4, "13.1\xc2\xa0" "ft", "13.2\xc2\xa0" "ft");
+}
+
+int
+main (int argc, char **argv)
+{
+  int result;
+
+  folder = g_dir_make_tmp ("locales-XXXXXX", NULL);
+  g_setenv ("LOCPATH", folder, TRUE);
+  g_unsetenv ("LC_ALL");
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/customs/week", test_week);
+  g_test_add_func ("/customs/time", test_time);
+  g_test_add_func ("/customs/half", test_half);
+  g_test_add_func ("/customs/distance", test_distance);
+  result = g_test_run ();
+  {
+    g_autoptr (GSubprocess) run = g_subprocess_new (G_SUBPROCESS_FLAGS_NONE, NULL, "rm", "-r", folder, NULL);
+
+    g_subprocess_wait (run, NULL, NULL);
+  }
+  g_free (folder);
+  return result;
+}

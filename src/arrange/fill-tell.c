@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "arrange/fill.h"
+#include "base/customs.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -71,7 +72,7 @@ clause (const LapWeek *week, const LapClass *c, const LapFillPlace *at, guint k)
 static char *
 where (const LapWeek *week, const LapFillPlace *at)
 {
-  g_autofree char *time = lap_time_text (at->start);
+  g_autofree char *time = lap_time_of_day_text (at->start);
   const char *day = lap_words_label (&lap_days, at->day), *room = room_title (week, at->room);
   const char *coach = coach_title (week, at->coach);
 
@@ -128,8 +129,8 @@ lap_fill_tell_missed (const LapFill *fill, const LapWeek *week, guint i)
   g_autofree char *place = where (week, &fill->places[i]), *days = wanted_days (c), *from = NULL, *until = NULL;
 
   if (missed & LAP_FILL_WISH_BETWEEN) {
-    from = lap_time_text (c->wish_between->spans[0].start);
-    until = lap_time_text (c->wish_between->spans[0].end);
+    from = lap_time_of_day_text (c->wish_between->spans[0].start);
+    until = lap_time_of_day_text (c->wish_between->spans[0].end);
   }
   if (missed == LAP_FILL_WISH_DAYS)
     return g_strdup_printf (_("%1$s is on %2$s; wished for: %3$s"), lap_class_title (c), place, days);

@@ -2,6 +2,7 @@
  *
  * Checks of filming and of what is published from it.
  */
+#include "base/customs.h"
 #include "checks/checkup.h"
 
 #include "catalogue/camera.h"
@@ -28,8 +29,10 @@ find_frame_cut (LapCheckup *cx, const LapCheck *check)
 static char *
 tell_frame_cut (const LapCheckup *cx, const LapWarning *w)
 {
-  return g_strdup_printf (_("%1$s leaves the frame: at %2$.0f mm the camera has to stand %3$.1f m away, and the room "
-                            "gives %4$.1f m."), lap_turn_name (cx, w->a), cx->session->lens, w->x, cx->session->room);
+  g_autofree char *away = lap_distance_up_text (w->x), *room = lap_distance_text (cx->session->room);
+
+  return g_strdup_printf (_("%1$s leaves the frame: at %2$.0f mm the camera has to stand %3$s away, and the room gives "
+                            "%4$s."), lap_turn_name (cx, w->a), cx->session->lens, away, room);
 }
 
 static void

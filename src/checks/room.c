@@ -2,6 +2,7 @@
  *
  * Checks of kit, space and people.
  */
+#include "base/customs.h"
 #include "checks/checkup.h"
 
 #include "checks/ease.h"
@@ -133,8 +134,12 @@ tell_space_short (const LapCheckup *cx, const LapWarning *w)
 {
   const LapExercise *e = LAP_TASK (cx, w->a)->shown;
 
-  return g_strdup_printf (_("%1$s needs %2$.1f by %3$.1f m; there are %4$.1f by %5$.1f m."), lap_turn_name (cx, w->a),
-                          e->width, e->length, cx->session->space_width, cx->session->space_length);
+  g_autofree char *wide = lap_distance_up_text (e->width), *deep = lap_distance_up_text (e->length);
+  g_autofree char *width = lap_distance_text (cx->session->space_width);
+  g_autofree char *length = lap_distance_text (cx->session->space_length);
+
+  return g_strdup_printf (_("%1$s needs %2$s by %3$s; there are %4$s by %5$s."), lap_turn_name (cx, w->a), wide, deep,
+                          width, length);
 }
 
 static void

@@ -2,6 +2,7 @@
  *
  * Checks of weeks: what it asks of coaches and of those who come.
  */
+#include "base/customs.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>
@@ -248,8 +249,8 @@ static char *
 tell_coach_cannot (const LapCheckup *cx, const LapWarning *w)
 {
   const LapWeekEvent *event = LAP_EVENT (cx, w->a);
-  g_autofree char *day = lap_event_day (cx, event), *start = lap_time_text (event->o.start);
-  g_autofree char *end = lap_time_text (event->o.start + event->o.c->minutes);
+  g_autofree char *day = lap_event_day (cx, event), *start = lap_time_of_day_text (event->o.start);
+  g_autofree char *end = lap_time_of_day_text (event->o.start + event->o.c->minutes);
 
   if (w->c == NOT_TRAINED)
     return g_strdup_printf (_("%1$s isn’t trained for “%2$s”: %3$s on %4$s at %5$s."), lap_coach_title (event->coach),

@@ -2,6 +2,7 @@
  *
  * Checks of weeks: who and what is in two places at a time, or too soon.
  */
+#include "base/customs.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>
@@ -104,7 +105,7 @@ static char *
 tell_coach_away (const LapCheckup *cx, const LapWarning *w)
 {
   const LapWeekEvent *event = LAP_EVENT (cx, w->a);
-  g_autofree char *day = lap_event_day (cx, event), *time = lap_time_text (event->o.start);
+  g_autofree char *day = lap_event_day (cx, event), *time = lap_time_of_day_text (event->o.start);
 
   return g_strdup_printf (_("%1$s is away on %2$s and has %3$s at %4$s."), lap_coach_title (event->coach), day,
                           lap_event_title (event), time);
@@ -201,7 +202,7 @@ static char *
 tell_coach_gap (const LapCheckup *cx, const LapWarning *w)
 {
   const LapWeekEvent *a = LAP_EVENT (cx, w->b), *b = LAP_EVENT (cx, w->a);
-  g_autofree char *day = lap_event_day (cx, b), *time = lap_time_text (b->o.start);
+  g_autofree char *day = lap_event_day (cx, b), *time = lap_time_of_day_text (b->o.start);
 
   return g_strdup_printf (_("%1$s on %2$s: %3$s in %4$s ends as %5$s in %6$s starts, at %7$s."),
                           lap_coach_title (a->coach), day, lap_event_title (a), room_of (a), lap_event_title (b),
@@ -227,7 +228,7 @@ static char *
 tell_coach_late_early (const LapCheckup *cx, const LapWarning *w)
 {
   const LapWeekEvent *a = LAP_EVENT (cx, w->b), *b = LAP_EVENT (cx, w->a);
-  g_autofree char *day = lap_event_day (cx, b), *time = lap_time_text (b->o.start);
+  g_autofree char *day = lap_event_day (cx, b), *time = lap_time_of_day_text (b->o.start);
   int gap = b->begin - a->end;
 
   return g_strdup_printf (_("%1$s has %2$d:%3$02d hours between %4$s and %5$s on %6$s at %7$s."),

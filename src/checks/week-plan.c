@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "checks/week-plan.h"
 
+#include "base/customs.h"
+
 #include <glib/gi18n-lib.h>
 
 /* Days before and after the week that rules look at: 48 hours, and a night. */
@@ -114,7 +116,7 @@ char *
 lap_events_overlap (const LapWeekEvent *a, const LapWeekEvent *b)
 {
   int start = MAX (a->begin, b->begin) - a->begin + a->o.start, end = MIN (a->end, b->end) - a->begin + a->o.start;
-  g_autofree char *from = lap_time_text (start), *until = lap_time_text (end);
+  g_autofree char *from = lap_time_of_day_text (start), *until = lap_time_of_day_text (end);
 
   return g_strdup_printf (_("%1$s to %2$s"), from, until);
 }

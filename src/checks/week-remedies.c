@@ -3,6 +3,7 @@
  * Where else a class could be. What is proposed here fits hours, rooms, coaches and the other classes; the checkup then
  * tries it with every check there is.
  */
+#include "base/customs.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>
@@ -192,7 +193,7 @@ lap_remedy_other_time (const LapCheckup *cx, guint index, GPtrArray *remedies)
       idea.start = near + side * step * QUARTER;
       if (idea.start + event->o.c->minutes > LAP_DAY_MINUTES || !fits (cx, &idea))
         continue;
-      time = lap_time_text (idea.start);
+      time = lap_time_of_day_text (idea.start);
       lap_remedy_add (remedies, g_strdup_printf (_("Start %1$s at %2$s"), lap_event_title (event), time),
                       edits_of (cx, &idea));
       found++;
@@ -260,7 +261,7 @@ add_place (const LapCheckup *cx, LapClass *c, int number, GPtrArray *remedies)
 
       if ((c->room != NULL && !g_str_equal (c->room, idea.room->id)) || !fits (cx, &idea))
         continue;
-      time = lap_time_text (start);
+      time = lap_time_of_day_text (start);
       lap_remedy_add (remedies, g_strdup_printf (_("Hold %1$s on %2$s at %3$s in %4$s"), lap_class_title (c),
                                                  lap_words_label (&lap_days, number), time,
                                                  lap_room_title (idea.room)), edits_of (cx, &idea));

@@ -3,6 +3,7 @@
  * Checks of weeks: what a room, its hours and a class's time allow. People and air: International Building Code,
  * table 1004.5 (50 square feet each), and ASHRAE 62.1, table 6-1 (10 L/s a person, 0.3 L/s a square metre).
  */
+#include "base/customs.h"
 #include "base/error.h"
 #include "checks/week-plan.h"
 
@@ -45,8 +46,8 @@ tell_closed_hours (const LapCheckup *cx, const LapWarning *w)
     return g_strdup_printf (ngettext ("%u class falls on a date that is closed, and is cancelled.",
                                       "%u classes fall on dates that are closed, and are cancelled.", w->c), w->c);
   day = lap_event_day (cx, event);
-  start = lap_time_text (event->o.start);
-  end = lap_time_text (event->o.start + event->o.c->minutes);
+  start = lap_time_of_day_text (event->o.start);
+  end = lap_time_of_day_text (event->o.start + event->o.c->minutes);
   return g_strdup_printf (_("%1$s on %2$s, %3$s to %4$s, lies outside the opening hours."), lap_event_title (event), day,
                           start, end);
 }

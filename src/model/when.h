@@ -40,7 +40,7 @@ gboolean  lap_hours_touch    (const LapHours *hours,
                               int             start,
                               int             end);
 
-/* "18:30", as files spell it and people read it; the same in every locale. */
+/* "18:30", as files spell it; the same in every locale. What people read is lap_time_of_day_text(). */
 char     *lap_time_text      (int             minutes);
 /* Minutes of "18:30" up to and with @most, or -1. */
 int       lap_time_parse     (const char     *text,

@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/camera-plan.h"
 
+#include "base/customs.h"
 #include "catalogue/camera.h"
 
 #include <glib/gi18n-lib.h>
-#include <math.h>
 
 static double
 turn_distance (const LapTimeline *timeline, const LapTurn *turn)
@@ -34,12 +34,6 @@ lap_camera_governs (const LapTimeline *timeline, double *distance)
   return governs;
 }
 
-static char *
-metres_text (double metres)
-{
-  return g_strdup_printf (_("%.1f\xc2\xa0m"), ceil (metres * 10 - 1e-6) / 10);
-}
-
 char *
 lap_camera_block_text (const LapTimeline *timeline, guint part, guint block)
 {
@@ -52,7 +46,7 @@ lap_camera_block_text (const LapTimeline *timeline, guint part, guint block)
     if (turn->block == block)
       most = MAX (most, turn_distance (timeline, turn));
   }
-  return most > 0 ? metres_text (most) : NULL;
+  return most > 0 ? lap_distance_up_text (most) : NULL;
 }
 
 char *
@@ -61,7 +55,7 @@ lap_camera_plan_text (const LapTimeline *timeline)
   const LapSession *session = timeline->session;
   double needs;
   const LapTurn *governs = lap_camera_governs (timeline, &needs);
-  g_autofree char *away = metres_text (needs), *room = metres_text (session->room), *plan = NULL;
+  g_autofree char *away = lap_distance_up_text (needs), *room = lap_distance_text (session->room), *plan = NULL;
 
   if (governs == NULL)
     return NULL;

@@ -2,7 +2,7 @@
  *
  * The camera plan of a session: the side to film each block from, how far away the camera keeps it in the frame, and
  * the one block that decides where a camera stands that isn't moved. Distances are those of catalogue/camera.h, told
- * rounded up to a tenth of a metre: what is rounded down would be cut.
+ * rounded up to a tenth: what is rounded down would be cut.
  */
 #pragma once
 

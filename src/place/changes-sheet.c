@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/changes-sheet.h"
 
+#include "base/customs.h"
 #include "model/occurrences.h"
 #include "place/safety.h"
 #include "place/wrap.h"
@@ -64,7 +65,8 @@ add_sentence (GString *text, char *sentence)
 static void
 add_time (GString *text, const LapOccurrence *o)
 {
-  g_autofree char *now = lap_time_text (o->start), *was = lap_time_text (o->c->start), *date = lap_date_text (o->was);
+  g_autofree char *now = lap_time_of_day_text (o->start), *was = lap_time_of_day_text (o->c->start);
+  g_autofree char *date = lap_date_text (o->was);
 
   if (o->was != o->date)
     add_sentence (text, g_strdup_printf (_("Moved here from %s at %s."), date, was));
@@ -100,7 +102,7 @@ what_text (const Sheet *s, const LapOccurrence *o)
 {
   const LapException *e = o->exception;
   g_autofree char *to = e != NULL && e->to != 0 ? lap_date_text (e->to) : NULL;
-  g_autofree char *at = e != NULL ? lap_time_text (e->start >= 0 ? e->start : o->c->start) : NULL;
+  g_autofree char *at = e != NULL ? lap_time_of_day_text (e->start >= 0 ? e->start : o->c->start) : NULL;
   GString *text = g_string_new (NULL);
 
   if (o->state == LAP_CANCELLED) {
@@ -127,7 +129,7 @@ read_changes (Sheet *s)
       add_change (s, date, _("Closed"), _("No classes on this day."), TRUE);
     for (guint i = 0; i < all->len; i++) {
       const LapOccurrence *o = lap_occurrence_nth (all, i);
-      g_autofree char *time = lap_time_text (o->start), *what = NULL;
+      g_autofree char *time = lap_time_of_day_text (o->start), *what = NULL;
       g_autofree char *title = g_strdup_printf ("%s %s", time, lap_class_title (o->c));
 
       if (o->date != date || o->state == LAP_HOUSE_CLOSED)

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/week-score.h"
 
+#include "base/customs.h"
+
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -85,7 +87,7 @@ detail_text (const LapWeekScore *self, const LapOccurrence *o)
   }
   if (!self->look.detailed)
     return g_steal_pointer (&who);
-  time = lap_time_text (o->start);
+  time = lap_time_of_day_text (o->start);
   if (*who == '\0')
     /* Translators: when a class starts, and its minutes. */
     return g_strdup_printf (_("%1$s, %2$d min"), time, o->c->minutes);

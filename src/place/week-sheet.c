@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/week-sheet.h"
 
+#include "base/customs.h"
 #include "model/occurrences.h"
 #include "place/safety.h"
 #include "place/wrap.h"
@@ -129,7 +130,7 @@ append_coach (const Sheet *s, const LapOccurrence *o, GString *text)
 static void
 append_moved (const LapOccurrence *o, GString *text)
 {
-  g_autofree char *was = lap_date_text (MAX (o->was, 1)), *time = lap_time_text (o->c->start);
+  g_autofree char *was = lap_date_text (MAX (o->was, 1)), *time = lap_time_of_day_text (o->c->start);
   g_autofree char *moved = NULL;
 
   if (o->date != o->was)
@@ -165,7 +166,7 @@ about_text (const Sheet *s, const LapOccurrence *o)
 static void
 add_entry (Sheet *s, const LapOccurrence *o)
 {
-  g_autofree char *time = lap_time_text (o->start), *about = about_text (s, o);
+  g_autofree char *time = lap_time_of_day_text (o->start), *about = about_text (s, o);
   Entry *entry = g_new0 (Entry, 1);
 
   entry->time = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY, time);

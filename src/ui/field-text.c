@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/field-text.h"
 
+#include "base/customs.h"
 #include "model/exception.h"
 #include "model/when.h"
 
@@ -32,9 +33,20 @@ pieces_of (const char *text)
   return found;
 }
 
+/* Of a day with 24 hours, from one of two halves. */
+static int
+in_half (int minutes, int half, int most)
+{
+  if (minutes < 60 || minutes >= 13 * 60)
+    return -1;
+  minutes = minutes % (LAP_DAY_MINUTES / 2) + half * LAP_DAY_MINUTES / 2;
+  /* Midnight ends a day where a day may end, else it begins one. */
+  return minutes == 0 && most == LAP_DAY_MINUTES ? most : minutes;
+}
+
 /* "7", "7:30", "07.30" as minutes of a day up to @most, or -1. */
 static int
-time_of (const char *text, int most)
+bare_time_of (const char *text, int most)
 {
   g_autofree char *whole = NULL;
   gsize hours = strspn (text, "0123456789");
@@ -46,6 +58,16 @@ time_of (const char *text, int most)
   else if (strchr (":.h", text[hours]) != NULL)
     whole = g_strdup_printf ("%s%.*s:%s", hours == 1 ? "0" : "", (int) hours, text, text + hours + 1);
   return whole != NULL ? lap_time_parse (whole, most) : -1;
+}
+
+/* The same, also with AM or PM behind it. */
+static int
+time_of (const char *text, int most)
+{
+  g_autofree char *bare = g_strdup (text);
+  int half = lap_cut_half_of_day (bare), minutes = bare_time_of (bare, most);
+
+  return half >= 0 && minutes >= 0 ? in_half (minutes, half, most) : minutes;
 }
 
 /* Both sides of "06:00–12:00", or with a hyphen. FALSE where there is no middle. */
@@ -109,7 +131,7 @@ parse_texts (const char *text, GValue *value)
 static char *
 time_text (const GValue *value)
 {
-  return g_value_get_int (value) >= 0 ? lap_time_text (g_value_get_int (value)) : NULL;
+  return g_value_get_int (value) >= 0 ? lap_time_of_day_text (g_value_get_int (value)) : NULL;
 }
 
 static gboolean
@@ -129,7 +151,8 @@ hours_text (const GValue *value)
   g_autoptr (GPtrArray) spans = g_ptr_array_new_with_free_func (g_free);
 
   for (guint i = 0; hours != NULL && i < hours->n; i++) {
-    g_autofree char *start = lap_time_text (hours->spans[i].start), *end = lap_time_text (hours->spans[i].end);
+    g_autofree char *start = lap_time_of_day_text (hours->spans[i].start);
+    g_autofree char *end = lap_time_of_day_text (hours->spans[i].end);
 
     g_ptr_array_add (spans, g_strconcat (start, TO, end, NULL));
   }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/form.h"
 
+#include "base/customs.h"
 #include "model/kit.h"
 
 #include <glib/gi18n-lib.h>
@@ -91,6 +92,12 @@ text_cb (Control *self)
 }
 
 static double
+unit_of (const LapFormRow *row)
+{
+  return row->unit == LAP_UNIT_DISTANCE ? lap_distance_unit () : row->unit;
+}
+
+static double
 shown_number (Control *self)
 {
   const LapFormTarget *target = &self->form->target;
@@ -100,8 +107,8 @@ shown_number (Control *self)
   g_value_init (&number, G_TYPE_DOUBLE);
   g_value_transform (&value, &number);
   if (g_value_get_double (&number) >= 0 || target->usual == NULL)
-    return g_value_get_double (&number) / self->row->unit;
-  return target->usual (self->form->data, self->field) / self->row->unit;
+    return g_value_get_double (&number) / unit_of (self->row);
+  return target->usual (self->form->data, self->field) / unit_of (self->row);
 }
 
 static void
@@ -115,9 +122,9 @@ number_cb (Control *self)
     return;
   get (self, &value);
   if (G_VALUE_HOLDS_INT (&value))
-    g_value_set_int (&value, (int) (typed * self->row->unit + 0.5));
+    g_value_set_int (&value, (int) (typed * unit_of (self->row) + 0.5));
   else
-    g_value_set_double (&value, typed * self->row->unit);
+    g_value_set_double (&value, typed * unit_of (self->row));
   apply (self, &value);
 }
 
@@ -288,16 +295,29 @@ word_row (LapForm *form, const LapFormRow *row, const LapWords *words)
   return combo;
 }
 
+/* The hint below a number, with what it is counted in where that isn't the same everywhere. Transfer full. */
+static char *
+number_hint (const LapFormRow *row)
+{
+  const char *unit = lap_customs ().feet ? _("Feet") : _("Metres");
+
+  if (row->unit != LAP_UNIT_DISTANCE)
+    return row->hint != NULL ? g_strdup (_(row->hint)) : NULL;
+  /* Translators: "Metres, for all people together". */
+  return row->hint != NULL ? g_strdup_printf (_("%1$s, %2$s"), unit, _(row->hint)) : g_strdup (unit);
+}
+
 static GtkWidget *
 number_row (LapForm *form, const LapFormRow *row, const LapField *field)
 {
-  GtkWidget *spin = gtk_spin_button_new_with_range (field->low / row->unit, field->high / row->unit, row->step);
+  GtkWidget *spin = gtk_spin_button_new_with_range (field->low / unit_of (row), field->high / unit_of (row), row->step);
+  g_autofree char *hint = number_hint (row);
 
   gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), row->digits);
   gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
   g_signal_connect_swapped (spin, "value-changed", G_CALLBACK (number_cb),
                             control_new (form, row, spin, 0));
-  return row_with (adw_action_row_new (), _(row->title), row->hint != NULL ? _(row->hint) : NULL, spin);
+  return row_with (adw_action_row_new (), _(row->title), hint, spin);
 }
 
 static GtkWidget *

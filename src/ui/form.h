@@ -14,10 +14,13 @@
 
 G_BEGIN_DECLS
 
+/* Metres in the file, on screen what the locale measures with; the hint says which. */
+#define LAP_UNIT_DISTANCE (-1)
+
 typedef struct {
   const char *property;     /* as of lap_record_field(); NULL begins a group called title */
   const char *title, *hint; /* marked for translation */
-  double      unit;         /* what one of the shown is in the file: 60 for minutes */
+  double      unit;         /* what one of the shown is in the file: 60 for minutes; or LAP_UNIT_DISTANCE */
   int         digits;
   double      step;
   const char *between;      /* what stands between the texts of a list when they are typed; NULL for a comma */

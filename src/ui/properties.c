@@ -22,8 +22,8 @@ static const LapFormRow rows[] = {
   { "also-for", N_("Also for"), N_("Whom the plan spares: a line on sheets and in the script") },
   { NULL, N_("Place") },
   { "kit", N_("Kit that is there") },
-  { "space-width", N_("Width"), N_("Metres, for all people together; 0 when it doesn’t matter"), 1, 1, 0.5 },
-  { "space-length", N_("Length"), N_("Metres; 0 when it doesn’t matter"), 1, 1, 0.5 },
+  { "space-width", N_("Width"), N_("for all people together; 0 when it doesn’t matter"), LAP_UNIT_DISTANCE, 1, 0.5 },
+  { "space-length", N_("Length"), N_("for all people together; 0 when it doesn’t matter"), LAP_UNIT_DISTANCE, 1, 0.5 },
   { "quiet", N_("Quiet"), N_("Somebody lives below") },
   { NULL, N_("Effort wanted in main parts") },
   { "band-low", N_("At least"), N_("Percent of heart-rate reserve"), 0.01, 0, 5 },
@@ -32,8 +32,8 @@ static const LapFormRow rows[] = {
   { "film-sound", N_("Sound") },
   { "film-frame", N_("Frame") },
   { "film-lens", N_("Lens"), N_("Millimetres, as on full frame"), 1, 0, 1 },
-  { "film-room", N_("Farthest camera"), N_("Metres that the room gives"), 1, 1, 0.5 },
-  { "film-camera-height", N_("Height of the camera"), N_("Metres"), 1, 1, 0.1 },
+  { "film-room", N_("Farthest camera"), N_("as far as the room allows"), LAP_UNIT_DISTANCE, 1, 0.5 },
+  { "film-camera-height", N_("Height of the camera"), NULL, LAP_UNIT_DISTANCE, 1, 0.1 },
   { "film-lead", N_("Lead"), N_("Seconds the camera runs before the clock starts"), 1, 0, 1 },
 };
 

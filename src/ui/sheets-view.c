@@ -5,6 +5,7 @@
  */
 #include "ui/sheets-view.h"
 
+#include "base/customs.h"
 #include "ui/column.h"
 #include "ui/document-sheets.h"
 #include "ui/export.h"
@@ -79,7 +80,7 @@ show_reads (LapSheetsView *self)
 {
   for (guint i = 0; i < LAP_N_READS; i++) {
     double cap = self->pages != NULL ? lap_pages_cap (self->pages, i) : 0;
-    g_autofree char *text = g_strdup_printf (_("%.1f m"), lap_cap_distance (cap, LAP_ARC_READABLE));
+    g_autofree char *text = lap_distance_text (lap_cap_distance (cap, LAP_ARC_READABLE));
 
     if (self->read_rows[i] == NULL)
       continue;
@@ -189,7 +190,7 @@ show_choice (LapSheetsView *self)
   adw_combo_row_set_selected (ADW_COMBO_ROW (self->ink), options->ink);
   adw_combo_row_set_selected (ADW_COMBO_ROW (self->pieces), self->choice.pieces + 1);
   gtk_switch_set_active (GTK_SWITCH (self->landscape), options->landscape);
-  gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->distance), options->distance);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->distance), options->distance / lap_distance_unit ());
   for (guint i = 0; i < G_N_ELEMENTS (card_counts); i++)
     if (card_counts[i] == options->cards)
       adw_combo_row_set_selected (ADW_COMBO_ROW (self->cards), i);
@@ -208,7 +209,7 @@ read_choice (LapSheetsView *self)
   options->paper = adw_combo_row_get_selected (ADW_COMBO_ROW (self->paper));
   options->ink = adw_combo_row_get_selected (ADW_COMBO_ROW (self->ink));
   options->landscape = gtk_switch_get_active (GTK_SWITCH (self->landscape));
-  options->distance = gtk_spin_button_get_value (GTK_SPIN_BUTTON (self->distance));
+  options->distance = gtk_spin_button_get_value (GTK_SPIN_BUTTON (self->distance)) * lap_distance_unit ();
   options->cards = card_counts[adw_combo_row_get_selected (ADW_COMBO_ROW (self->cards))];
   options->body = gtk_switch_get_active (GTK_SWITCH (self->switches[SWITCH_BODY]));
   options->unfolded = gtk_switch_get_active (GTK_SWITCH (self->switches[SWITCH_UNFOLDED]));
@@ -476,6 +477,20 @@ fill_rows (LapSheetsView *self)
   add_reads (self);
 }
 
+/* The distance that names are read from is typed in what the locale measures with. */
+static void
+say_unit (LapSheetsView *self)
+{
+  GtkAdjustment *range = gtk_spin_button_get_adjustment (GTK_SPIN_BUTTON (self->distance));
+  gboolean feet = lap_customs ().feet;
+
+  gtk_adjustment_set_upper (range, gtk_adjustment_get_upper (range) / lap_distance_unit ());
+  adw_action_row_set_subtitle (ADW_ACTION_ROW (self->distance_row),
+                               feet ? _("feet; 0 suits the paper") : _("metres; 0 suits the paper"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->distance), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  feet ? _("Names read from, feet") : _("Names read from, metres"), -1);
+}
+
 static void
 lap_sheets_view_init (LapSheetsView *self)
 {
@@ -483,6 +498,7 @@ lap_sheets_view_init (LapSheetsView *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_widget_set_layout_manager (self->side, lap_column_new (WIDE));
   fill_rows (self);
+  say_unit (self);
   self->loading = FALSE;
   self->page = lap_sheet_page_new (PREVIEW);
   adw_bin_set_child (ADW_BIN (self->preview), self->page);

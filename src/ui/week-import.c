@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-import.h"
 
+#include "base/customs.h"
 #include "store/class-table.h"
 #include "store/read-file.h"
 #include "ui/files.h"
@@ -44,7 +45,7 @@ row_line (const LapWeek *week, const LapTableRow *row)
   g_autofree char *minutes = g_strdup_printf (_("%d min"), c->minutes);
 
   if (c->day >= 0) {
-    g_autofree char *start = lap_time_text (c->start), *end = lap_time_text (lap_class_end (c));
+    g_autofree char *start = lap_time_of_day_text (c->start), *end = lap_time_of_day_text (lap_class_end (c));
 
     g_string_append_printf (line, _("%1$s %2$s–%3$s"), lap_words_label (&lap_days, c->day), start, end);
   } else {

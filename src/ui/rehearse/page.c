@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/rehearse/page.h"
 
+#include "base/customs.h"
 #include "place/safety.h"
 #include "ui/rehearse/sound.h"
 #include "ui/settings.h"
@@ -60,7 +61,7 @@ show_reading (LapRehearsePage *self)
 {
   g_autoptr (GdkMonitor) monitor = monitor_or_own (self);
   int height = monitor != NULL ? gdk_monitor_get_height_mm (monitor) : 0;
-  g_autofree char *text = NULL;
+  g_autofree char *seconds = NULL, *words = NULL, *small = NULL, *text = NULL;
   GdkRectangle pixels;
   double share;
 
@@ -71,10 +72,12 @@ show_reading (LapRehearsePage *self)
   }
   gdk_monitor_get_geometry (monitor, &pixels);
   share = MIN (pixels.height / 100.0, pixels.width / 140.0) / MAX (pixels.height, 1);
-  text = g_strdup_printf (_("Filling this screen, the seconds are read from %.0f m, a name and the words to say from "
-                            "%.1f m, smaller lines from %.1f m."), lap_stage_reads_from (UNITS_SECONDS, share, height),
-                          lap_stage_reads_from (UNITS_WORDS, share, height),
-                          lap_stage_reads_from (UNITS_SMALL, share, height));
+  seconds = lap_distance_text (lap_stage_reads_from (UNITS_SECONDS, share, height));
+  words = lap_distance_text (lap_stage_reads_from (UNITS_WORDS, share, height));
+  small = lap_distance_text (lap_stage_reads_from (UNITS_SMALL, share, height));
+  /* Translators: three distances, such as "4.5 m". */
+  text = g_strdup_printf (_("Filling this screen, the seconds are read from %1$s, a name and the words to say from %2$s, "
+                            "smaller lines from %3$s."), seconds, words, small);
   adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->screen), text);
 }
 

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/labels.h"
 
+#include "base/customs.h"
 #include "ui/palette.h"
 #include "ui/score/paint.h"
 #include "ui/week/card.h"
@@ -236,7 +237,7 @@ lap_week_hours_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   lap_paint_rect (snapshot, &ink, 0, height - 2, width, 1);
   for (int minute = (score->first + step - 1) / step * step; minute <= score->last; minute += step) {
-    g_autofree char *text = lap_time_text (minute);
+    g_autofree char *text = lap_time_of_day_text (minute);
     g_autoptr (PangoLayout) layout = layout_new (widget, text, 0.9, FALSE);
     double x = round (left + lap_week_score_x (score, axis, minute)), wide = width_of (layout);
     double at = CLAMP (x - wide / 2, 0, MAX (0, width - wide));

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/words.h"
 
+#include "base/customs.h"
+
 #include <glib/gi18n-lib.h>
 
 static void
@@ -28,7 +30,7 @@ lap_week_box_spoken (const LapWeekScore *score, guint index)
 {
   const LapWeekBox *box = &score->boxes[index];
   const LapOccurrence *o = lap_occurrence_nth (score->occurrences, box->occurrence);
-  g_autofree char *start = lap_time_text (box->start), *end = lap_time_text (box->end), *when = NULL;
+  g_autofree char *start = lap_time_of_day_text (box->start), *end = lap_time_of_day_text (box->end), *when = NULL;
   g_autofree char *warning = g_strdup_printf (_("warning %u"), box->warning);
   GString *text = g_string_new (lap_class_title (box->c));
 
@@ -93,8 +95,8 @@ lap_place_text (const LapWeek *week, const LapPlace *place, int minutes)
     return g_string_free (text, FALSE);
   }
   day = lap_short_day_text (place->day);
-  start = lap_time_text (place->start);
-  end = lap_time_text (MIN (place->start + minutes, LAP_DAY_MINUTES));
+  start = lap_time_of_day_text (place->start);
+  end = lap_time_of_day_text (MIN (place->start + minutes, LAP_DAY_MINUTES));
   g_string_append_printf (text, "%s %s–%s", day, start, end);
   add (text, room != NULL ? lap_room_title (room) : NULL);
   add (text, coach != NULL ? lap_coach_title (coach) : NULL);

@@ -10,7 +10,6 @@
 #include "edit/verbs-time.h"
 #include "ui/balance.h"
 #include "ui/chooser.h"
-#include "ui/column.h"
 #include "ui/figures.h"
 #include "ui/pane-more.h"
 #include "ui/player.h"
@@ -19,7 +18,6 @@
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
 
-#define WIDE 16.5 /* lines of text */
 
 struct _LapPane {
   GtkWidget        parent_instance;
@@ -387,6 +385,7 @@ lap_pane_class_init (LapPaneClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, rest_cb);
   gtk_widget_class_bind_template_callback (widget_class, seconds_cb);
   gtk_widget_class_bind_template_callback (widget_class, lap_pane_commit);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "pane");
 }
 
@@ -394,7 +393,6 @@ static void
 lap_pane_init (LapPane *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
-  gtk_widget_set_layout_manager (GTK_WIDGET (self), lap_column_new (WIDE));
 }
 
 void

@@ -7,6 +7,7 @@
 #include "ui/sheets-view.h"
 #include "ui/find-bar.h"
 #include "ui/heading.h"
+#include "ui/later.h"
 #include "ui/meter.h"
 #include "ui/rehearse/page.h"
 #include "ui/remember.h"
@@ -19,8 +20,8 @@
 struct _LapSessionWindow {
   LapWindow        parent_instance;
   LapScoreContext *context;
-  GtkWidget       *meter, *find, *desk, *shelf, *heading, *score, *warnings, *pane;
-  GtkWidget       *rehearse, *sheets, *script, *catalogue_toggle, *pane_toggle;
+  GtkWidget       *meter, *find, *desk, *heading, *score, *catalogue_toggle, *pane_toggle;
+  LapLater        *shelf, *warnings, *pane, *rehearse, *sheets, *script;
   GMenuModel      *more;
 };
 
@@ -63,7 +64,7 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
   lap_desk_set_shown (desk, LAP_DESK_START, shown);
   if (shown) {
     lap_window_show_view (LAP_WINDOW (self), "plan");
-    lap_shelf_find (LAP_SHELF (self->shelf));
+    lap_shelf_find (lap_window_shelf (LAP_WINDOW (self)));
   }
 }
 
@@ -121,16 +122,19 @@ print_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
   lap_window_commit (LAP_WINDOW (self));
   lap_window_show_view (LAP_WINDOW (self), "sheets");
-  lap_sheets_view_print (LAP_SHEETS_VIEW (self->sheets));
+  lap_sheets_view_print (LAP_SHEETS_VIEW (lap_later_get (self->sheets)));
 }
 
 static void
 lap_session_window_commit (LapWindow *window)
 {
   LapSessionWindow *self = LAP_SESSION_WINDOW (window);
+  GtkWidget *pane = lap_later_peek (self->pane), *script = lap_later_peek (self->script);
 
-  lap_pane_commit (LAP_PANE (self->pane));
-  lap_script_view_commit (LAP_SCRIPT_VIEW (self->script));
+  if (pane != NULL)
+    lap_pane_commit (LAP_PANE (pane));
+  if (script != NULL)
+    lap_script_view_commit (LAP_SCRIPT_VIEW (script));
 }
 
 static char *
@@ -197,13 +201,8 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   g_type_ensure (LAP_TYPE_METER);
   g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
-  g_type_ensure (LAP_TYPE_WARNINGS);
-  g_type_ensure (LAP_TYPE_PANE);
-  g_type_ensure (LAP_TYPE_SHEETS_VIEW);
-  g_type_ensure (LAP_TYPE_SCRIPT_VIEW);
-  g_type_ensure (LAP_TYPE_REHEARSE_PAGE);
+  g_type_ensure (LAP_TYPE_LATER);
   g_type_ensure (LAP_TYPE_DESK);
-  g_type_ensure (LAP_TYPE_SHELF);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/session-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, more);
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, meter);
@@ -240,15 +239,84 @@ chosen_cb (LapSessionWindow *self, guint n)
     lap_score_select (self->context, box);
 }
 
-static void
-connect_warnings (LapSessionWindow *self, LapDocument *document)
-{
-  LapWarnings *warnings = LAP_WARNINGS (self->warnings);
+/* The parts that are built when they are first shown */
 
-  lap_warnings_set_document (warnings, document);
+static GtkWidget *
+build_warnings (gpointer owner)
+{
+  LapSessionWindow *self = owner;
+  GtkWidget *warnings = g_object_new (LAP_TYPE_WARNINGS, NULL);
+
+  lap_warnings_set_document (LAP_WARNINGS (warnings), self->context->document);
   g_signal_connect_object (warnings, "chosen", G_CALLBACK (chosen_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (warnings, "preview", G_CALLBACK (lap_score_preview), self->context, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->context, "warning", G_CALLBACK (lap_warnings_choose), warnings, G_CONNECT_SWAPPED);
+  return warnings;
+}
+
+/* The mark of a warning was clicked. */
+static void
+warning_cb (LapSessionWindow *self, guint n)
+{
+  lap_warnings_choose (lap_window_warnings (LAP_WINDOW (self)), n);
+}
+
+static GtkWidget *
+build_shelf (gpointer owner)
+{
+  LapSessionWindow *self = owner;
+  GtkWidget *shelf = g_object_new (LAP_TYPE_SHELF, NULL);
+
+  lap_shelf_set_context (LAP_SHELF (shelf), self->context);
+  g_signal_connect_object (lap_shelf_grid (LAP_SHELF (shelf)), "dragging", G_CALLBACK (dragging_cb), self,
+                           G_CONNECT_SWAPPED);
+  return shelf;
+}
+
+static GtkWidget *
+build_pane (gpointer owner)
+{
+  GtkWidget *pane = g_object_new (LAP_TYPE_PANE, NULL);
+
+  lap_pane_set_context (LAP_PANE (pane), LAP_SESSION_WINDOW (owner)->context);
+  return pane;
+}
+
+static GtkWidget *
+build_rehearse (gpointer owner)
+{
+  GtkWidget *page = g_object_new (LAP_TYPE_REHEARSE_PAGE, NULL);
+
+  lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (page), LAP_SESSION_WINDOW (owner)->context);
+  return page;
+}
+
+static GtkWidget *
+build_sheets (gpointer owner)
+{
+  GtkWidget *view = g_object_new (LAP_TYPE_SHEETS_VIEW, NULL);
+
+  lap_sheets_view_set_document (LAP_SHEETS_VIEW (view), lap_window_document (owner));
+  return view;
+}
+
+static GtkWidget *
+build_script (gpointer owner)
+{
+  GtkWidget *view = g_object_new (LAP_TYPE_SCRIPT_VIEW, NULL);
+
+  lap_script_view_set_context (LAP_SCRIPT_VIEW (view), LAP_SESSION_WINDOW (owner)->context);
+  return view;
+}
+
+static void
+set_parts (LapSessionWindow *self)
+{
+  lap_later_set (self->warnings, build_warnings, self);
+  lap_later_set (self->shelf, build_shelf, self);
+  lap_later_set (self->pane, build_pane, self);
+  lap_later_set (self->rehearse, build_rehearse, self);
+  lap_later_set (self->sheets, build_sheets, self);
+  lap_later_set (self->script, build_script, self);
 }
 
 static void
@@ -266,14 +334,8 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
   self->context = lap_score_context_new (document);
   lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
   lap_find_bar_set_context (LAP_FIND_BAR (self->find), self->context);
-  connect_warnings (self, document);
-  lap_pane_set_context (LAP_PANE (self->pane), self->context);
-  lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
-  lap_rehearse_page_set_context (LAP_REHEARSE_PAGE (self->rehearse), self->context);
-  lap_script_view_set_context (LAP_SCRIPT_VIEW (self->script), self->context);
-  lap_shelf_set_context (LAP_SHELF (self->shelf), self->context);
-  g_signal_connect_object (lap_shelf_grid (LAP_SHELF (self->shelf)), "dragging", G_CALLBACK (dragging_cb), self,
-                           G_CONNECT_SWAPPED);
+  set_parts (self);
+  g_signal_connect_object (self->context, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   document_cb (self, document);
@@ -298,17 +360,17 @@ lap_window_score (LapWindow *self)
 LapPane *
 lap_window_pane (LapWindow *self)
 {
-  return LAP_PANE (LAP_SESSION_WINDOW (self)->pane);
+  return LAP_PANE (lap_later_get (LAP_SESSION_WINDOW (self)->pane));
 }
 
 LapShelf *
 lap_window_shelf (LapWindow *self)
 {
-  return LAP_SHELF (LAP_SESSION_WINDOW (self)->shelf);
+  return LAP_SHELF (lap_later_get (LAP_SESSION_WINDOW (self)->shelf));
 }
 
 LapWarnings *
 lap_window_warnings (LapWindow *self)
 {
-  return LAP_WARNINGS (LAP_SESSION_WINDOW (self)->warnings);
+  return LAP_WARNINGS (lap_later_get (LAP_SESSION_WINDOW (self)->warnings));
 }

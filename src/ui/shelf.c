@@ -9,7 +9,6 @@
 #include "edit/add.h"
 #include "edit/own.h"
 #include "edit/verbs-blocks.h"
-#include "ui/column.h"
 #include "ui/desk.h"
 #include "ui/own-dialog.h"
 #include "ui/personal.h"
@@ -25,8 +24,6 @@
 #define GROUP_REGIONS  2
 #define GROUP_OTHER    (GROUP_REGIONS + LAP_N_REGIONS) /* works nothing hard */
 #define N_GROUPS       (GROUP_OTHER + 1)
-
-#define WIDE 13 /* lines of text: two tiles */
 
 struct _LapShelf {
   GtkWidget        parent_instance;
@@ -386,6 +383,7 @@ lap_shelf_class_init (LapShelfClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, key_cb);
   gtk_widget_class_bind_template_callback (widget_class, add_cb);
   gtk_widget_class_bind_template_callback (widget_class, clear_cb);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_set_css_name (widget_class, "shelf");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_REGION);
 }
@@ -396,7 +394,6 @@ lap_shelf_init (LapShelf *self)
   for (guint g = 0; g < N_GROUPS; g++)
     self->groups[g] = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_exercise_unref);
   gtk_widget_init_template (GTK_WIDGET (self));
-  gtk_widget_set_layout_manager (GTK_WIDGET (self), lap_column_new (WIDE));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Catalogue"), -1);
 }
 

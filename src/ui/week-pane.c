@@ -1,14 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-pane.h"
 
-#include "ui/column.h"
 #include "ui/week-coaches.h"
 #include "ui/week-load.h"
 
 #include <glib/gi18n-lib.h>
 
 /* Lines of text that it is wide. */
-#define WIDE 16.5
 
 struct _LapWeekPane {
   GtkWidget    parent_instance;
@@ -80,6 +78,7 @@ lap_week_pane_class_init (LapWeekPaneClass *klass)
   g_type_ensure (LAP_TYPE_LOAD_CHART);
   g_type_ensure (LAP_TYPE_WEEK_COACHES);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/week-pane.ui");
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
   gtk_widget_class_bind_template_child (widget_class, LapWeekPane, pages);
   gtk_widget_class_bind_template_child (widget_class, LapWeekPane, class_pane);
   gtk_widget_class_bind_template_child (widget_class, LapWeekPane, warnings);
@@ -94,7 +93,6 @@ static void
 lap_week_pane_init (LapWeekPane *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
-  gtk_widget_set_layout_manager (GTK_WIDGET (self), lap_column_new (WIDE));
 }
 
 void

@@ -3,6 +3,7 @@
 
 #include "ui/application.h"
 #include "ui/desk.h"
+#include "ui/later.h"
 #include "ui/sheets-view.h"
 #include "ui/week-fill.h"
 #include "ui/week-import.h"
@@ -15,7 +16,8 @@
 struct _LapWeekWindow {
   LapWindow    parent_instance;
   LapWeekView *view;
-  GtkWidget   *desk, *plan, *dates, *pane, *pane_toggle, *sheets;
+  GtkWidget   *desk, *plan, *dates, *pane_toggle;
+  LapLater    *pane, *sheets;
   GMenuModel  *more;
 };
 
@@ -24,7 +26,10 @@ G_DEFINE_FINAL_TYPE (LapWeekWindow, lap_week_window, LAP_TYPE_WINDOW)
 static void
 lap_week_window_commit (LapWindow *window)
 {
-  lap_week_pane_commit (LAP_WEEK_PANE (LAP_WEEK_WINDOW (window)->pane));
+  GtkWidget *pane = lap_later_peek (LAP_WEEK_WINDOW (window)->pane);
+
+  if (pane != NULL)
+    lap_week_pane_commit (LAP_WEEK_PANE (pane));
 }
 
 static char *
@@ -89,7 +94,7 @@ print_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   lap_window_commit (LAP_WINDOW (widget));
   lap_window_show_view (LAP_WINDOW (widget), "sheets");
-  lap_sheets_view_print (LAP_SHEETS_VIEW (LAP_WEEK_WINDOW (widget)->sheets));
+  lap_sheets_view_print (LAP_SHEETS_VIEW (lap_later_get (LAP_WEEK_WINDOW (widget)->sheets)));
 }
 
 static void
@@ -118,8 +123,10 @@ static void
 selected_cb (LapWeekWindow *self)
 {
   g_auto (GStrv) ids = lap_week_view_selected (self->view);
+  GtkWidget *pane = lap_later_peek (self->pane);
 
-  lap_week_pane_select (LAP_WEEK_PANE (self->pane), (const char * const *) ids);
+  if (pane != NULL)
+    lap_week_pane_select (LAP_WEEK_PANE (pane), (const char * const *) ids);
 }
 
 static void
@@ -145,6 +152,30 @@ warning_cb (LapWeekWindow *self, guint n)
 
   if (warning->n_classes > 0)
     lap_week_view_show (self->view, lap_warning_class (checkup, warning, 0)->id);
+}
+
+static GtkWidget *
+build_pane (gpointer owner)
+{
+  LapWeekWindow *self = owner;
+  GtkWidget *pane = g_object_new (LAP_TYPE_WEEK_PANE, NULL);
+  g_auto (GStrv) ids = lap_week_view_selected (self->view);
+
+  lap_week_pane_set_document (LAP_WEEK_PANE (pane), lap_window_document (LAP_WINDOW (self)));
+  lap_week_pane_select (LAP_WEEK_PANE (pane), (const char * const *) ids);
+  g_signal_connect_object (pane, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (pane, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (pane, "preview", G_CALLBACK (lap_week_view_preview), self->view, G_CONNECT_SWAPPED);
+  return pane;
+}
+
+static GtkWidget *
+build_sheets (gpointer owner)
+{
+  GtkWidget *view = g_object_new (LAP_TYPE_SHEETS_VIEW, NULL);
+
+  lap_sheets_view_set_document (LAP_SHEETS_VIEW (view), lap_window_document (owner));
+  return view;
 }
 
 static void
@@ -182,8 +213,7 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
   LAP_WINDOW_CLASS (klass)->subtitle = lap_week_window_subtitle;
   g_type_ensure (LAP_TYPE_DESK);
   g_type_ensure (LAP_TYPE_WEEK_DATES);
-  g_type_ensure (LAP_TYPE_WEEK_PANE);
-  g_type_ensure (LAP_TYPE_SHEETS_VIEW);
+  g_type_ensure (LAP_TYPE_LATER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/week-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, more);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, desk);
@@ -212,13 +242,10 @@ lap_week_window_new (GtkApplication *application, LapDocument *document)
   gtk_widget_set_vexpand (GTK_WIDGET (self->view), TRUE);
   gtk_box_append (GTK_BOX (self->plan), GTK_WIDGET (self->view));
   lap_week_dates_set_document (LAP_WEEK_DATES (self->dates), document);
-  lap_week_pane_set_document (LAP_WEEK_PANE (self->pane), document);
-  lap_sheets_view_set_document (LAP_SHEETS_VIEW (self->sheets), document);
+  lap_later_set (self->pane, build_pane, self);
+  lap_later_set (self->sheets, build_sheets, self);
   g_signal_connect_object (self->view, "selected", G_CALLBACK (selected_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->view, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->pane, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->pane, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->pane, "preview", G_CALLBACK (lap_week_view_preview), self->view, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   document_cb (self, document);
   lap_window_set_document (LAP_WINDOW (self), document);
@@ -235,5 +262,5 @@ lap_week_window_view (LapWeekWindow *self)
 LapWeekPane *
 lap_week_window_pane (LapWeekWindow *self)
 {
-  return LAP_WEEK_PANE (self->pane);
+  return LAP_WEEK_PANE (lap_later_get (self->pane));
 }

@@ -18,9 +18,10 @@ static LapSheetsView *
 open_view (LapWindow *window)
 {
   GtkWidget *stack = windows_find (GTK_WIDGET (window), ADW_TYPE_VIEW_STACK, NULL);
-  GtkWidget *view = windows_find (GTK_WIDGET (window), LAP_TYPE_SHEETS_VIEW, NULL);
+  GtkWidget *view;
 
   adw_view_stack_set_visible_child_name (ADW_VIEW_STACK (stack), "sheets");
+  view = windows_find (GTK_WIDGET (window), LAP_TYPE_SHEETS_VIEW, NULL);
   for (int i = 0; i < 200 && lap_sheets_view_pages (LAP_SHEETS_VIEW (view)) == NULL; i++)
     windows_settle (window);
   g_assert_nonnull (lap_sheets_view_pages (LAP_SHEETS_VIEW (view)));

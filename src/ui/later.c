@@ -1,0 +1,126 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "ui/later.h"
+
+#include "ui/column.h"
+
+struct _LapLater {
+  GtkWidget     parent_instance;
+  LapLaterBuild build;
+  gpointer      owner;
+  GtkWidget    *part;  /* NULL while it isn't built */
+  gulong        frame; /* waits for the first */
+  guint         idle;  /* builds */
+};
+
+enum { PROP_0, PROP_LINES, N_PROPS };
+static GParamSpec *props[N_PROPS];
+
+G_DEFINE_FINAL_TYPE (LapLater, lap_later, GTK_TYPE_WIDGET)
+
+static void
+forget (LapLater *self)
+{
+  if (self->frame != 0)
+    g_signal_handler_disconnect (gtk_widget_get_frame_clock (GTK_WIDGET (self)), self->frame);
+  self->frame = 0;
+  g_clear_handle_id (&self->idle, g_source_remove);
+}
+
+static gboolean
+idle_cb (gpointer data)
+{
+  LapLater *self = data;
+
+  self->idle = 0;
+  lap_later_get (self);
+  return G_SOURCE_REMOVE;
+}
+
+/* The frame goes out before anything is built. */
+static void
+painted_cb (LapLater *self)
+{
+  forget (self);
+  self->idle = g_idle_add (idle_cb, self);
+}
+
+static void
+lap_later_map (GtkWidget *widget)
+{
+  LapLater *self = LAP_LATER (widget);
+  GdkFrameClock *clock = gtk_widget_get_frame_clock (widget);
+
+  GTK_WIDGET_CLASS (lap_later_parent_class)->map (widget);
+  if (self->part != NULL)
+    return;
+  if (gdk_frame_clock_get_frame_counter (clock) > 0)
+    lap_later_get (self);
+  else
+    self->frame = g_signal_connect_swapped (clock, "after-paint", G_CALLBACK (painted_cb), self);
+}
+
+static void
+lap_later_unmap (GtkWidget *widget)
+{
+  forget (LAP_LATER (widget));
+  GTK_WIDGET_CLASS (lap_later_parent_class)->unmap (widget);
+}
+
+static void
+lap_later_set_property (GObject *object, guint id, const GValue *value, GParamSpec *pspec)
+{
+  if (id == PROP_LINES)
+    gtk_widget_set_layout_manager (GTK_WIDGET (object), lap_column_new (g_value_get_double (value)));
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
+}
+
+static void
+lap_later_dispose (GObject *object)
+{
+  g_clear_pointer (&LAP_LATER (object)->part, gtk_widget_unparent);
+  G_OBJECT_CLASS (lap_later_parent_class)->dispose (object);
+}
+
+static void
+lap_later_class_init (LapLaterClass *klass)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  object_class->dispose = lap_later_dispose;
+  object_class->set_property = lap_later_set_property;
+  widget_class->map = lap_later_map;
+  widget_class->unmap = lap_later_unmap;
+  props[PROP_LINES] = g_param_spec_double ("lines", NULL, NULL, 0, 100, 0, G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (object_class, N_PROPS, props);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
+}
+
+static void
+lap_later_init (LapLater *self)
+{
+}
+
+void
+lap_later_set (LapLater *self, LapLaterBuild build, gpointer owner)
+{
+  self->build = build;
+  self->owner = owner;
+}
+
+GtkWidget *
+lap_later_get (LapLater *self)
+{
+  if (self->part == NULL) {
+    self->part = self->build (self->owner);
+    gtk_widget_set_parent (self->part, GTK_WIDGET (self));
+  }
+  return self->part;
+}
+
+GtkWidget *
+lap_later_peek (LapLater *self)
+{
+  return self->part;
+}

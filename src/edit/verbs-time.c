@@ -161,15 +161,22 @@ set_change (LapEdits *edits, const LapTimeSource *source, int seconds)
 }
 
 static void
-set_step (LapEdits *edits, const LapTimeSource *source, int seconds)
+put_step (LapRows *rows, const LapTimeSource *source, int seconds)
 {
-  g_autoptr (LapRows) rows = lap_rows_copy (LAP_PART (source->object)->steps);
   LapStep *step = lap_rows_nth (rows, LapStep, source->step);
 
   if (source->what == LAP_TIME_WORK)
     step->work = seconds;
   else
     step->rest = seconds;
+}
+
+static void
+set_step (LapEdits *edits, const LapTimeSource *source, int seconds)
+{
+  g_autoptr (LapRows) rows = lap_rows_copy (LAP_PART (source->object)->steps);
+
+  put_step (rows, source, seconds);
   lap_edits_set_boxed (edits, source->object, "steps", LAP_TYPE_ROWS, rows);
 }
 
@@ -220,5 +227,63 @@ lap_verb_set_time (const LapTimeSource *source, int seconds, LapCatalogue *catal
     set_step (edits, source, seconds);
   else
     lap_edits_set_int (edits, source->object, source->property, seconds + source->added);
+  return edits;
+}
+
+static const LapTimeSet *
+nth_set (const GArray *sets, guint i)
+{
+  return &g_array_index (sets, LapTimeSet, i);
+}
+
+static gboolean
+is_step_of (const LapTimeSet *set, gpointer part)
+{
+  return set->source.step >= 0 && set->source.object == part;
+}
+
+/* All steps of the part of @sets[@from], in one row of edits: each of its own would take the one before back. */
+static void
+set_steps (LapEdits *edits, const GArray *sets, guint from)
+{
+  LapObject *part = nth_set (sets, from)->source.object;
+  g_autoptr (LapRows) rows = lap_rows_copy (LAP_PART (part)->steps);
+  gboolean changed = FALSE;
+
+  for (guint i = from; i < sets->len; i++)
+    if (is_step_of (nth_set (sets, i), part)) {
+      put_step (rows, &nth_set (sets, i)->source, nth_set (sets, i)->seconds);
+      changed |= nth_set (sets, i)->seconds != nth_set (sets, i)->source.seconds;
+    }
+  if (changed)
+    lap_edits_set_boxed (edits, part, "steps", LAP_TYPE_ROWS, rows);
+}
+
+/* Whether one of @sets before @at sets the same, or has set all steps of the same part. */
+static gboolean
+is_done (const GArray *sets, guint at)
+{
+  const LapTimeSet *set = nth_set (sets, at);
+
+  for (guint i = 0; i < at; i++)
+    if (lap_time_same (&nth_set (sets, i)->source, &set->source) ||
+        (set->source.step >= 0 && is_step_of (nth_set (sets, i), set->source.object)))
+      return TRUE;
+  return FALSE;
+}
+
+LapEdits *
+lap_verb_set_times (const GArray *sets, const char *label, LapCatalogue *catalogue)
+{
+  LapEdits *edits = lap_edits_new (label);
+
+  for (guint i = 0; i < sets->len; i++) {
+    if (is_done (sets, i))
+      continue;
+    if (nth_set (sets, i)->source.step >= 0)
+      set_steps (edits, sets, i);
+    else
+      lap_edits_append (edits, lap_verb_set_time (&nth_set (sets, i)->source, nth_set (sets, i)->seconds, catalogue));
+  }
   return edits;
 }

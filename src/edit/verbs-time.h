@@ -57,4 +57,14 @@ LapEdits *lap_verb_set_time (const LapTimeSource *source,
                              int                  seconds,
                              LapCatalogue        *catalogue);
 
+typedef struct {
+  LapTimeSource source;
+  int           seconds; /* that it becomes */
+} LapTimeSet;
+
+/* All of @sets, of LapTimeSet, as one deed called @label. What several of them share is set once, as the first says. */
+LapEdits *lap_verb_set_times (const GArray       *sets,
+                              const char         *label,
+                              LapCatalogue       *catalogue);
+
 G_END_DECLS

@@ -43,32 +43,25 @@ source_of (LapPane *self, LapTimeWhat what, LapTimeSource *source)
   return lap_time_source (self->shown, MAX (self->context->round, 1), what, source);
 }
 
-/* All exercises that are selected become @seconds long, each in its round, as one step. Seconds that several of them
- * share are set once. */
+/* All exercises that are selected become @seconds long, each in its round, as one step. */
 static void
 set_chosen (LapPane *self, LapTimeWhat what, int seconds)
 {
   g_autoptr (GPtrArray) blocks = lap_score_chosen (self->context);
-  g_autoptr (GArray) done = g_array_new (FALSE, FALSE, sizeof (LapTimeSource));
-  LapEdits *edits = lap_edits_new (what == LAP_TIME_WORK ? _("Change the work") : _("Change the rest"));
+  g_autoptr (GArray) sets = g_array_new (FALSE, FALSE, sizeof (LapTimeSet));
 
   for (guint i = 0; i < blocks->len; i++) {
     LapBlock *block = blocks->pdata[i];
-    gboolean again = FALSE;
-    LapTimeSource source;
+    LapTimeSet set;
 
     if (block->kind != LAP_BLOCK_EXERCISE ||
-        !lap_time_source (block, MAX (lap_score_round_of (self->context, block), 1), what, &source))
+        !lap_time_source (block, MAX (lap_score_round_of (self->context, block), 1), what, &set.source))
       continue;
-    for (guint k = 0; k < done->len; k++)
-      again |= lap_time_same (&g_array_index (done, LapTimeSource, k), &source);
-    if (again)
-      continue;
-    g_array_append_val (done, source);
-    lap_edits_append (edits, lap_verb_set_time (&source, CLAMP (seconds, source.least, source.most),
-                                                lap_document_catalogue (self->context->document)));
+    set.seconds = CLAMP (seconds, set.source.least, set.source.most);
+    g_array_append_val (sets, set);
   }
-  apply (self, edits);
+  apply (self, lap_verb_set_times (sets, what == LAP_TIME_WORK ? _("Change the work") : _("Change the rest"),
+                                   lap_document_catalogue (self->context->document)));
 }
 
 /* An adjustment tells late of a value that was set while it told of another: by then the source says that. */

@@ -216,6 +216,39 @@ test_set_time (void)
     }
 }
 
+/* A ladder: the rounds of both blocks have seconds of their own, written in one row of the part; what two blocks share
+ * is set once. */
+static void
+test_set_times (void)
+{
+  g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
+  g_autoptr (LapSession) session = session_of ("abc*3");
+  LapPart *part = lap_session_nth (session, 0);
+  g_autoptr (LapRows) steps = lap_rows_new (&lap_kind_steps);
+  g_autoptr (GArray) sets = g_array_new (FALSE, FALSE, sizeof (LapTimeSet));
+  g_autoptr (LapEdits) edits = NULL;
+  static const int rounds[] = { 1, 3, 3 }, works[] = { 55, 31, 57 };
+
+  for (int s = 0; s < 3; s++)
+    *(LapStep *) lap_rows_add (steps) = (LapStep) { 30 + s, 10 + s, NULL };
+  g_object_set (part, "steps", steps, NULL);
+  for (guint i = 0; i < 3; i++) {
+    LapTimeSet set;
+
+    g_assert_true (lap_time_source (lap_part_nth (part, i), rounds[i], LAP_TIME_WORK, &set.source));
+    set.seconds = set.source.seconds + 25;
+    g_array_append_val (sets, set);
+  }
+  edits = lap_verb_set_times (sets, "Longer", catalogue);
+  g_assert_cmpuint (lap_edits_n (edits), ==, 1);
+  g_assert_cmpstr (lap_edits_label (edits), ==, "Longer");
+  lap_edits_swap (edits);
+  for (int s = 0; s < 3; s++) {
+    g_assert_cmpint (lap_rows_nth (part->steps, LapStep, s)->work, ==, works[s]);
+    g_assert_cmpint (lap_rows_nth (part->steps, LapStep, s)->rest, ==, 10 + s);
+  }
+}
+
 static const struct { int seconds, least, most, by, next; } nexts[] = {
   { 40, 1, 10800, 5, 45 },  { 42, 1, 10800, 5, 45 },    { 42, 1, 10800, -5, 40 },  { 40, 1, 10800, -5, 35 },
   { 5, 1, 10800, -5, 5 },   { 3, 1, 10800, -5, 3 },     { 5, 1, 10800, -1, 4 },    { 1, 1, 10800, -1, 1 },
@@ -271,6 +304,7 @@ main (int argc, char **argv)
   g_test_add_func ("/edit/verbs/insert", test_insert);
   g_test_add_func ("/edit/verbs/sources", test_sources);
   g_test_add_func ("/edit/verbs/set-time", test_set_time);
+  g_test_add_func ("/edit/verbs/set-times", test_set_times);
   g_test_add_func ("/edit/verbs/next", test_next);
   g_test_add_func ("/edit/verbs/only-here", test_only_here);
   return g_test_run ();

@@ -44,42 +44,28 @@ move (LapBlocksLane *lane, LapScoreContext *context, int by)
   return TRUE;
 }
 
-/* What of the blocks is written in one place, such as a step of their part, is changed once. */
-static gboolean
-is_known (GArray *sources, const LapTimeSource *source)
-{
-  for (guint i = 0; i < sources->len; i++)
-    if (lap_time_same (&g_array_index (sources, LapTimeSource, i), source))
-      return TRUE;
-  return FALSE;
-}
-
 static gboolean
 change_time (LapScoreContext *context, LapTimeWhat what, int by)
 {
   g_autoptr (GPtrArray) blocks = lap_score_chosen (context);
-  g_autoptr (GArray) sources = g_array_new (FALSE, FALSE, sizeof (LapTimeSource));
+  g_autoptr (GArray) sets = g_array_new (FALSE, FALSE, sizeof (LapTimeSet));
   g_autofree char *title = lap_blocks_title (blocks, catalogue_of (context)), *label = NULL;
-  LapEdits *edits = NULL;
 
   label = g_strdup_printf (what == LAP_TIME_WORK ? _("Change the work of %s") : _("Change the rest of %s"), title);
   for (guint i = 0; i < blocks->len; i++) {
     LapBlock *block = g_ptr_array_index (blocks, i);
-    LapTimeSource source;
-    LapEdits *one;
+    LapTimeSet set;
 
-    if (!lap_time_source (block, lap_score_round_of (context, block), what, &source) || is_known (sources, &source))
+    if (!lap_time_source (block, lap_score_round_of (context, block), what, &set.source))
       continue;
-    g_array_append_val (sources, source);
-    one = lap_verb_set_time (&source, lap_time_next (&source, by), catalogue_of (context));
-    if (blocks->len == 1)
-      edits = one;
-    else {
-      edits = edits != NULL ? edits : lap_edits_new (label);
-      lap_edits_append (edits, one);
-    }
+    set.seconds = lap_time_next (&set.source, by);
+    g_array_append_val (sets, set);
   }
-  return edits != NULL && lap_document_apply (context->document, edits);
+  if (blocks->len == 1 && sets->len == 1)
+    return lap_document_apply (context->document,
+                               lap_verb_set_time (&g_array_index (sets, LapTimeSet, 0).source,
+                                                  g_array_index (sets, LapTimeSet, 0).seconds, catalogue_of (context)));
+  return lap_document_apply (context->document, lap_verb_set_times (sets, label, catalogue_of (context)));
 }
 
 static gboolean

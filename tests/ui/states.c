@@ -108,6 +108,42 @@ test_composes (void)
   windows_close (window);
 }
 
+/* What nobody zoomed fits however it grows, but not in the middle of a drag; what somebody zoomed stays as it is. */
+static void
+test_growing_fits (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Growing");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+  LapBlock *block = lap_block_new_exercise ("squat", 200, 0);
+  LapWindow *window;
+  LapScoreContext *context;
+  LapDocument *document;
+  double zoom;
+
+  plan_add (part, block);
+  window = windows_show (session);
+  context = lap_window_context (window);
+  document = lap_window_document (window);
+  zoom = context->axis->zoom;
+  for (int seconds = 250; seconds <= 300; seconds += 50) {
+    LapEdits *edits = lap_edits_new ("Longer");
+
+    lap_edits_set_int (edits, block, "work", seconds);
+    lap_document_hold (document, edits);
+    g_assert_cmpfloat (context->axis->zoom, ==, zoom);
+  }
+  lap_document_keep (document);
+  g_assert_cmpfloat (context->axis->zoom, <, zoom);
+  g_assert_cmpfloat (context->axis->width, <=, context->axis->view + 0.01);
+  lap_document_undo (document);
+  g_assert_cmpfloat_with_epsilon (context->axis->zoom, zoom, 1e-9);
+  lap_score_zoom (context, zoom * 2, 0);
+  lap_document_redo (document);
+  g_assert_cmpfloat (context->axis->zoom, ==, zoom * 2);
+  lap_score_fit (context);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -115,5 +151,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/states/empty-invites", test_empty_invites);
   g_test_add_func ("/ui/states/empty-part", test_empty_part);
   g_test_add_func ("/ui/states/composes", test_composes);
+  g_test_add_func ("/ui/states/growing-fits", test_growing_fits);
   return g_test_run ();
 }

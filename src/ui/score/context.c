@@ -129,20 +129,33 @@ zoom_readable (LapScoreContext *self, double x)
   lap_axis_zoom_at (self->axis, MAX (lap_axis_fit (self->axis), least), x);
 }
 
+/* As long as nobody zoomed the view fits what there is, however that grows. Not while something is drawn longer by
+ * hand: there the pointer would lose what it holds. */
+static void
+fit_again (LapScoreContext *self)
+{
+  double was = self->axis->zoom;
+  guint box;
+
+  if (self->zoomed || lap_history_is_open (lap_document_history (self->document)))
+    return;
+  zoom_readable (self, self->axis->mirrored ? self->axis->view : 0);
+  box = lap_score_selected (self);
+  if (self->axis->zoom != was && box != LAP_NO_BOX)
+    lap_axis_reveal (self->axis, self->score->boxes[box].start, self->score->boxes[box].end, MARGIN);
+}
+
 static void
 document_cb (LapScoreContext *self)
 {
-  gboolean empty = self->axis->length == 0;
-
   lap_score_glide_at (self, 1);
   drop_preview (self);
   g_clear_pointer (&self->landing, lap_landing_free); /* its boxes are others now */
   self->warning = G_MAXUINT;
   lay_boxes (self);
-  if (empty) /* nobody zoomed into nothing */
-    zoom_readable (self, self->axis->mirrored ? self->axis->view : 0);
   mark (self);
   hold_focus (self);
+  fit_again (self);
   tell (self, LAP_SCORE_PLAN | LAP_SCORE_AXIS | LAP_SCORE_SELECTION);
 }
 

@@ -50,7 +50,7 @@ typedef struct {
   GArray        *pieces;     /* of the axis, LapPiece: see folds.h */
   GHashTable    *folded;     /* those that are folded, also of parts that are gone for now */
   LapAxisLook   *glide_from, *glide_to; /* or both NULL; anything else that moves the axis ends the glide first */
-  gboolean       zoomed;     /* by somebody: then a new width leaves the zoom */
+  gboolean       zoomed;     /* by somebody: then a new width or length leaves the zoom */
   double         text;       /* how large text is, 1 as usual */
 } LapScoreContext;
 

@@ -408,6 +408,102 @@ test_film_clock (void)
   windows_close (window);
 }
 
+/* Where the texts of a drawing lie, as what is drawn says: from the least px to the most, and how many there are. */
+typedef struct {
+  double from, to;
+  guint  n;
+} Texts;
+
+static void
+find_texts (GskRenderNode *node, double dx, Texts *texts)
+{
+  GskRenderNodeType type = gsk_render_node_get_node_type (node);
+  graphene_rect_t bounds;
+  float x = 0, y = 0;
+
+  if (type == GSK_CONTAINER_NODE)
+    for (guint i = 0; i < gsk_container_node_get_n_children (node); i++)
+      find_texts (gsk_container_node_get_child (node, i), dx, texts);
+  else if (type == GSK_CLIP_NODE)
+    find_texts (gsk_clip_node_get_child (node), dx, texts);
+  else if (type == GSK_DEBUG_NODE)
+    find_texts (gsk_debug_node_get_child (node), dx, texts);
+  else if (type == GSK_TRANSFORM_NODE) {
+    gsk_transform_to_translate (gsk_transform_node_get_transform (node), &x, &y);
+    find_texts (gsk_transform_node_get_child (node), dx + x, texts);
+  } else if (type == GSK_TEXT_NODE) {
+    gsk_render_node_get_bounds (node, &bounds);
+    texts->from = MIN (texts->from, dx + bounds.origin.x);
+    texts->to = MAX (texts->to, dx + bounds.origin.x + bounds.size.width);
+    texts->n++;
+  }
+}
+
+static Texts
+texts_of (GtkWidget *widget)
+{
+  g_autoptr (GdkPaintable) paintable = gtk_widget_paintable_new (widget);
+  GtkSnapshot *snapshot = gtk_snapshot_new ();
+  g_autoptr (GskRenderNode) node = NULL;
+  Texts texts = { G_MAXDOUBLE, -G_MAXDOUBLE, 0 };
+
+  gdk_paintable_snapshot (paintable, snapshot, gtk_widget_get_width (widget), gtk_widget_get_height (widget));
+  node = gtk_snapshot_free_to_node (snapshot);
+  if (node != NULL)
+    find_texts (node, 0, &texts);
+  return texts;
+}
+
+/* Nothing that a block says is cut by the edge of the view, and none that is wide enough for a number says nothing. */
+static void
+check_words (LapWindow *window)
+{
+  LapScoreContext *context = lap_window_context (window);
+  guint first, end, said = 0;
+
+  lap_score_visible (context->score, context->axis, &first, &end);
+  for (guint i = first; i < end; i++) {
+    GtkWidget *widget = lap_blocks_lane_find (windows_blocks (window), i);
+    LapPlaced placed = lap_score_place (context->score, context->axis, i);
+    int seen = MIN (placed.x + placed.width, context->axis->view) - MAX (placed.x, 0);
+    Texts texts;
+
+    if (widget == NULL || context->score->boxes[i].kind == LAP_BOX_GAP)
+      continue;
+    texts = texts_of (widget);
+    said += texts.n;
+    /* Two figures of its number at the most. */
+    g_assert_true (texts.n > 0 || seen < 2 * lap_lane_line (LAP_LANE (windows_blocks (window))));
+    if (texts.n > 0) {
+      g_assert_cmpfloat (placed.x + texts.from, >=, -1);
+      g_assert_cmpfloat (placed.x + texts.to, <=, context->axis->view + 1);
+    }
+  }
+  g_assert_cmpuint (said, >, 0);
+}
+
+static void
+test_words_are_whole (void)
+{
+  static const double zooms[] = { 0.4, 0.8, 1.3, 2.5, 9 };
+  LapWindow *window;
+
+  for (int mirrored = 0; mirrored < 2; mirrored++) {
+    gtk_widget_set_default_direction (mirrored ? GTK_TEXT_DIR_RTL : GTK_TEXT_DIR_LTR);
+    window = windows_demo ();
+    for (guint z = 0; z < G_N_ELEMENTS (zooms); z++) {
+      lap_score_zoom (lap_window_context (window), zooms[z], 0);
+      for (guint step = 0; step < 12; step++) {
+        windows_settle (window);
+        check_words (window);
+        lap_score_scroll_by (lap_window_context (window), 37);
+      }
+    }
+    windows_close (window);
+  }
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -426,5 +522,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/glides", test_glides);
   g_test_add_func ("/ui/lanes/length-previews", test_length_previews);
   g_test_add_func ("/ui/lanes/film-clock", test_film_clock);
+  g_test_add_func ("/ui/lanes/words-are-whole", test_words_are_whole);
   return g_test_run ();
 }

@@ -20,10 +20,11 @@ struct _LapBlockWidget {
   guint            box;
   LapBlock        *block; /* the box's, which outlives an edit; NULL of a gap */
   int              round;
-  int              body;
+  LapPlaced        placed;
+  int              from, to; /* px of it that are in view */
   gboolean         selected;
   LapName         *words; /* of its name */
-  guint32          fit;   /* how they are set */
+  guint32          fit;   /* how they are set, or CUT */
   PangoLayout     *name, *number, *seconds;
 };
 
@@ -36,6 +37,7 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 #define NUMBERED  14
 #define FIGURE    2  /* lines of text above the body; it may reach into the number's */
 #define FIGURED   44 /* px from which a figure is shown */
+#define CUT       (1u << 31) /* of how a name is set: the beginning of its first word, in so many px */
 
 static void
 ground (int line, int *top, int *height)
@@ -95,13 +97,24 @@ is_hollow (LapBlockWidget *self)
   return the_box (self)->kind == LAP_BOX_EXERCISE && task != NULL && task->shown == NULL;
 }
 
+/* The middle of what is in view of the body, moved so that @wide px stand on the body. */
+static int
+middle_of_body (LapBlockWidget *self, int wide)
+{
+  int width = gtk_widget_get_width (GTK_WIDGET (self)), body = MIN (self->placed.body, width);
+  int start = self->context->axis->mirrored ? width - body : 0, end = start + body;
+  int middle = (MAX (start, self->from) + MIN (end, self->to)) / 2;
+
+  return wide < body ? CLAMP (middle, start + wide / 2, end - wide / 2) : start + body / 2;
+}
+
 static void
 draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
 {
   LapGround look = {
     .kind = the_box (self)->kind, .pale = is_pale (the_box (self)), .hollow = is_hollow (self),
     .mirrored = self->context->axis->mirrored,
-    .width = gtk_widget_get_width (GTK_WIDGET (self)), .body = self->body, .height = height,
+    .width = gtk_widget_get_width (GTK_WIDGET (self)), .body = self->placed.body, .height = height,
     .scale = gtk_widget_get_scale_factor (GTK_WIDGET (self)),
   };
 
@@ -125,9 +138,7 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
                                 gtk_widget_get_scale_factor (GTK_WIDGET (self)), is_pale (box));
   if (picture == NULL)
     return;
-  x = MAX (0, MIN (self->body, width) - wide) / 2;
-  if (self->context->axis->mirrored)
-    x = width - x - wide;
+  x = MIN (middle_of_body (self, wide) - wide / 2, width - wide);
   lap_picture_draw (picture, snapshot, MAX (x, 2), top - height);
 }
 
@@ -135,15 +146,13 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
 static void
 draw_hollow_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, int top)
 {
-  int height = (FIGURE + 1) * line, middle = MIN (self->body, width) / 2, head = height / 8, wide = height / 3, text;
+  int height = (FIGURE + 1) * line, head = height / 8, wide = height / 3, text, middle = middle_of_body (self, wide);
   GdkRGBA outline = lap_colour (LAP_COLOUR_LINE2), ink = lap_colour (LAP_COLOUR_INK);
   g_autoptr (PangoLayout) question = NULL;
   cairo_t *cr;
 
   if (!is_hollow (self) || width < FIGURED)
     return;
-  if (self->context->axis->mirrored)
-    middle = width - middle;
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, top - height, width, height));
   cairo_set_dash (cr, (double[]) { 3, 2 }, 2, 0);
   lap_paint_box (cr, NULL, &outline, 1.5, head, middle - head, top - height + head, 2 * head, 2 * head);
@@ -172,54 +181,86 @@ draw_frame (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int height)
   cairo_destroy (cr);
 }
 
+/* Words stand in what is in view of the block, whole or not at all. */
 static void
 draw_seconds (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int height)
 {
   const LapBox *box = the_box (self);
   GdkRGBA ink = lap_colour (is_pale (box) || is_hollow (self) ? LAP_COLOUR_INK : LAP_COLOUR_ON_WORK);
-  int x = self->context->axis->mirrored ? width - self->body : 0, text, text_height;
+  int start = self->context->axis->mirrored ? width - self->placed.body : 0, text, text_height;
+  int from = MAX (start, self->from), to = MIN (start + self->placed.body, self->to);
 
   pango_layout_get_pixel_size (self->seconds, &text, &text_height);
-  if (text + 6 <= self->body)
-    lap_paint_text (snapshot, self->seconds, &ink, x + (self->body - text) / 2, top + (height - text_height) / 2);
+  if (text + 6 <= to - from)
+    lap_paint_text (snapshot, self->seconds, &ink, from + (to - from - text) / 2, top + (height - text_height) / 2);
 }
 
-/* In as many lines as there is room for below the ground. It is shaped anew only when other words fit. */
-static void
-draw_name (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int line)
+/* Sets the name in as many lines as there is room for below the ground, or the beginning of its first word where not
+ * even that fits. It is shaped anew only when other words fit. FALSE where nothing does. */
+static gboolean
+set_name (LapBlockWidget *self, int room, guint lines, int line)
+{
+  guint32 fit = lap_name_fit (self->words, room, lines);
+  g_autofree char *set = NULL;
+
+  if (fit == 0 && room < self->words->dots + line)
+    return FALSE;
+  if (fit == 0)
+    fit = CUT | room;
+  if (fit == self->fit)
+    return TRUE;
+  self->fit = fit;
+  set = fit & CUT ? g_strndup (self->words->text, self->words->ends[0]) : lap_name_set (self->words, fit);
+  pango_layout_set_width (self->name, fit & CUT ? room * PANGO_SCALE : -1);
+  pango_layout_set_ellipsize (self->name, fit & CUT ? PANGO_ELLIPSIZE_END : PANGO_ELLIPSIZE_NONE);
+  pango_layout_set_text (self->name, set, -1);
+  return TRUE;
+}
+
+static gboolean
+draw_name (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int line)
 {
   guint lines = MAX (1, (gtk_widget_get_height (GTK_WIDGET (self)) - top) / line);
-  guint32 fit = lap_name_fit (self->words, width - 2 * PAD, lines);
+  int room = self->to - self->from - 2 * PAD, text;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
-  int text;
+  gboolean mirrored = self->context->axis->mirrored;
 
-  if (fit != self->fit) {
-    g_autofree char *set = lap_name_set (self->words, fit);
-
-    pango_layout_set_text (self->name, set, -1);
-    self->fit = fit;
-  }
+  if (the_box (self)->kind == LAP_BOX_GAP || room < NAMED - 2 * PAD || !set_name (self, room, lines, line))
+    return FALSE;
   pango_layout_get_pixel_size (self->name, &text, NULL);
-  lap_paint_text (snapshot, self->name, &ink, self->context->axis->mirrored ? width - PAD - text : PAD, top);
+  if (self->fit & CUT) /* laid out over all of the room already */
+    text = room;
+  lap_paint_text (snapshot, self->name, &ink, mirrored ? self->to - PAD - text : self->from + PAD, top);
+  return TRUE;
+}
+
+/* Whatever has no room for its name has its number. */
+static void
+draw_number (LapBlockWidget *self, GtkSnapshot *snapshot, gboolean named)
+{
+  LapBoxKind kind = the_box (self)->kind;
+  GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
+  int room = self->to - self->from, text, beside;
+
+  pango_layout_get_pixel_size (self->number, &text, NULL);
+  if (kind == LAP_BOX_GAP || (named && kind != LAP_BOX_EXERCISE && kind != LAP_BOX_OWN_PACE) ||
+      room < MAX (NUMBERED, text + 4))
+    return;
+  beside = MIN (5, (room - text) / 2);
+  lap_paint_text (snapshot, self->number, &work,
+                  self->context->axis->mirrored ? self->to - text - beside : self->from + beside, TOP);
 }
 
 static void
 draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
 {
   const LapBox *box = the_box (self);
-  GdkRGBA work = lap_colour (LAP_COLOUR_WORK);
-  gboolean mirrored = self->context->axis->mirrored;
-  int top, height, text;
+  int top, height;
 
   ground (line, &top, &height);
   if (box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE)
     draw_seconds (self, snapshot, width, top, height);
-  pango_layout_get_pixel_size (self->number, &text, NULL);
-  if ((box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE) && width >= MAX (NUMBERED, text + 4))
-    lap_paint_text (snapshot, self->number, &work, mirrored ? width - text - 5 : 5, TOP);
-  if (width < NAMED || box->kind == LAP_BOX_GAP)
-    return;
-  draw_name (self, snapshot, width, top + height + GAP, line);
+  draw_number (self, snapshot, draw_name (self, snapshot, top + height + GAP, line));
 }
 
 static void
@@ -357,16 +398,35 @@ make_words (LapBlockWidget *self)
                                   GTK_ACCESSIBLE_RELATION_SET_SIZE, MAX (1, (int) lap_part_n (part)), -1);
 }
 
-void
-lap_block_widget_bind (LapBlockWidget *self, guint box, int body, gboolean anew)
+/* What lies beside the view, such as the block with the focus, is as it would be in it. */
+static gboolean
+see (LapBlockWidget *self, const LapPlaced *placed)
 {
+  int view = self->context->axis->view, from = CLAMP (-placed->x, 0, placed->width);
+  int to = CLAMP (view - placed->x, 0, placed->width);
+  gboolean same;
+
+  if (from >= to) {
+    from = 0;
+    to = placed->width;
+  }
+  same = from == self->from && to == self->to && placed->body == self->placed.body;
+  self->placed = *placed;
+  self->from = from;
+  self->to = to;
+  return !same;
+}
+
+void
+lap_block_widget_bind (LapBlockWidget *self, guint box, const LapPlaced *placed, gboolean anew)
+{
+  gboolean moved = placed != NULL && see (self, placed);
   LapBlock *block;
 
-  if (box == self->box && body == self->body && !anew)
+  if (box == self->box && !moved && !anew)
     return;
   anew |= box != self->box;
   self->box = box;
-  self->body = body;
   block = box != LAP_NO_BOX ? lap_score_block (self->context, box) : NULL;
   g_set_object (&self->block, block);
   if (anew && box != LAP_NO_BOX) {

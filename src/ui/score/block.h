@@ -13,10 +13,11 @@ G_BEGIN_DECLS
 G_DECLARE_FINAL_TYPE (LapBlockWidget, lap_block_widget, LAP, BLOCK_WIDGET, GtkWidget)
 
 GtkWidget *lap_block_widget_new    (LapScoreContext *context);
-/* Shows @box, LAP_NO_BOX for none, with a body of @body px. Words are made anew only when @anew or for another box. */
+/* Shows @box, LAP_NO_BOX for none, which lies at @placed in the view, NULL where it did. Words are made anew only when
+ * @anew or for another box; they keep to what is in view of it. */
 void       lap_block_widget_bind   (LapBlockWidget  *widget,
                                     guint            box,
-                                    int              body,
+                                    const LapPlaced *placed,
                                     gboolean         anew);
 guint      lap_block_widget_box    (LapBlockWidget  *widget);
 /* The box, in the plan as it is now, of the block and round it shows; LAP_NO_BOX where that has gone. */

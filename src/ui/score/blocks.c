@@ -96,7 +96,7 @@ wanted_boxes (LapBlocksLane *self)
 static void
 let_go (LapBlockWidget *widget)
 {
-  lap_block_widget_bind (widget, LAP_NO_BOX, 0, FALSE);
+  lap_block_widget_bind (widget, LAP_NO_BOX, NULL, FALSE);
   gtk_widget_set_child_visible (GTK_WIDGET (widget), FALSE);
 }
 
@@ -120,13 +120,14 @@ bind (LapBlocksLane *self, guint box)
 {
   LapScoreContext *context = lap_lane_context (LAP_LANE (self));
   LapBlockWidget *widget = g_hash_table_lookup (self->live, GUINT_TO_POINTER (box));
+  LapPlaced placed = lap_score_place (context->score, context->axis, box);
 
   if (widget == NULL) {
     widget = free_widget (self);
     g_hash_table_insert (self->live, GUINT_TO_POINTER (box), widget);
     gtk_widget_set_child_visible (GTK_WIDGET (widget), TRUE);
   }
-  lap_block_widget_bind (widget, box, lap_score_place (context->score, context->axis, box).body, FALSE);
+  lap_block_widget_bind (widget, box, &placed, FALSE);
   lap_block_widget_select (widget, lap_score_is_chosen (context, box));
 }
 
@@ -198,7 +199,7 @@ follow_plan (LapBlocksLane *self)
     if (box == LAP_NO_BOX || g_hash_table_contains (self->live, GUINT_TO_POINTER (box)))
       let_go (widget);
     else {
-      lap_block_widget_bind (widget, box, 0, TRUE);
+      lap_block_widget_bind (widget, box, NULL, TRUE);
       g_hash_table_insert (self->live, GUINT_TO_POINTER (box), widget);
     }
   }

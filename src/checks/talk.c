@@ -3,6 +3,8 @@
  * The check of words: more to say than there is time. A warning's c says where.
  */
 #include "checks/checkup.h"
+#include "edit/verbs-say.h"
+#include "edit/verbs-time.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -140,14 +142,14 @@ to_five (double seconds)
   return (int) ceil (seconds / 5 - EPSILON) * 5;
 }
 
-/* The words of @task in full, as its own: to be changed. NULL where a round has words of its own. */
+/* The words of @task in full, as its own: to be changed. */
 static LapSay *
 own_say (const LapTask *task)
 {
   LapWording all = lap_task_wording (task);
   LapSay *say;
 
-  if (task->shown == NULL || task->say != task->block->say)
+  if (task->shown == NULL)
     return NULL;
   say = task->say != NULL ? lap_say_copy (task->say) : lap_say_new ();
   if (say->cues == NULL)
@@ -156,11 +158,11 @@ own_say (const LapTask *task)
 }
 
 static void
-add_say (const LapTask *task, LapSay *say, char *label, GPtrArray *remedies)
+add_say (const LapCheckup *cx, const LapWarning *w, LapSay *say, char *label, GPtrArray *remedies)
 {
   LapEdits *edits = lap_edits_new (label);
 
-  lap_edits_set_boxed (edits, task->block, "say", LAP_TYPE_SAY, say);
+  lap_verb_put_words (edits, LAP_TASK (cx, w->a)->block, w->round, say);
   lap_remedy_add (remedies, label, edits);
 }
 
@@ -190,7 +192,7 @@ remedy_cues (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
   for (guint i = keep; i < n; i++)
     g_clear_pointer (&say->cues[i], g_free);
   say->present |= LAP_BIT (LAP_SAY_CUES);
-  add_say (task, say, g_strdup_printf (n - keep == 1 ? _("Drop the least important cue")
+  add_say (cx, w, say, g_strdup_printf (n - keep == 1 ? _("Drop the least important cue")
                                                     : _("Drop the %u least important cues"), n - keep), remedies);
 }
 
@@ -206,7 +208,27 @@ remedy_setup (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
   g_free (say->setup);
   say->setup = g_strdup ("");
   say->present |= LAP_BIT (LAP_SAY_SETUP);
-  add_say (task, say, g_strdup_printf (_("Leave out how to set up %s"), lap_turn_name (cx, w->a)), remedies);
+  add_say (cx, w, say, g_strdup_printf (_("Leave out how to set up %s"), lap_turn_name (cx, w->a)), remedies);
+}
+
+/* @what of turn @i becomes @seconds longer in its round, where that is written for the block alone. */
+static void
+add_time (const LapCheckup *cx, guint i, LapTimeWhat what, int more, GPtrArray *remedies)
+{
+  const LapTurn *turn = LAP_TURN (cx, i);
+  LapBlock *block = LAP_TASK (cx, i)->block;
+  LapTimeSource source;
+  int seconds;
+
+  if (!lap_time_source (block, turn->round, what, &source) || source.object != (gpointer) block)
+    return;
+  seconds = source.seconds + more;
+  if (seconds > source.most)
+    return;
+  lap_remedy_add (remedies, what == LAP_TIME_WORK ? g_strdup_printf (_("Work %d s"), seconds)
+                                                  : g_strdup_printf (_("Rest %1$d s after %2$s"), seconds,
+                                                                     lap_turn_name (cx, i)),
+                  lap_verb_set_time (&source, seconds, cx->timeline->catalogue));
 }
 
 /* A longer rest before it: of the block before, or after the part before. */
@@ -224,10 +246,7 @@ remedy_rest (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
   if (before == NULL || turn->apart)
     return;
   if (before->part == turn->part) {
-    int rest = LAP_TASK (cx, w->a - 1)->block->rest + more;
-
-    lap_remedy_add (remedies, g_strdup_printf (_("Rest %1$d s after %2$s"), rest, lap_turn_name (cx, w->a - 1)),
-                    lap_verb_set_rest (LAP_TASK (cx, w->a - 1)->block, rest, cx->timeline->catalogue));
+    add_time (cx, w->a - 1, LAP_TIME_REST, more, remedies);
     return;
   }
   part = lap_session_nth (cx->session, before->part);
@@ -266,11 +285,9 @@ remedy_talk (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 static void
 remedy_work (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedies)
 {
-  const LapTask *task = LAP_TASK (cx, w->a);
   int work = to_five (room_of (cx, w)->need / cx->timeline->parts[w->part].part->sets);
 
-  lap_remedy_add (remedies, g_strdup_printf (_("Work %d s"), work),
-                  lap_verb_set_work (task->block, work, cx->timeline->catalogue));
+  add_time (cx, w->a, LAP_TIME_WORK, work - LAP_TASK (cx, w->a)->work, remedies);
 }
 
 static void

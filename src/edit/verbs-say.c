@@ -78,11 +78,59 @@ set_member (LapSay *say, guint member, const char *text)
   return differs || say->present != was;
 }
 
-LapEdits *
-lap_verb_set_words (LapBlock *block, const char *const texts[LAP_N_SAY], LapCatalogue *catalogue)
+/* What @block says in @round; NULL where it has no words of its own. */
+static const LapSay *
+words_in (LapBlock *block, int round)
 {
-  g_autoptr (LapSay) say = block->say != NULL ? lap_say_copy (block->say) : lap_say_new ();
-  g_autofree char *title = lap_block_title (block, catalogue), *label = NULL;
+  const LapChange *change = lap_changes_find (block->in_round, round);
+
+  return change != NULL && LAP_CHANGE_HAS (change, LAP_CHANGE_SAY) ? change->say : block->say;
+}
+
+static gboolean
+is_empty (const LapSay *say)
+{
+  return say == NULL || (say->present == 0 && say->extras == NULL);
+}
+
+/* Only in @round. Nothing in there is the exercise's words, whatever the block says. */
+static void
+set_in_round (LapEdits *edits, LapBlock *block, int round, const LapSay *say)
+{
+  g_autoptr (LapChanges) changes = block->in_round != NULL ? lap_changes_copy (block->in_round) : lap_changes_new ();
+  LapChange *change = lap_changes_ensure (changes, round);
+
+  g_clear_pointer (&change->say, lap_say_free);
+  change->say = say != NULL ? lap_say_copy (say) : lap_say_new ();
+  change->present |= LAP_BIT (LAP_CHANGE_SAY);
+  lap_edits_set_boxed (edits, block, "in-round", LAP_TYPE_CHANGES, changes);
+}
+
+void
+lap_verb_put_words (LapEdits *edits, LapBlock *block, int round, const LapSay *say)
+{
+  if (lap_changes_find (block->in_round, round) != NULL)
+    set_in_round (edits, block, round, say);
+  else
+    lap_edits_set_boxed (edits, block, "say", LAP_TYPE_SAY, is_empty (say) ? NULL : say);
+}
+
+static char *
+label_of (LapBlock *block, int round, const char *words, LapCatalogue *catalogue)
+{
+  g_autofree char *title = lap_block_title (block, catalogue);
+
+  if (lap_changes_find (block->in_round, round) != NULL)
+    return g_strdup_printf (_("Change the words of %1$s in round %2$d"), title, round);
+  return g_strdup_printf (_(words != NULL ? words : N_("Change the words of %s")), title);
+}
+
+LapEdits *
+lap_verb_set_words (LapBlock *block, int round, const char *const texts[LAP_N_SAY], LapCatalogue *catalogue)
+{
+  const LapSay *was = words_in (block, round);
+  g_autoptr (LapSay) say = was != NULL ? lap_say_copy (was) : lap_say_new ();
+  g_autofree char *label = NULL;
   const char *words = NULL;
   gboolean differs = FALSE;
   LapEdits *edits;
@@ -92,9 +140,54 @@ lap_verb_set_words (LapBlock *block, const char *const texts[LAP_N_SAY], LapCata
       words = words == NULL ? labels[i] : N_("Change the words of %s");
       differs = set_member (say, i, texts[i]) || differs;
     }
-  label = g_strdup_printf (_(words != NULL ? words : N_("Change the words of %s")), title);
+  label = label_of (block, round, words, catalogue);
   edits = lap_edits_new (label);
   if (differs)
-    lap_edits_set_boxed (edits, block, "say", LAP_TYPE_SAY, say->present != 0 || say->extras != NULL ? say : NULL);
+    lap_verb_put_words (edits, block, round, say);
   return edits;
+}
+
+static LapEdits *
+named_in (const char *format, LapBlock *block, int round, LapCatalogue *catalogue)
+{
+  g_autofree char *title = lap_block_title (block, catalogue);
+  g_autofree char *label = g_strdup_printf (format, title, round);
+
+  return lap_edits_new (label);
+}
+
+LapEdits *
+lap_verb_own_words (LapBlock *block, int round, LapCatalogue *catalogue)
+{
+  LapEdits *edits = named_in (_("Let the words of %1$s differ in round %2$d"), block, round, catalogue);
+
+  if (block->kind == LAP_BLOCK_EXERCISE && round >= 2 && !lap_has_own_words (block, round))
+    set_in_round (edits, block, round, block->say);
+  return edits;
+}
+
+LapEdits *
+lap_verb_same_words (LapBlock *block, int round, LapCatalogue *catalogue)
+{
+  LapEdits *edits = named_in (_("Say of %1$s in round %2$d what round 1 says"), block, round, catalogue);
+  g_autoptr (LapChanges) changes = NULL, left = NULL;
+  LapChange *change;
+
+  if (!lap_has_own_words (block, round))
+    return edits;
+  changes = lap_changes_copy (block->in_round);
+  change = lap_changes_find (changes, round);
+  g_clear_pointer (&change->say, lap_say_free);
+  change->present &= ~LAP_BIT (LAP_CHANGE_SAY);
+  left = lap_changes_within (changes, G_MAXINT, change->present == 0 && change->extras == NULL ? round : 0);
+  lap_edits_set_boxed (edits, block, "in-round", LAP_TYPE_CHANGES, left);
+  return edits;
+}
+
+gboolean
+lap_has_own_words (const LapBlock *block, int round)
+{
+  const LapChange *change = lap_changes_find (block->in_round, round);
+
+  return change != NULL && LAP_CHANGE_HAS (change, LAP_CHANGE_SAY);
 }

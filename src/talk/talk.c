@@ -69,6 +69,16 @@ lap_task_wording (const LapTask *task)
   return w;
 }
 
+gboolean
+lap_wording_same (const LapWording *a, const LapWording *b)
+{
+  static const char *const none[] = { NULL };
+
+  return g_strv_equal (a->cues != NULL ? a->cues : none, b->cues != NULL ? b->cues : none) &&
+         g_strcmp0 (a->setup, b->setup) == 0 && g_strcmp0 (a->fault, b->fault) == 0 &&
+         g_strcmp0 (a->easier, b->easier) == 0 && g_strcmp0 (a->harder, b->harder) == 0;
+}
+
 /* @text the first time it is met for the exercise that @task shows, else NULL. */
 static const char *
 once (Build *b, const LapTask *task, int member, const char *text)

@@ -61,6 +61,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapTalk, lap_talk_free)
 /* All words of @task: its own where it has them, member by member, else those of the shown exercise. */
 LapWording lap_task_wording (const LapTask   *task);
 
+/* Names apart. */
+gboolean   lap_wording_same (const LapWording *a,
+                             const LapWording *b);
+
 /* A word is a run between white space. 0 for NULL. */
 int        lap_count_words  (const char      *text);
 

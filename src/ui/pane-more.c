@@ -16,6 +16,7 @@ struct _LapPaneMore {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   LapBlock        *shown;   /* an exercise, or NULL */
+  int              round;   /* in which it is shown, at least 1 */
   gboolean         showing;
   char            *was[LAP_N_SAY]; /* the words as they were shown */
   GtkWidget       *fields, *pace, *sides, *change_row, *change, *option, *fixed, *note, *words, *say[LAP_N_SAY];
@@ -160,7 +161,7 @@ lap_pane_more_commit (LapPaneMore *self)
   }
   if (!note_is_new && !words_are_new)
     return;
-  edits = words_are_new ? lap_verb_set_words (self->shown, (const char * const *) texts, catalogue (self))
+  edits = words_are_new ? lap_verb_set_words (self->shown, self->round, (const char * const *) texts, catalogue (self))
                         : lap_edits_new (_("Change the note"));
   for (guint i = 0; i < LAP_N_SAY; i++)
     g_free (texts[i]);
@@ -247,8 +248,10 @@ change_told (LapPaneMore *self, const LapChange *change)
     g_ptr_array_add (told, g_strdup_printf (_("work %d s"), change->work));
   if (LAP_CHANGE_HAS (change, LAP_CHANGE_REST))
     g_ptr_array_add (told, g_strdup_printf (_("rest %d s"), change->rest));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_SAY))
+    g_ptr_array_add (told, g_strdup (_("other words")));
   if (told->len == 0)
-    g_ptr_array_add (told, g_strdup (_("other words or ways")));
+    g_ptr_array_add (told, g_strdup (_("done in another way")));
   g_ptr_array_add (told, NULL);
   return lap_join ((const char * const *) told->pdata);
 }
@@ -336,13 +339,32 @@ show_care (LapPaneMore *self, const LapExercise *e)
   gtk_widget_set_visible (self->care, text->len > 0);
 }
 
-static void
-show_words (LapPaneMore *self, const LapExercise *e)
+/* What is asked for in the round that is shown; NULL where the block has no box. */
+static const LapTask *
+task_of (LapPaneMore *self)
 {
+  guint box = lap_score_selected (self->context);
+  guint32 task = box != LAP_NO_BOX ? self->context->score->boxes[box].task : LAP_NO_TASK;
+
+  return task != LAP_NO_TASK ? &self->context->score->timeline->tasks[task] : NULL;
+}
+
+/* In a round that differs the words are that round's, and the heading says so. */
+static void
+show_words (LapPaneMore *self)
+{
+  const LapTask *task = task_of (self);
+  const LapSay *say = task != NULL ? task->say : self->shown->say;
+  LapExercise *e = task != NULL && task->shown != NULL ? task->shown : exercise (self);
+  gboolean here = lap_changes_find (self->shown->in_round, self->round) != NULL;
+  g_autofree char *title = here ? g_strdup_printf (_("Words to say in round %d"), self->round)
+                                : g_strdup (_("Words to say"));
+
+  adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (self->words), title);
   for (guint i = 0; i < LAP_N_SAY; i++) {
     g_free (self->was[i]);
-    self->was[i] = lap_say_words (self->shown->say, i, BETWEEN, FALSE);
-    if (self->was[i] == NULL && e != NULL)
+    self->was[i] = lap_say_words (say, i, BETWEEN, FALSE);
+    if (self->was[i] == NULL && e != NULL && (say == NULL || !((say->present >> i) & 1)))
       self->was[i] = lap_say_words (e->say, i, BETWEEN, TRUE);
     if (self->was[i] == NULL)
       self->was[i] = g_strdup ("");
@@ -359,6 +381,7 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
   self->showing = TRUE;
   g_set_object (&self->context, context);
   g_set_object (&self->shown, block);
+  self->round = MAX (context->round, 1);
   gtk_widget_set_visible (GTK_WIDGET (self), block != NULL);
   if (block != NULL) {
     adw_combo_row_set_selected (ADW_COMBO_ROW (self->pace), block->pace + 1);
@@ -366,7 +389,7 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
     adw_combo_row_set_selected (ADW_COMBO_ROW (self->option), block->option);
     gtk_switch_set_active (GTK_SWITCH (self->fixed), block->fixed);
     gtk_editable_set_text (GTK_EDITABLE (self->note), block->note != NULL ? block->note : "");
-    show_words (self, exercise (self));
+    show_words (self);
     show_rounds (self);
     show_care (self, exercise (self));
     count_cb (self);

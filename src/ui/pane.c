@@ -23,6 +23,7 @@ struct _LapPane {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   LapBlock        *shown;
+  int              round;   /* in which it is shown */
   gboolean         showing;
   GtkWidget       *stack, *name, *where, *exercise_row, *choose, *popover, *chooser, *work_row, *work, *rest_row, *rest;
   GtkWidget       *player, *what, *seconds_row, *seconds, *talk_box, *talk, *fields, *more, *balance_box, *balance;
@@ -299,6 +300,7 @@ show_block (LapPane *self)
 
   self->showing = TRUE;
   g_set_object (&self->shown, self->context->block);
+  self->round = self->context->round;
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), self->shown != NULL ? "block" : "nothing");
   if (self->shown != NULL) {
     if (box != LAP_NO_BOX)
@@ -318,8 +320,9 @@ show_block (LapPane *self)
 static void
 context_cb (LapPane *self, guint change)
 {
-  /* What is half typed in one block isn't lost by going to another. */
-  if (change & LAP_SCORE_SELECTION && !(change & LAP_SCORE_PLAN) && self->shown != self->context->block)
+  /* What is half typed in one block isn't lost by going to another, or to another round. */
+  if (change & LAP_SCORE_SELECTION && !(change & LAP_SCORE_PLAN) &&
+      (self->shown != self->context->block || self->round != self->context->round))
     lap_pane_commit (self);
   if (change & (LAP_SCORE_PLAN | LAP_SCORE_SELECTION))
     show_block (self);

@@ -28,9 +28,10 @@ struct _LapScriptBlock {
   GtkBox           parent_instance;
   LapScoreContext *context;
   LapBlock        *block;
+  int              round;  /* in which its words are said; 1 stands for all that say the same */
   guint            index;
   gboolean         showing;
-  GtkWidget       *name, *clock, *warnings;
+  GtkWidget       *name, *clock, *rounds, *warnings;
   Field            fields[N_FIELDS];
   Room             rooms[N_ROOMS];
 };
@@ -190,22 +191,28 @@ is_own (const LapSay *say, guint member)
   return words != NULL || (say != NULL && (say->present >> member) & 1);
 }
 
+/* What is asked for at its turn; NULL without one. */
+static const LapTask *
+task_of (LapScriptBlock *self)
+{
+  const LapTimeline *t = lap_document_timeline (self->context->document);
+
+  return !is_talk (self) && self->index < talk_of (self)->n ? &t->tasks[t->turns[self->index].task] : NULL;
+}
+
 static char *
 shown_words (LapScriptBlock *self, guint member)
 {
-  LapExercise *exercise = self->block->exercise != NULL ? lap_catalogue_find (catalogue (self), self->block->exercise)
-                                                        : NULL;
+  const LapTask *task = task_of (self);
+  const LapSay *say = task != NULL ? task->say : self->block->say;
+  LapExercise *exercise = task != NULL ? task->shown : NULL;
 
   if (is_talk (self))
     return g_strdup (self->block->talk);
-  if (self->index < talk_of (self)->n) {
-    const LapTimeline *t = lap_document_timeline (self->context->document);
-    LapExercise *option = t->tasks[t->turns[self->index].task].shown;
-
-    exercise = option != NULL ? option : exercise;
-  }
-  if (is_own (self->block->say, member))
-    return words_of (self->block->say, member, FALSE);
+  if (exercise == NULL && self->block->exercise != NULL)
+    exercise = lap_catalogue_find (catalogue (self), self->block->exercise);
+  if (is_own (say, member))
+    return words_of (say, member, FALSE);
   return exercise != NULL ? words_of (exercise->say, member, TRUE) : NULL;
 }
 
@@ -241,7 +248,7 @@ commit_field (LapScriptBlock *self, guint member)
     lap_edits_set_text (edits, self->block, "talk", is);
   } else {
     texts[member] = is;
-    edits = lap_verb_set_words (self->block, texts, catalogue (self));
+    edits = lap_verb_set_words (self->block, self->round, texts, catalogue (self));
   }
   if (lap_edits_n (edits) > 0) {
     lap_document_apply (self->context->document, edits);
@@ -263,13 +270,94 @@ lap_script_block_commit (LapScriptBlock *self)
 static void
 enter_cb (LapScriptBlock *self)
 {
-  guint box = lap_score_locate (self->context, self->block, 1);
+  guint box = lap_score_locate (self->context, self->block, self->round);
 
-  if (box != LAP_NO_BOX && self->context->block != self->block)
+  if (box != LAP_NO_BOX && (self->context->block != self->block || self->context->round != self->round))
     lap_score_select (self->context, box);
 }
 
+/* Rounds */
+
+static void
+other_cb (GtkWidget *widget, const char *name, GVariant *round)
+{
+  LapScriptBlock *self = LAP_SCRIPT_BLOCK (widget);
+
+  lap_script_block_commit (self);
+  lap_document_apply (self->context->document,
+                      lap_verb_own_words (self->block, g_variant_get_int32 (round), catalogue (self)));
+}
+
+static void
+same_cb (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapScriptBlock *self = LAP_SCRIPT_BLOCK (widget);
+
+  lap_document_apply (self->context->document, lap_verb_same_words (self->block, self->round, catalogue (self)));
+}
+
+/* Rounds that say what round 1 says, and could say something else. */
+static GMenu *
+rounds_menu (LapScriptBlock *self)
+{
+  LapPart *part = LAP_PART (LAP_OBJECT (self->block)->owner);
+  GMenu *menu = g_menu_new ();
+
+  for (int round = 2; round <= part->rounds; round++) {
+    g_autofree char *label = g_strdup_printf (_("Round %d"), round), *action = NULL;
+
+    if (lap_has_own_words (self->block, round))
+      continue;
+    action = g_strdup_printf ("script.other-words(%d)", round);
+    g_menu_append (menu, label, action);
+  }
+  return menu;
+}
+
+static void
+show_rounds (LapScriptBlock *self)
+{
+  gboolean editable = lap_document_is_editable (self->context->document), mine = FALSE;
+  LapPart *part = LAP_PART (LAP_OBJECT (self->block)->owner);
+  g_autoptr (GMenu) menu = NULL;
+
+  if (self->rounds == NULL)
+    return;
+  gtk_widget_set_sensitive (self->rounds, editable);
+  if (self->round > 1) {
+    gtk_widget_set_visible (self->rounds, lap_has_own_words (self->block, self->round));
+    return;
+  }
+  mine = part != NULL && part->run != LAP_RUN_OWN_PACE && part->rounds > 1;
+  menu = mine ? rounds_menu (self) : NULL;
+  gtk_widget_set_visible (self->rounds, mine && g_menu_model_get_n_items (G_MENU_MODEL (menu)) > 0);
+  gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (self->rounds), G_MENU_MODEL (menu));
+}
+
 /* Warnings */
+
+gboolean
+lap_script_block_is_apart (const LapTask *first, const LapTask *task, int round)
+{
+  LapWording was = lap_task_wording (first), is = lap_task_wording (task);
+
+  return lap_has_own_words (task->block, round) || !lap_wording_same (&was, &is);
+}
+
+/* A row of its own has what its round is warned of; the row of the block all others. */
+static gboolean
+is_said_in (LapScriptBlock *self, int round)
+{
+  const LapTimeline *t = lap_document_timeline (self->context->document);
+  const LapTask *mine = task_of (self);
+
+  if (mine == NULL || self->round == round)
+    return TRUE;
+  for (guint i = 0; i < t->n_turns && self->round == 1; i++)
+    if (t->turns[i].round == round && t->tasks[t->turns[i].task].block == self->block)
+      return !lap_script_block_is_apart (mine, &t->tasks[t->turns[i].task], round);
+  return FALSE;
+}
 
 static void
 show_warnings (LapScriptBlock *self)
@@ -285,7 +373,7 @@ show_warnings (LapScriptBlock *self)
     const LapWarning *w = lap_checkup_nth (checkup, i);
 
     if (w->fine || !g_str_equal (w->check->id, "talk-over") || w->part < 0 || w->block < 0 ||
-        lap_part_nth (lap_session_nth (session, w->part), w->block) != self->block)
+        lap_part_nth (lap_session_nth (session, w->part), w->block) != self->block || !is_said_in (self, w->round))
       continue;
     gtk_list_box_append (GTK_LIST_BOX (self->warnings), lap_warning_row_new (self->context->document, i));
     n++;
@@ -302,22 +390,36 @@ lap_script_block_fill (LapScriptBlock *self)
   return FALSE;
 }
 
+static void
+show_name (LapScriptBlock *self)
+{
+  const LapTask *task = task_of (self);
+  g_autofree char *title = self->round > 1 && task != NULL ? g_strdup (lap_task_name (task))
+                                                           : lap_block_title (self->block, catalogue (self));
+  /* Translators: an exercise, and the one round in which these words are said of it. */
+  g_autofree char *only = self->round > 1 ? g_strdup_printf (_("%1$s, only in round %2$d"), title, self->round) : NULL;
+
+  gtk_label_set_text (GTK_LABEL (self->name), only != NULL ? only : title);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, only != NULL ? only : title, -1);
+}
+
 void
 lap_script_block_show (LapScriptBlock *self, guint index)
 {
   const LapTimeline *t = lap_document_timeline (self->context->document);
-  g_autofree char *title = lap_block_title (self->block, catalogue (self)), *clock = NULL;
+  g_autofree char *clock = NULL;
 
   self->showing = TRUE;
   self->index = index;
   if (index != G_MAXUINT)
     clock = lap_clock_text (is_talk (self) ? t->intervals[talk_of (self)->own[index].interval].start
                                            : t->turns[index].start);
-  gtk_label_set_text (GTK_LABEL (self->name), title);
+  show_name (self);
   gtk_label_set_text (GTK_LABEL (self->clock), clock != NULL ? clock : "");
   for (guint i = 0; i < N_FIELDS; i++)
     if (self->fields[i].view != NULL)
       show_field (self, i);
+  show_rounds (self);
   show_warnings (self);
   self->showing = FALSE;
   count_cb (self);
@@ -384,6 +486,22 @@ add_heading (LapScriptBlock *self)
   gtk_box_append (GTK_BOX (self), line);
 }
 
+/* The way to words of a round, or back. */
+static void
+add_rounds (LapScriptBlock *self)
+{
+  if (self->round > 1) {
+    self->rounds = gtk_button_new_with_label (_("Same words as round 1"));
+    gtk_actionable_set_action_name (GTK_ACTIONABLE (self->rounds), "script.same-words");
+  } else {
+    self->rounds = gtk_menu_button_new ();
+    gtk_menu_button_set_label (GTK_MENU_BUTTON (self->rounds), _("Other words in…"));
+    gtk_menu_button_set_always_show_arrow (GTK_MENU_BUTTON (self->rounds), TRUE);
+  }
+  gtk_widget_set_halign (self->rounds, GTK_ALIGN_START);
+  gtk_box_append (GTK_BOX (self), self->rounds);
+}
+
 static void
 lap_script_block_dispose (GObject *object)
 {
@@ -401,6 +519,8 @@ static void
 lap_script_block_class_init (LapScriptBlockClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = lap_script_block_dispose;
+  gtk_widget_class_install_action (GTK_WIDGET_CLASS (klass), "script.other-words", "i", other_cb);
+  gtk_widget_class_install_action (GTK_WIDGET_CLASS (klass), "script.same-words", NULL, same_cb);
   gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_GROUP);
 }
 
@@ -416,12 +536,13 @@ lap_script_block_init (LapScriptBlock *self)
 }
 
 GtkWidget *
-lap_script_block_new (LapScoreContext *context, LapBlock *block)
+lap_script_block_new (LapScoreContext *context, LapBlock *block, int round)
 {
   LapScriptBlock *self = g_object_new (LAP_TYPE_SCRIPT_BLOCK, NULL);
 
   self->context = g_object_ref (context);
   self->block = g_object_ref (block);
+  self->round = round;
   add_heading (self);
   if (is_talk (self))
     add_field (self, TALK, _("Words"));
@@ -431,6 +552,8 @@ lap_script_block_new (LapScoreContext *context, LapBlock *block)
         add_field (self, i, _(kinds[i].title));
     add_room (self, room);
   }
+  if (!is_talk (self))
+    add_rounds (self);
   self->warnings = gtk_list_box_new ();
   gtk_list_box_set_selection_mode (GTK_LIST_BOX (self->warnings), GTK_SELECTION_NONE);
   gtk_widget_add_css_class (self->warnings, "script-warnings");
@@ -442,4 +565,10 @@ LapBlock *
 lap_script_block_block (LapScriptBlock *self)
 {
   return self->block;
+}
+
+int
+lap_script_block_round (LapScriptBlock *self)
+{
+  return self->round;
 }

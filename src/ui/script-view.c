@@ -6,7 +6,8 @@
 
 #include <glib/gi18n-lib.h>
 
-#define WIDE 760
+#define WIDE   760
+#define INDENT 24 /* of a round, under its block */
 
 struct _LapScriptView {
   AdwBin           parent_instance;
@@ -21,20 +22,42 @@ struct _LapScriptView {
 
 G_DEFINE_FINAL_TYPE (LapScriptView, lap_script_view, ADW_TYPE_BIN)
 
-/* Exercises and talks in the order of the session: a pause has nothing to say. */
-static GPtrArray *
-blocks_of (LapSession *session)
+/* Where words stand: those of a block, or of one round of it. */
+typedef struct {
+  LapBlock *block;
+  int       round;
+  guint     index; /* of its first turn, or of a talk among the own; G_MAXUINT for none */
+} Place;
+
+static void
+add_block (GArray *places, LapBlock *block)
 {
-  GPtrArray *blocks = g_ptr_array_new ();
+  Place place = { block, 1, G_MAXUINT };
+
+  g_array_append_val (places, place);
+}
+
+/* Exercises and talks in the order of the session, each followed by the rounds in which it has other words. A pause
+ * has nothing to say. */
+static GArray *
+places_of (LapSession *session, GHashTable *found)
+{
+  GArray *places = g_array_new (FALSE, FALSE, sizeof (Place));
 
   for (guint p = 0; p < lap_session_n (session); p++) {
     LapPart *part = lap_session_nth (session, p);
 
-    for (guint b = 0; b < lap_part_n (part); b++)
-      if (lap_part_nth (part, b)->kind != LAP_BLOCK_PAUSE)
-        g_ptr_array_add (blocks, lap_part_nth (part, b));
+    for (guint b = 0; b < lap_part_n (part); b++) {
+      LapBlock *block = lap_part_nth (part, b);
+      GArray *own = g_hash_table_lookup (found, block);
+
+      if (own != NULL)
+        g_array_append_vals (places, own->data, own->len);
+      else if (block->kind != LAP_BLOCK_PAUSE)
+        add_block (places, block);
+    }
   }
-  return blocks;
+  return places;
 }
 
 static LapPart *
@@ -44,14 +67,18 @@ part_of (LapBlock *block)
 }
 
 static gboolean
-rows_hold (LapScriptView *self, GPtrArray *blocks)
+rows_hold (LapScriptView *self, GArray *places)
 {
-  if (self->rows->len != blocks->len)
+  if (self->rows->len != places->len)
     return FALSE;
-  for (guint i = 0; i < blocks->len; i++)
-    if (lap_script_block_block (g_ptr_array_index (self->rows, i)) != g_ptr_array_index (blocks, i) ||
-        g_ptr_array_index (self->parts, i) != part_of (g_ptr_array_index (blocks, i)))
+  for (guint i = 0; i < places->len; i++) {
+    const Place *place = &g_array_index (places, Place, i);
+    LapScriptBlock *row = g_ptr_array_index (self->rows, i);
+
+    if (lap_script_block_block (row) != place->block || lap_script_block_round (row) != place->round ||
+        g_ptr_array_index (self->parts, i) != part_of (place->block))
       return FALSE;
+  }
   return TRUE;
 }
 
@@ -70,7 +97,7 @@ add_title (LapScriptView *self, LapBlock *block)
 }
 
 static void
-make_rows (LapScriptView *self, GPtrArray *blocks)
+make_rows (LapScriptView *self, GArray *places)
 {
   GtkWidget *child;
 
@@ -79,36 +106,58 @@ make_rows (LapScriptView *self, GPtrArray *blocks)
   g_hash_table_remove_all (self->titles);
   while ((child = gtk_widget_get_first_child (self->list)) != NULL)
     gtk_box_remove (GTK_BOX (self->list), child);
-  for (guint i = 0; i < blocks->len; i++) {
-    LapBlock *block = g_ptr_array_index (blocks, i);
-    GtkWidget *row = lap_script_block_new (self->context, block);
+  for (guint i = 0; i < places->len; i++) {
+    const Place *place = &g_array_index (places, Place, i);
+    GtkWidget *row = lap_script_block_new (self->context, place->block, place->round);
 
-    if (!g_hash_table_contains (self->titles, part_of (block)))
-      add_title (self, block);
+    if (!g_hash_table_contains (self->titles, part_of (place->block)))
+      add_title (self, place->block);
+    gtk_widget_set_margin_start (row, place->round > 1 ? INDENT : 0);
     gtk_box_append (GTK_BOX (self->list), row);
     g_ptr_array_add (self->rows, row);
-    g_ptr_array_add (self->parts, part_of (block));
+    g_ptr_array_add (self->parts, part_of (place->block));
   }
 }
 
+/* The places of a block that has been found at a turn or among the own; its first is the block's itself. */
 static void
-keep_first (GHashTable *first, LapBlock *block, guint index)
+keep (GHashTable *found, const LapTimeline *t, guint32 task, int round, guint index)
 {
-  if (!g_hash_table_contains (first, block))
-    g_hash_table_insert (first, block, GUINT_TO_POINTER (index));
+  LapBlock *block = t->tasks[task].block;
+  GArray *places = g_hash_table_lookup (found, block);
+  Place place = { block, round, index };
+
+  if (places == NULL) {
+    places = g_array_new (FALSE, FALSE, sizeof (Place));
+    g_hash_table_insert (found, block, places);
+    place.round = 1;
+    g_array_append_val (places, place);
+  } else if (block->kind == LAP_BLOCK_EXERCISE) {
+    const LapTask *first = &t->tasks[t->turns[g_array_index (places, Place, 0).index].task];
+
+    if (lap_script_block_is_apart (first, &t->tasks[task], round))
+      g_array_append_val (places, place);
+  }
 }
 
-/* The first turn of each exercise, the first own words of each talk. */
+/* LapBlock -> Place: its first turn or own words, and where a round has other words. Every such round is a task. */
 static GHashTable *
-first_of_each (const LapTimeline *t, const LapTalk *talk)
+find_places (const LapTimeline *t, const LapTalk *talk)
 {
-  GHashTable *first = g_hash_table_new (NULL, NULL);
+  GHashTable *found = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) g_array_unref);
+  g_autofree guint8 *met = g_malloc0 (MAX (1, t->n_tasks));
 
-  for (guint i = 0; i < talk->n; i++)
-    keep_first (first, t->tasks[t->turns[i].task].block, i);
+  for (guint i = 0; i < talk->n; i++) {
+    guint32 task = t->turns[i].task;
+
+    if (!met[task])
+      keep (found, t, task, t->turns[i].round, i);
+    met[task] = TRUE;
+  }
   for (guint i = 0; i < talk->n_own; i++)
-    keep_first (first, t->tasks[t->intervals[talk->own[i].interval].task].block, i);
-  return first;
+    if (!g_hash_table_contains (found, t->tasks[t->intervals[talk->own[i].interval].task].block))
+      keep (found, t, t->intervals[talk->own[i].interval].task, 1, i);
+  return found;
 }
 
 /* Remedies cost a try each: one warning at a time, when there is time. */
@@ -128,20 +177,17 @@ static void
 show_script (LapScriptView *self)
 {
   LapDocument *document = self->context->document;
-  g_autoptr (GPtrArray) blocks = blocks_of (lap_document_session (document));
-  g_autoptr (GHashTable) first = first_of_each (lap_document_timeline (document),
-                                                lap_checkup_talk (lap_document_checkup (document)));
-  gpointer index;
+  g_autoptr (GHashTable) found = find_places (lap_document_timeline (document),
+                                              lap_checkup_talk (lap_document_checkup (document)));
+  g_autoptr (GArray) places = places_of (lap_document_session (document), found);
 
   self->stale = FALSE;
-  if (!rows_hold (self, blocks))
-    make_rows (self, blocks);
+  if (!rows_hold (self, places))
+    make_rows (self, places);
   for (guint i = 0; i < self->rows->len; i++) {
-    gboolean there = g_hash_table_lookup_extended (first, g_ptr_array_index (blocks, i), NULL, &index);
-
     gtk_label_set_text (g_hash_table_lookup (self->titles, g_ptr_array_index (self->parts, i)),
                         lap_part_title (g_ptr_array_index (self->parts, i)));
-    lap_script_block_show (g_ptr_array_index (self->rows, i), there ? GPOINTER_TO_UINT (index) : G_MAXUINT);
+    lap_script_block_show (g_ptr_array_index (self->rows, i), g_array_index (places, Place, i).index);
   }
   lap_script_pace_show (LAP_SCRIPT_PACE (self->pace));
   if (self->idle == 0)

@@ -105,6 +105,27 @@ test_others_words (void)
   g_assert_null (block->say);
 }
 
+/* Words of one round lose their least important cue there, and the block keeps its own. */
+static void
+test_in_round (void)
+{
+  g_autoptr (LapTimeline) timeline = test_timeline (
+    "'film': {'sound': 'live'}, 'parts': [{'kind': 'main', 'rounds': 2, 'blocks': ["
+    "{'exercise': 'squat', 'work': 40, 'rest': 30, 'say': {'setup': '', 'cues': []}},"
+    "{'exercise': 'sumo-squat', 'work': 5, 'rest': 60, 'say': {'setup': '', 'cues': ['one'], 'fault': '', "
+    "'easier': '', 'harder': ''}, 'in-round': {'2': {" WORDS "}}}]}]");
+  g_autoptr (LapCheckup) checkup = lap_checkup_new (timeline);
+  LapBlock *block = lap_part_nth (lap_session_nth (timeline->session, 0), 1);
+  g_autoptr (LapEdits) cue = NULL;
+
+  g_assert_cmpint (nth (checkup, 0)->round, ==, 2);
+  cue = remedy (checkup, 0, "Drop the least important cue");
+  lap_edits_swap (cue);
+  g_assert_cmpuint (g_strv_length (lap_changes_find (block->in_round, 2)->say->cues), ==, 2);
+  g_assert_cmpuint (g_strv_length (block->say->cues), ==, 1);
+  lap_edits_swap (cue);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -112,5 +133,6 @@ main (int argc, char **argv)
   g_test_add_func ("/checks/talk-over/places", test_places);
   g_test_add_func ("/checks/talk-over/least-important", test_least_important);
   g_test_add_func ("/checks/talk-over/others-words", test_others_words);
+  g_test_add_func ("/checks/talk-over/in-round", test_in_round);
   return g_test_run ();
 }

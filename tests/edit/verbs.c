@@ -5,6 +5,7 @@
  */
 #include "edit/history.h"
 #include "edit/verbs-blocks.h"
+#include "edit/verbs-say.h"
 #include "edit/verbs-time.h"
 #include "edit/verbs.h"
 #include "place/plans.h"
@@ -294,6 +295,60 @@ test_only_here (void)
   g_assert_true (g_bytes_equal (before, after));
 }
 
+/* Words that differ in a round stay there, the block's pass it by, and the way back leaves nothing behind. */
+static void
+test_words_in_round (void)
+{
+  static const char *const cues[LAP_N_SAY] = { [LAP_SAY_CUES] = "one\ntwo" }, *const setup[LAP_N_SAY] = { "stand" };
+  g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
+  g_autoptr (LapHistory) history = lap_history_new ();
+  g_autoptr (LapSession) session = session_of ("ab*2");
+  LapBlock *block = lap_part_nth (lap_session_nth (session, 0), 0);
+  g_autoptr (GBytes) before = lap_object_bytes (block), after = NULL;
+  g_autoptr (LapEdits) none = NULL;
+  const LapChange *change;
+
+  /* Without a difference in the round the words are the block's. */
+  lap_history_apply (history, lap_verb_set_words (block, 2, setup, catalogue));
+  g_assert_cmpstr (block->say->setup, ==, "stand");
+  g_assert_null (block->in_round);
+  lap_history_apply (history, lap_verb_own_words (block, 2, catalogue));
+  none = lap_verb_own_words (block, 1, catalogue);
+  g_assert_cmpuint (lap_edits_n (none), ==, 0);
+  lap_history_apply (history, lap_verb_set_words (block, 2, cues, catalogue));
+  change = lap_changes_find (block->in_round, 2);
+  g_assert_true (lap_has_own_words (block, 2));
+  g_assert_cmpuint (change->present, ==, 1 << LAP_CHANGE_SAY);
+  g_assert_cmpstr (change->say->setup, ==, "stand");
+  g_assert_cmpstr (change->say->cues[1], ==, "two");
+  g_assert_null (block->say->cues);
+  lap_history_apply (history, lap_verb_same_words (block, 2, catalogue));
+  g_assert_null (block->in_round);
+  for (int i = 0; i < 4; i++)
+    lap_history_undo (history);
+  after = lap_object_bytes (block);
+  g_assert_true (g_bytes_equal (before, after));
+}
+
+/* What else differs in the round is left. */
+static void
+test_same_words_leave (void)
+{
+  static const char *const setup[LAP_N_SAY] = { "stand" };
+  g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
+  g_autoptr (LapHistory) history = lap_history_new ();
+  g_autoptr (LapSession) session = session_of ("ab*2");
+  LapBlock *block = lap_part_nth (lap_session_nth (session, 0), 0);
+
+  lap_history_apply (history, lap_verb_only_here (block, 2, catalogue));
+  lap_history_apply (history, lap_verb_set_words (block, 2, setup, catalogue));
+  g_assert_null (block->say);
+  g_assert_true (lap_has_own_words (block, 2));
+  lap_history_apply (history, lap_verb_same_words (block, 2, catalogue));
+  g_assert_false (lap_has_own_words (block, 2));
+  g_assert_cmpint (lap_changes_find (block->in_round, 2)->work, ==, block->work);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -307,5 +362,7 @@ main (int argc, char **argv)
   g_test_add_func ("/edit/verbs/set-times", test_set_times);
   g_test_add_func ("/edit/verbs/next", test_next);
   g_test_add_func ("/edit/verbs/only-here", test_only_here);
+  g_test_add_func ("/edit/verbs/words-in-round", test_words_in_round);
+  g_test_add_func ("/edit/verbs/same-words-leave", test_same_words_leave);
   return g_test_run ();
 }

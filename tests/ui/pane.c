@@ -157,6 +157,7 @@ test_in_round (void)
   LapPart *part = plan_part (session, LAP_PART_MAIN, 2);
   LapBlock *block = lap_block_new_exercise ("squat", 40, 20);
   GtkWidget *work, *rest, *only;
+  g_autofree char *words = NULL;
   LapScoreContext *context;
   const LapChange *change;
   LapWindow *window;
@@ -178,7 +179,13 @@ test_in_round (void)
   g_assert_cmpint (change->work, ==, 30);
   g_assert_cmpint (change->rest, ==, 25);
   g_assert_cmpstr (undo_label (window), ==, "Change the rest of Squat in round 2");
+  /* Words that are written there are that round's, also when a click on another round ends the writing. */
+  lap_words_row_set_text (LAP_WORDS_ROW (field (window, LAP_TYPE_WORDS_ROW, "setup")), "Last one");
   windows_click_box (window, lap_score_find (context->score, 0, 0, 1));
+  g_assert_null (block->say);
+  g_assert_cmpstr (lap_changes_find (block->in_round, 2)->say->setup, ==, "Last one");
+  words = lap_words_row_get_text (LAP_WORDS_ROW (field (window, LAP_TYPE_WORDS_ROW, "setup")));
+  g_assert_cmpstr (words, !=, "Last one");
   g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 40);
   windows_click_box (window, lap_score_find (context->score, 0, 0, 2));
   g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 30);

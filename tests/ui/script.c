@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
+#include "place/plans.h"
 #include "ui/script-block.h"
 #include "ui/script-pace.h"
 #include "ui/windows.h"
@@ -176,6 +177,74 @@ test_pace (void)
   windows_close (window);
 }
 
+/* The rows of @block, in order. */
+static GPtrArray *
+rows_of (LapWindow *window, LapBlock *block)
+{
+  GPtrArray *rows = g_ptr_array_new ();
+
+  collect (GTK_WIDGET (window), LAP_TYPE_SCRIPT_BLOCK, rows);
+  for (guint i = rows->len; i-- > 0;)
+    if (lap_script_block_block (rows->pdata[i]) != block)
+      g_ptr_array_remove_index (rows, i);
+  return rows;
+}
+
+/* A round may have other words: its row comes by the block's menu, is written in without touching the others, has the
+ * remedies of its round, and goes by the way back. */
+static void
+test_rounds (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Rounds");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 3);
+  LapBlock *block = lap_block_new_exercise ("squat", 40, 20);
+  g_autoptr (GPtrArray) rows = NULL, two = NULL, one = NULL;
+  g_autofree char *before = NULL, *after = NULL;
+  g_autoptr (GString) words = g_string_new (NULL);
+  LapWindow *window;
+
+  plan_add (part, block);
+  window = windows_show (session);
+  before = windows_text (window);
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.view", "s", "script");
+  windows_settle (window);
+  rows = rows_of (window, block);
+  g_assert_cmpuint (rows->len, ==, 1);
+  gtk_widget_activate_action (rows->pdata[0], "script.other-words", "i", 3);
+  windows_settle (window);
+  two = rows_of (window, block);
+  g_assert_cmpuint (two->len, ==, 2);
+  g_assert_true (says (two->pdata[1], "only in round 3"));
+  gtk_text_buffer_set_text (text (two->pdata[1], 0), "Last one", -1);
+  lap_window_commit (window);
+  for (int i = 0; i < 15; i++)
+    g_string_append_printf (words, "cue %d of eight words that is long\n", i);
+  gtk_text_buffer_set_text (text (two->pdata[1], 1), words->str, -1);
+  lap_window_commit (window);
+  g_assert_null (block->say);
+  g_assert_cmpstr (lap_changes_find (block->in_round, 3)->say->setup, ==, "Last one");
+  g_assert_cmpstr (undo_label (window), ==, "Change the words of Squat in round 3");
+  while (lap_script_block_fill (LAP_SCRIPT_BLOCK (two->pdata[1])))
+    ;
+  g_assert_nonnull (first_remedy (two->pdata[1]));
+  g_assert_null (first_remedy (two->pdata[0]));
+  gtk_text_buffer_set_text (text (two->pdata[0], 0), "Stand tall", -1);
+  lap_window_commit (window);
+  g_assert_cmpstr (block->say->setup, ==, "Stand tall");
+  g_assert_cmpstr (lap_changes_find (block->in_round, 3)->say->setup, ==, "Last one");
+  gtk_widget_activate_action (two->pdata[1], "script.same-words", NULL);
+  windows_settle (window);
+  one = rows_of (window, block);
+  g_assert_cmpuint (one->len, ==, 1);
+  g_assert_null (block->in_round);
+  while (undo_label (window) != NULL)
+    lap_document_undo (lap_window_document (window));
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  windows_settle (window);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -183,5 +252,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/script/words", test_words);
   g_test_add_func ("/ui/script/talk-over", test_talk_over);
   g_test_add_func ("/ui/script/pace", test_pace);
+  g_test_add_func ("/ui/script/rounds", test_rounds);
   return g_test_run ();
 }

@@ -34,8 +34,12 @@ test_builtin (void)
 {
   g_autoptr(LapCatalogue) catalogue = lap_catalogue_builtin ();
   g_autoptr(LapCatalogue) again = lap_catalogue_builtin ();
+  LapExercise *alone;
 
   g_assert_true (catalogue == again);
+  /* Read alone, before all the others. */
+  alone = lap_catalogue_find (catalogue, "squat");
+  g_assert_cmpstr (alone->name, ==, "Squat");
   g_assert_cmpuint (lap_catalogue_n (catalogue), >=, 170);
   for (guint i = 0; i < lap_catalogue_n (catalogue); i++)
     {
@@ -45,6 +49,7 @@ test_builtin (void)
       if (i > 0)
         g_assert_cmpstr (lap_catalogue_nth (catalogue, i - 1)->name, <, e->name);
     }
+  g_assert_true (lap_catalogue_find (catalogue, "squat") == alone);
   g_assert_null (lap_catalogue_find (catalogue, "no-such-exercise"));
 }
 

@@ -124,3 +124,18 @@ lap_later_peek (LapLater *self)
 {
   return self->part;
 }
+
+static void
+open_cb (GtkMenuButton *button, gpointer menu)
+{
+  gtk_menu_button_set_create_popup_func (button, NULL, NULL, NULL);
+  gtk_menu_button_set_menu_model (button, menu);
+}
+
+void
+lap_later_menu (GtkMenuButton *button, GMenuModel *menu)
+{
+  g_object_set_data_full (G_OBJECT (button), "menu", g_object_ref (menu), g_object_unref);
+  gtk_menu_button_set_create_popup_func (button, open_cb, menu, NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_HAS_POPUP, TRUE, -1);
+}

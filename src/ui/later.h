@@ -26,5 +26,8 @@ void       lap_later_set  (LapLater      *later,
 GtkWidget *lap_later_get  (LapLater      *later);
 /* NULL while it isn't built. */
 GtkWidget *lap_later_peek (LapLater      *later);
+/* The same for the menu of a button: its popover is made when it is first opened. */
+void       lap_later_menu (GtkMenuButton *button,
+                           GMenuModel    *menu);
 
 G_END_DECLS

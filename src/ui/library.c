@@ -8,6 +8,7 @@
 #include "ui/file-drop.h"
 #include "ui/files.h"
 #include "ui/glance.h"
+#include "ui/later.h"
 #include "ui/library-row.h"
 #include "ui/recent.h"
 #include "ui/settings.h"
@@ -30,7 +31,8 @@ struct _LapLibrary {
   GCancellable        *reading; /* NULL while nobody reads */
   gboolean             again;   /* to be refreshed when that is done */
   char                *cache;
-  GtkWidget           *title, *search, *stack, *list, *status, *nothing;
+  GMenuModel          *menu;
+  GtkWidget           *menu_button, *title, *search, *stack, *list, *status, *nothing;
 };
 
 G_DEFINE_FINAL_TYPE (LapLibrary, lap_library, ADW_TYPE_APPLICATION_WINDOW)
@@ -345,6 +347,8 @@ lap_library_class_init (LapLibraryClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_library_dispose;
   G_OBJECT_CLASS (klass)->finalize = lap_library_finalize;
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/library.ui");
+  gtk_widget_class_bind_template_child (widget_class, LapLibrary, menu);
+  gtk_widget_class_bind_template_child (widget_class, LapLibrary, menu_button);
   gtk_widget_class_bind_template_child (widget_class, LapLibrary, title);
   gtk_widget_class_bind_template_child (widget_class, LapLibrary, search);
   gtk_widget_class_bind_template_child (widget_class, LapLibrary, stack);
@@ -369,6 +373,7 @@ lap_library_init (LapLibrary *self)
   g_autofree char *folder = remembered_folder ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_later_menu (GTK_MENU_BUTTON (self->menu_button), self->menu);
   self->cache = g_build_filename (g_get_user_cache_dir (), "lapwing", "sessions.index", NULL);
   self->wanted = g_new0 (char *, 1);
   self->entries = g_list_store_new (LAP_TYPE_INDEX_ENTRY);

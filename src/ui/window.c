@@ -2,6 +2,7 @@
 #include "ui/window.h"
 
 #include "ui/file-drop.h"
+#include "ui/later.h"
 #include "ui/notice.h"
 #include "ui/publish-dialog.h"
 #include "ui/remember.h"
@@ -19,7 +20,7 @@ typedef struct {
   LapWatch    *watch;   /* of its file */
   AdwToast    *toast;   /* on show, or NULL */
   gboolean     closing; /* asked about, and decided */
-  GtkWidget   *title, *start, *header, *undo, *redo, *notice, *toasts, *bar, *views;
+  GtkWidget   *title, *start, *header, *undo, *redo, *menu_button, *notice, *toasts, *bar, *views;
   GMenu       *menu;
 } LapWindowPrivate;
 
@@ -38,7 +39,16 @@ set_views (LapWindowPrivate *p, GtkWidget *views)
   p->views = views;
   adw_toast_overlay_set_child (ADW_TOAST_OVERLAY (p->toasts), views);
   adw_view_switcher_title_set_stack (ADW_VIEW_SWITCHER_TITLE (p->title), ADW_VIEW_STACK (views));
-  adw_view_switcher_bar_set_stack (ADW_VIEW_SWITCHER_BAR (p->bar), ADW_VIEW_STACK (views));
+}
+
+/* The switcher at the bottom of a narrow window; a wide one never needs it. */
+static void
+narrow_cb (LapWindow *self)
+{
+  LapWindowPrivate *p = PRIVATE (self);
+
+  if (adw_view_switcher_title_get_title_visible (ADW_VIEW_SWITCHER_TITLE (p->title)))
+    adw_view_switcher_bar_set_stack (ADW_VIEW_SWITCHER_BAR (p->bar), ADW_VIEW_STACK (p->views));
 }
 
 /* The children in the template of a kind of window. */
@@ -255,6 +265,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, header);
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, undo);
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, redo);
+  gtk_widget_class_bind_template_child_private (widget_class, LapWindow, menu_button);
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, notice);
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, toasts);
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, bar);
@@ -265,6 +276,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.copy-warnings", NULL, copy_warnings_action);
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
   gtk_widget_class_install_action (widget_class, "win.publish", NULL, publish_action);
+  gtk_widget_class_bind_template_callback (widget_class, narrow_cb);
   lap_saving_install (widget_class);
 }
 
@@ -272,6 +284,7 @@ static void
 lap_window_init (LapWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_later_menu (GTK_MENU_BUTTON (PRIVATE (self)->menu_button), G_MENU_MODEL (PRIVATE (self)->menu));
   lap_file_drop_install (GTK_WINDOW (self));
 }
 

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Places are kept in cells as wide as a mark: one that overlaps is in the same cell or in a neighbour, so that many
- * warnings cost no more than each its own look.
+ * Places are first kept in cells as wide as a mark: one that overlaps is in the same cell or in a neighbour, so that many
+ * warnings cost no more than each its own look. Those that have become several may be wider, so that what lies beside
+ * one joins it as well, until none overlaps another.
  */
 #include "place/marks.h"
 
@@ -43,7 +44,7 @@ add (Placer *p, int x, guint warning)
     g_array_index (p->marks->places, LapMarkPlace, mark).n++;
   else {
     mark = p->marks->places->len;
-    g_array_append_vals (p->marks->places, &(LapMarkPlace) { x, warning, 1 }, 1);
+    g_array_append_vals (p->marks->places, &(LapMarkPlace) { x, p->size, warning, 1 }, 1);
     g_hash_table_insert (p->cells, GINT_TO_POINTER (cell_of (p, x)), GUINT_TO_POINTER (mark + 1));
   }
   g_array_append_vals (p->marks->members, &(LapMarkMember) { warning, mark }, 1);
@@ -61,8 +62,81 @@ middle_of (const LapAxis *axis, int size, double x)
   return floor (x + 0.5);
 }
 
+static LapMarkPlace *
+nth (const LapMarks *self, guint i)
+{
+  return &g_array_index (self->places, LapMarkPlace, i);
+}
+
+static int
+by_x (gconstpointer a, gconstpointer b, gpointer marks)
+{
+  const LapMarkPlace *x = nth (marks, *(const guint *) a), *y = nth (marks, *(const guint *) b);
+
+  return x->x != y->x ? (x->x > y->x) - (x->x < y->x) : (x->first > y->first) - (x->first < y->first);
+}
+
+/* Takes @other into @mark, which is the more severe. */
+static void
+join (LapMarks *self, guint mark, guint other)
+{
+  nth (self, mark)->n += nth (self, other)->n;
+  nth (self, other)->n = 0;
+  for (guint i = 0; i < self->members->len; i++)
+    if (g_array_index (self->members, LapMarkMember, i).mark == other)
+      g_array_index (self->members, LapMarkMember, i).mark = mark;
+}
+
+/* Joins what overlaps in the order of x; whether anything did. */
+static gboolean
+join_near (LapMarks *self, const LapAxis *axis, int wide)
+{
+  g_autoptr (GArray) order = g_array_new (FALSE, FALSE, sizeof (guint));
+  gboolean joined = FALSE;
+  guint last = 0;
+
+  for (guint i = 0; i < self->places->len; i++) {
+    if (nth (self, i)->n == 0)
+      continue;
+    if (nth (self, i)->n > 1) {
+      nth (self, i)->width = wide;
+      nth (self, i)->x = middle_of (axis, wide, nth (self, i)->x);
+    }
+    g_array_append_val (order, i);
+  }
+  g_array_sort_with_data (order, by_x, self);
+  for (guint i = 0; i < order->len; i++) {
+    guint at = g_array_index (order, guint, i);
+
+    if (i > 0 && 2 * (nth (self, at)->x - nth (self, last)->x) < nth (self, at)->width + nth (self, last)->width) {
+      join (self, MIN (at, last), MAX (at, last));
+      at = MIN (at, last);
+      joined = TRUE;
+    }
+    last = at;
+  }
+  return joined;
+}
+
+/* Leaves out the places that others took in; the order stays. */
+static void
+close_up (LapMarks *self)
+{
+  g_autofree guint *now = g_new0 (guint, self->places->len + 1);
+  guint n = 0;
+
+  for (guint i = 0; i < self->places->len; i++) {
+    now[i] = n;
+    if (nth (self, i)->n > 0)
+      *nth (self, n++) = *nth (self, i);
+  }
+  g_array_set_size (self->places, n);
+  for (guint i = 0; i < self->members->len; i++)
+    g_array_index (self->members, LapMarkMember, i).mark = now[g_array_index (self->members, LapMarkMember, i).mark];
+}
+
 LapMarks *
-lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, double at, LapMarkFilter filter,
+lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, int wide, double at, LapMarkFilter filter,
                gconstpointer data)
 {
   LapMarks *self = g_new (LapMarks, 1);
@@ -80,6 +154,9 @@ lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, double 
       continue;
     add (&p, middle_of (axis, size, lap_axis_x (axis, w->start + at * MAX (0, w->end - w->start))), i);
   }
+  while (join_near (self, axis, wide))
+    ;
+  close_up (self);
   return self;
 }
 
@@ -92,10 +169,10 @@ lap_marks_free (LapMarks *self)
 }
 
 guint
-lap_marks_at (const LapMarks *self, double x, int size)
+lap_marks_at (const LapMarks *self, double x)
 {
   for (guint i = 0; i < self->places->len; i++)
-    if (fabs (g_array_index (self->places, LapMarkPlace, i).x - x) <= size / 2.0)
+    if (fabs (nth (self, i)->x - x) <= nth (self, i)->width / 2.0)
       return i;
   return LAP_NO_WARNING;
 }

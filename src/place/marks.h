@@ -19,6 +19,7 @@ G_BEGIN_DECLS
 
 typedef struct {
   int   x;     /* px of the view, its middle */
+  int   width; /* px */
   guint first; /* warning of the checkup, from 0 */
   guint n;     /* warnings that it stands for */
 } LapMarkPlace;
@@ -35,11 +36,12 @@ typedef struct {
 /* Whether a warning has a mark here. */
 typedef gboolean (*LapMarkFilter) (const LapWarning *warning, gconstpointer data);
 
-/* Marks are @size px wide and stand at the share @at of what a warning is about: 0.5 its middle, 1 its end. @filter may
+/* Marks are @size px wide, @wide those that stand for several, and stand at the share @at of what a warning is about: 0.5 its middle, 1 its end. @filter may
  * be NULL: all. */
 LapMarks *lap_marks_new  (const LapCheckup *checkup,
                           const LapAxis    *axis,
                           int               size,
+                          int               wide,
                           double            at,
                           LapMarkFilter     filter,
                           gconstpointer     data);
@@ -48,8 +50,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapMarks, lap_marks_free)
 
 /* The mark at @x, an index into places, or LAP_NO_WARNING. */
 guint     lap_marks_at   (const LapMarks   *marks,
-                          double            x,
-                          int               size);
+                          double            x);
 /* The warning of @mark that comes after @warning, in a circle; the first where @warning isn't one of it. */
 guint     lap_marks_next (const LapMarks   *marks,
                           guint             mark,

@@ -52,14 +52,14 @@ test_places (void)
   for (int mirrored = 0; mirrored < 2; mirrored++)
     for (guint i = 0; i < G_N_ELEMENTS (rows); i++) {
       g_autoptr (LapAxis) axis = axis_for (checkup, rows[i].zoom, rows[i].offset, 300, mirrored);
-      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 0.5, is_muscle, NULL);
+      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 20, 0.5, is_muscle, NULL);
 
       g_assert_cmpuint (marks->places->len, ==, 3);
       for (guint m = 0; m < 3; m++) {
         g_assert_cmpint (place (marks, m)->x, ==, mirrored ? 300 - rows[i].x[m] : rows[i].x[m]);
         g_assert_cmpuint (place (marks, m)->n, ==, 1);
-        g_assert_cmpuint (lap_marks_at (marks, place (marks, m)->x + 9, 20), ==, m);
-        g_assert_cmpuint (lap_marks_at (marks, place (marks, m)->x + 12, 20), ==, LAP_NO_WARNING);
+        g_assert_cmpuint (lap_marks_at (marks, place (marks, m)->x + 9), ==, m);
+        g_assert_cmpuint (lap_marks_at (marks, place (marks, m)->x + 12), ==, LAP_NO_WARNING);
       }
     }
 }
@@ -73,8 +73,8 @@ test_ends (void)
 
   for (int mirrored = 0; mirrored < 2; mirrored++) {
     g_autoptr (LapAxis) axis = axis_for (checkup, 2, 0, 440, mirrored);
-    g_autoptr (LapMarks) all = lap_marks_new (checkup, axis, 20, 0.5, NULL, NULL);
-    g_autoptr (LapMarks) at_end = lap_marks_new (checkup, axis, 20, 1, is_muscle, NULL);
+    g_autoptr (LapMarks) all = lap_marks_new (checkup, axis, 20, 20, 0.5, NULL, NULL);
+    g_autoptr (LapMarks) at_end = lap_marks_new (checkup, axis, 20, 20, 1, is_muscle, NULL);
     static const int ends[] = { 200, 320, 430 };
 
     for (guint i = 0; i < all->places->len; i++) {
@@ -96,16 +96,20 @@ test_near_ones_join (void)
     for (double zoom = 0.05; zoom < 3; zoom *= 1.6) {
       g_autoptr (LapAxis) axis = axis_for (checkup, zoom, 0, 100, mirrored);
       g_autoptr (LapAxis) further = axis_for (checkup, zoom, 37, 100, mirrored);
-      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 0.5, is_muscle, NULL);
-      g_autoptr (LapMarks) others = lap_marks_new (checkup, further, 20, 0.5, is_muscle, NULL);
+      g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 34, 0.5, is_muscle, NULL);
+      g_autoptr (LapMarks) others = lap_marks_new (checkup, further, 20, 34, 0.5, is_muscle, NULL);
       guint sum = 0;
 
       g_assert_cmpuint (marks->places->len, ==, others->places->len);
       for (guint i = 0; i < marks->places->len; i++) {
         sum += place (marks, i)->n;
         g_assert_cmpuint (place (marks, i)->first, ==, place (others, i)->first);
-        for (guint j = 0; j < i; j++)
-          g_assert_cmpint (ABS (place (marks, i)->x - place (marks, j)->x), >=, 20);
+        g_assert_cmpint (place (marks, i)->width, ==, place (marks, i)->n > 1 ? 34 : 20);
+        for (guint j = 0; j < i; j++) {
+          g_assert_cmpint (place (marks, i)->first, >, place (marks, j)->first);
+          g_assert_cmpint (2 * ABS (place (marks, i)->x - place (marks, j)->x), >=,
+                           place (marks, i)->width + place (marks, j)->width);
+        }
       }
       g_assert_cmpuint (sum, ==, marks->members->len);
       g_assert_cmpuint (sum, ==, 59);
@@ -117,7 +121,7 @@ test_next_goes_round (void)
 {
   g_autoptr (LapCheckup) checkup = checkup_new (4);
   g_autoptr (LapAxis) axis = axis_for (checkup, 0.05, 0, 100, FALSE);
-  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 0.5, is_muscle, NULL);
+  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 20, 0.5, is_muscle, NULL);
   guint first = place (marks, 0)->first, second;
 
   g_assert_cmpuint (marks->places->len, ==, 1);

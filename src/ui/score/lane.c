@@ -113,8 +113,8 @@ paint_marks (LapLane *self, cairo_t *cr, const LapAxis *axis, int height)
   for (guint i = marks->places->len; i-- > 0;) {
     const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
 
-    if (mark->x > -size && mark->x < axis->view + size)
-      lap_marks_paint (cr, checkup_of (self), mark, size, mark_y (self, mark->first, height), layout);
+    if (mark->x > -mark->width && mark->x < axis->view + mark->width)
+      lap_marks_paint (cr, checkup_of (self), mark, size, mark_y (self, mark->first, height), layout, axis->mirrored);
   }
 }
 
@@ -134,7 +134,7 @@ static guint
 mark_at (LapLane *self, LapMarks *marks, double x, double y)
 {
   int size = lap_marks_size (lap_lane_line (self));
-  guint mark = lap_marks_at (marks, x, size);
+  guint mark = lap_marks_at (marks, x);
   guint first = mark != LAP_NO_WARNING ? g_array_index (marks->places, LapMarkPlace, mark).first : 0;
 
   if (mark != LAP_NO_WARNING &&

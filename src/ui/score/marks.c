@@ -2,12 +2,14 @@
 #include "ui/score/marks.h"
 
 #include "ui/mark.h"
+#include "ui/palette.h"
+#include "ui/score/paint.h"
 
 #include <glib/gi18n-lib.h>
 
 #define RULER      "ruler"
 #define BLOCKS     "blocks"
-#define BEHIND     4 /* px that a second mark shows behind one that stands for several */
+#define MOST_MORE  99 /* that are counted beside a mark for several */
 #define MOST_WORDS 4 /* warnings that are told; the rest is counted */
 
 /* The lane that shows the trouble. What isn't here is on the ruler only. */
@@ -57,26 +59,51 @@ lap_marks_size (int line)
   return line + 10;
 }
 
+/* px beside a mark for "+99". */
+static int
+more_width (int line)
+{
+  return line * 3 / 2;
+}
+
+/* "+4" on a strip of paper that begins under the mark. */
+static void
+paint_more (cairo_t *cr, guint more, int size, int wide, int x, int y, PangoLayout *layout, gboolean mirrored)
+{
+  GdkRGBA paper = lap_colour (LAP_COLOUR_CARD), rim = lap_colour (LAP_COLOUR_LINE2), ink = lap_colour (LAP_COLOUR_INK);
+  g_autofree char *text = g_strdup_printf ("+%u", MIN (more, MOST_MORE));
+  int high = size * 5 / 8, under = size / 2, left = mirrored ? x : x + under, width, height, free;
+
+  pango_layout_set_text (layout, text, -1);
+  pango_layout_get_pixel_size (layout, &width, &height);
+  lap_paint_box (cr, &paper, &rim, 1, high / 2, left, y - high / 2, wide - under, high);
+  free = wide - size;
+  lap_paint_layout (cr, layout, &ink, (mirrored ? x : x + size) + (free - width) / 2 + (mirrored ? 1 : -1),
+                    y - height / 2);
+}
+
 LapMarks *
 lap_marks_of (const LapCheckup *checkup, const LapAxis *axis, int line, const char *id)
 {
   /* Where its work ends a block has the room that its number, figure and seconds leave. */
-  return lap_marks_new (checkup, axis, lap_marks_size (line), g_str_equal (id, BLOCKS) ? 1 : 0.5,
+  return lap_marks_new (checkup, axis, lap_marks_size (line), lap_marks_size (line) + more_width (line),
+                        g_str_equal (id, BLOCKS) ? 1 : 0.5,
                         g_str_equal (id, RULER) ? NULL : is_shown, id);
 }
 
 void
-lap_marks_paint (cairo_t *cr, const LapCheckup *checkup, const LapMarkPlace *mark, int size, int y, PangoLayout *layout)
+lap_marks_paint (cairo_t *cr, const LapCheckup *checkup, const LapMarkPlace *mark, int size, int y, PangoLayout *layout,
+                 gboolean mirrored)
 {
+  int x = mark->x - mark->width / 2;
+
   LapSeverity severity = lap_checkup_nth (checkup, mark->first)->severity;
   g_autofree char *number = g_strdup_printf ("%u", mark->first + 1);
 
-  if (mark->n > 1) {
-    pango_layout_set_text (layout, "", -1);
-    lap_mark_paint (cr, severity, layout, mark->x - size / 2 + BEHIND, y - size / 2, size);
-  }
+  if (mark->n > 1)
+    paint_more (cr, mark->n - 1, size, mark->width, x, y, layout, mirrored);
   pango_layout_set_text (layout, number, -1);
-  lap_mark_paint (cr, severity, layout, mark->x - size / 2, y - size / 2, size);
+  lap_mark_paint (cr, severity, layout, mirrored ? x + mark->width - size : x, y - size / 2, size);
 }
 
 char *

@@ -17,13 +17,15 @@ LapMarks *lap_marks_of    (const LapCheckup *checkup,
                            const LapAxis    *axis,
                            int               line,
                            const char       *id);
-/* Paints @mark with its middle at @y, its number in the type of @layout. */
+/* Paints @mark with its middle at @y, its number in the type of @layout; of several the number of the first, and how
+ * many more there are, on the side where time goes to. */
 void      lap_marks_paint (cairo_t          *cr,
                            const LapCheckup *checkup,
                            const LapMarkPlace *mark,
                            int               size,
                            int               y,
-                           PangoLayout      *layout);
+                           PangoLayout      *layout,
+                           gboolean          mirrored);
 /* The words of its warnings, a line each. Transfer full. */
 char     *lap_marks_words (const LapCheckup *checkup,
                            const LapMarks   *marks,

@@ -121,7 +121,7 @@ static void
 paint_warnings (LapStrip *self, cairo_t *cr, const LapAxis *axis)
 {
   LapCheckup *checkup = lap_document_checkup (self->context->document);
-  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, MARK, 0.5, NULL, NULL);
+  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, MARK, MARK, 0.5, NULL, NULL);
   g_autoptr (PangoLayout) none = gtk_widget_create_pango_layout (GTK_WIDGET (self), NULL);
 
   for (guint i = marks->places->len; i-- > 0;) {

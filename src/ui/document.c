@@ -406,6 +406,13 @@ lap_document_is_editable (LapDocument *self)
   return self->state != LAP_DOCUMENT_READ_ONLY;
 }
 
+const char *
+lap_document_why_not (LapDocument *self)
+{
+  return lap_document_is_editable (self) ? NULL
+         : _("A newer version of Lapwing wrote this. It can be read and printed, not changed.");
+}
+
 char *
 lap_document_length_text (LapDocument *self)
 {
@@ -449,6 +456,8 @@ lap_document_apply (LapDocument *self, LapEdits *edits)
   g_autoptr (GError) error = NULL;
   gboolean possible;
 
+  if (!lap_document_is_editable (self) && lap_edits_n (edits) > 0)
+    lap_document_tell (self, lap_document_why_not (self));
   /* While something is dragged nothing else happens. */
   if (!lap_document_is_editable (self) || lap_edits_n (edits) == 0 || lap_history_is_open (self->history)) {
     lap_edits_free (edits);

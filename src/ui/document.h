@@ -65,6 +65,8 @@ const char      *lap_document_title       (LapDocument  *document);
 /* Has changes that no file holds. */
 gboolean         lap_document_is_modified (LapDocument  *document);
 gboolean         lap_document_is_editable (LapDocument  *document);
+/* Why it can't be changed, translated; NULL where it can. */
+const char      *lap_document_why_not     (LapDocument  *document);
 /* Of a session: "31:00 of 30:00, 1:00 over", "29:50 of 30:00, on time", "31:00". Translated; transfer full. */
 char            *lap_document_length_text (LapDocument  *document);
 
@@ -74,7 +76,8 @@ int              lap_document_date        (LapDocument  *document);
 void             lap_document_set_date    (LapDocument  *document,
                                            int           date);
 
-/* Applies @edits (transfer full) as one step. FALSE when that would be impossible, or the document is read-only. */
+/* Applies @edits (transfer full) as one step. FALSE when that would be impossible, or the document is read-only, which
+ * it says. */
 gboolean         lap_document_apply       (LapDocument  *document,
                                            LapEdits     *edits);
 /* A drag: each call applies @edits (transfer full) in place of those of the call before; nothing can be undone

@@ -2,6 +2,7 @@
 #include "ui/formula-entry.h"
 
 #include "edit/reshape.h"
+#include "ui/read-only.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -131,7 +132,7 @@ lap_formula_entry_show (LapFormulaEntry *self, LapDocument *document, LapPart *p
   self->document = document;
   g_set_object (&self->part, part);
   gtk_label_set_text (GTK_LABEL (self->label), shown);
-  gtk_widget_set_sensitive (self->button, lap_document_is_editable (document));
+  lap_read_only_show (self->button, document, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->button), GTK_ACCESSIBLE_PROPERTY_LABEL, said, -1);
 }
 

@@ -17,7 +17,7 @@ typedef struct {
 
 typedef struct {
   LapDocumentState state;
-  const char *text;
+  const char *text; /* NULL: why it can't be changed */
   Deed deeds[2]; /* one without an action isn't there; "win.revert" needs a file */
 } Line;
 
@@ -26,7 +26,7 @@ static const Line lines[] = {
     { { N_("_Save"), "win.save" }, { N_("_Go back to the file…"), "win.revert" } } },
   { LAP_DOCUMENT_CHANGED_OUTSIDE, N_("Somebody else has changed the file since you opened it."),
     { { N_("Take _theirs…"), "win.revert" }, { N_("Save _mine…"), "win.save" } } },
-  { LAP_DOCUMENT_READ_ONLY, N_("A newer version of Lapwing wrote this. It can be read and printed, not changed."), { } },
+  { LAP_DOCUMENT_READ_ONLY, NULL, { } },
 };
 
 static void
@@ -54,7 +54,7 @@ show (LapNotice *self)
   gtk_widget_set_visible (GTK_WIDGET (self), line != NULL);
   if (line == NULL)
     return;
-  gtk_label_set_text (GTK_LABEL (self->text), _(line->text));
+  gtk_label_set_text (GTK_LABEL (self->text), line->text != NULL ? _(line->text) : lap_document_why_not (self->document));
   show_deed (self, self->first, &line->deeds[0]);
   show_deed (self, self->second, &line->deeds[1]);
 }

@@ -4,6 +4,7 @@
 #include "edit/verbs-blocks.h"
 #include "edit/verbs-say.h"
 #include "edit/verbs.h"
+#include "ui/read-only.h"
 #include "ui/words-row.h"
 
 #include <adwaita.h>
@@ -275,15 +276,46 @@ add_only_here (LapPaneMore *self)
   button = gtk_button_new_with_label (text);
   gtk_widget_set_halign (button, GTK_ALIGN_START);
   gtk_widget_set_tooltip_text (button, _("From then on a change here stays in this round"));
-  gtk_widget_set_sensitive (button, lap_document_is_editable (self->context->document));
+  lap_read_only_show (button, self->context->document, TRUE);
   g_signal_connect_object (button, "clicked", G_CALLBACK (only_here_cb), self, G_CONNECT_SWAPPED);
   gtk_box_append (GTK_BOX (self->rounds), button);
+}
+
+/* Which of the buttons of rounds has the focus, or -1. */
+static int
+focused_round (LapPaneMore *self)
+{
+  GtkWidget *focus = gtk_widget_get_focus_child (self->rounds);
+  int n = 0;
+
+  for (; focus != NULL && gtk_widget_get_prev_sibling (focus) != NULL; focus = gtk_widget_get_prev_sibling (focus))
+    n += GTK_IS_BUTTON (gtk_widget_get_prev_sibling (focus));
+  return gtk_widget_get_focus_child (self->rounds) != NULL ? n : -1;
+}
+
+/* Whoever pressed one goes on at what stands in its place, or before it; without any at what comes first in the pane. */
+static void
+focus_round (LapPaneMore *self, int n)
+{
+  GtkWidget *found = NULL;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (self->rounds); child != NULL && n >= 0;
+       child = gtk_widget_get_next_sibling (child))
+    if (GTK_IS_BUTTON (child)) {
+      found = child;
+      n--;
+    }
+  if (found != NULL)
+    gtk_widget_grab_focus (found);
+  else
+    gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
 }
 
 static void
 show_rounds (LapPaneMore *self)
 {
   GtkWidget *child;
+  int focus = focused_round (self);
 
   while ((child = gtk_widget_get_first_child (self->rounds)) != NULL)
     gtk_box_remove (GTK_BOX (self->rounds), child);
@@ -296,7 +328,7 @@ show_rounds (LapPaneMore *self)
     gtk_label_set_wrap (GTK_LABEL (label), TRUE);
     gtk_label_set_xalign (GTK_LABEL (label), 0);
     gtk_widget_set_halign (button, GTK_ALIGN_START);
-    gtk_widget_set_sensitive (button, lap_document_is_editable (self->context->document));
+    lap_read_only_show (button, self->context->document, TRUE);
     g_object_set_data (G_OBJECT (button), "round", GINT_TO_POINTER (change->round));
     gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
     g_signal_connect_object (button, "clicked", G_CALLBACK (back_cb), self, G_CONNECT_SWAPPED);
@@ -305,6 +337,8 @@ show_rounds (LapPaneMore *self)
   }
   add_only_here (self);
   gtk_widget_set_visible (self->rounds, gtk_widget_get_first_child (self->rounds) != NULL);
+  if (focus >= 0)
+    focus_round (self, focus);
 }
 
 /* Only work that is split between the sides has a time to change them. */
@@ -376,7 +410,6 @@ void
 lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
 {
   LapBlock *block = context->block != NULL && context->block->kind == LAP_BLOCK_EXERCISE ? context->block : NULL;
-  gboolean editable = lap_document_is_editable (context->document);
 
   self->showing = TRUE;
   g_set_object (&self->context, context);
@@ -393,8 +426,8 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
     show_rounds (self);
     show_care (self, exercise (self));
     count_cb (self);
-    gtk_widget_set_sensitive (self->fields, editable);
-    gtk_widget_set_sensitive (self->words, editable);
+    lap_read_only_show (self->fields, context->document, TRUE);
+    lap_read_only_show (self->words, context->document, TRUE);
   }
   self->showing = FALSE;
 }

@@ -13,6 +13,7 @@
 #include "ui/figures.h"
 #include "ui/pane-more.h"
 #include "ui/player.h"
+#include "ui/read-only.h"
 #include "ui/score/words.h"
 
 #include <adwaita.h>
@@ -181,7 +182,7 @@ show_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
   LapTimeSource source;
   gboolean known = source_of (self, what, &source);
 
-  gtk_widget_set_sensitive (spin, known && lap_document_is_editable (self->context->document));
+  lap_read_only_show (spin, self->context->document, known);
   if (!known)
     return;
   gtk_spin_button_set_range (GTK_SPIN_BUTTON (spin), source.least, source.most);
@@ -310,8 +311,8 @@ show_block (LapPane *self)
     show_figure (self, box);
     show_fields (self, self->shown);
     lap_pane_more_show (LAP_PANE_MORE (self->more), self->context);
-    gtk_widget_set_sensitive (self->fields, lap_document_is_editable (self->context->document));
-    gtk_widget_set_sensitive (self->talk_box, lap_document_is_editable (self->context->document));
+    lap_read_only_show (self->fields, self->context->document, TRUE);
+    lap_read_only_show (self->talk_box, self->context->document, TRUE);
   } else
     show_balance (self);
   self->showing = FALSE;

@@ -144,6 +144,68 @@ test_growing_fits (void)
   windows_close (window);
 }
 
+static void
+told_cb (LapDocument *document, const char *text, gboolean undoable, guint *told)
+{
+  *told += g_strcmp0 (text, lap_document_why_not (document)) == 0;
+}
+
+/* Items of menus that can be used, by their names. */
+static void
+add_usable (GtkWidget *widget, GString *names)
+{
+  if (g_str_equal (G_OBJECT_TYPE_NAME (widget), "GtkModelButton") && gtk_widget_is_sensitive (widget)) {
+    g_autofree char *text = NULL;
+
+    g_object_get (widget, "text", &text, NULL);
+    g_string_append_printf (names, "%s,", text);
+  }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    add_usable (child, names);
+}
+
+/* What a newer version wrote can be read: whoever tries to change it is told why not, and nothing changes. */
+static void
+test_read_only (void)
+{
+  static const char *const keys[] = { "plus", "minus", "period", "Delete", "Insert", "<Control>d", "<Control>x", "<Alt>Right",
+                                      "<Control>Up", "<Alt>Up", "<Control>l" };
+  g_autoptr (LapSession) session = lap_session_new ("Newer");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 2);
+  g_autoptr (GString) names = g_string_new (NULL);
+  g_autofree char *before = NULL, *after = NULL;
+  LapWindow *window;
+  LapDocument *document;
+  GtkWidget *work, *button;
+  guint told = 0;
+
+  session->version = LAP_SESSION_VERSION + 1;
+  for (guint i = 0; i < 3; i++)
+    plan_add (part, lap_block_new_exercise ("squat", 40, 20));
+  window = windows_show (session);
+  document = lap_window_document (window);
+  before = windows_text (window);
+  g_signal_connect (document, "told", G_CALLBACK (told_cb), &told);
+  for (guint i = 0; i < G_N_ELEMENTS (keys); i++) {
+    lap_blocks_lane_go (windows_blocks (window), lap_score_find (lap_window_context (window)->score, 0, 1, 2));
+    g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), keys[i]));
+    g_assert_cmpuint (told, ==, i + 1);
+  }
+  after = windows_text (window);
+  g_assert_cmpstr (before, ==, after);
+  work = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_SPIN_BUTTON, "work");
+  g_assert_false (gtk_widget_is_sensitive (work));
+  g_assert_cmpstr (gtk_widget_get_tooltip_text (work), ==, lap_document_why_not (document));
+  button = gtk_widget_get_first_child (windows_find (GTK_WIDGET (window), LAP_TYPE_FORMULA_ENTRY, NULL));
+  g_assert_false (gtk_widget_is_sensitive (button));
+  g_assert_cmpstr (gtk_widget_get_tooltip_text (button), ==, lap_document_why_not (document));
+  gtk_widget_activate_action (GTK_WIDGET (windows_blocks (window)), "score.menu", NULL);
+  windows_settle (window);
+  add_usable (GTK_WIDGET (windows_blocks (window)), names);
+  g_assert_cmpstr (names->str, ==, "Copy,Part,Part,Open the part alone,All to one scale,");
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -152,5 +214,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/states/empty-part", test_empty_part);
   g_test_add_func ("/ui/states/composes", test_composes);
   g_test_add_func ("/ui/states/growing-fits", test_growing_fits);
+  g_test_add_func ("/ui/states/read-only", test_read_only);
   return g_test_run ();
 }

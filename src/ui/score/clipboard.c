@@ -64,7 +64,5 @@ read_cb (GObject *object, GBytes *bytes, const char *why)
 void
 lap_score_paste (LapScoreContext *context, GdkClipboard *clipboard)
 {
-  if (!lap_document_is_editable (context->document))
-    return;
   lap_clipboard_read (clipboard, (const char **) types, read_cb, context);
 }

@@ -226,8 +226,6 @@ begin_cb (Drag *drag, double x, double y)
   End end;
 
   drag_clear (drag);
-  if (!lap_document_is_editable (drag->context->document))
-    return;
   drag->began = x;
   end = end_at (drag, x, &source);
   drag->on_end = end.box != LAP_NO_BOX;
@@ -258,6 +256,11 @@ pressed_blocks (Drag *drag)
 static gboolean
 start (Drag *drag)
 {
+  if (!lap_document_is_editable (drag->context->document)) {
+    lap_document_tell (drag->context->document, lap_document_why_not (drag->context->document));
+    drag_clear (drag);
+    return FALSE;
+  }
   if (!drag->on_end) {
     drag->blocks = pressed_blocks (drag);
     if (drag->blocks->len == 0) {

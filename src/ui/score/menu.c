@@ -7,7 +7,7 @@
 #include <glib/gi18n-lib.h>
 
 static const LapMenuItem clipboard[] = {
-  { N_("Cu_t"), "score.cut" }, { N_("_Copy"), "score.copy" }, { N_("_Paste after it"), "score.paste" },
+  { N_("Cu_t"), "score.cut" }, { N_("_Copy"), "score.copy", TRUE }, { N_("_Paste after it"), "score.paste" },
   { N_("_Duplicate"), "score.duplicate" }, { N_("_Remove"), "score.remove" }, { NULL, NULL },
 };
 static const LapMenuItem paste[] = { { N_("_Paste"), "score.paste" }, { NULL, NULL } };
@@ -24,9 +24,10 @@ static const LapMenuItem adding[] = {
 };
 
 static void
-add_item (GMenu *section, const char *label, const char *action)
+add_item (GMenu *section, const char *label, const char *action, gboolean possible)
 {
-  g_autoptr (GMenuItem) item = g_menu_item_new (label, action);
+  /* No such action: what is there to be read, but not to be used. */
+  g_autoptr (GMenuItem) item = g_menu_item_new (label, possible ? action : "read-only.never");
   g_autofree char *key = lap_shortcuts_key (action);
 
   if (key != NULL)
@@ -35,35 +36,46 @@ add_item (GMenu *section, const char *label, const char *action)
 }
 
 void
-lap_menu_add_section (GMenu *menu, const LapMenuItem *items)
+lap_menu_add_section (GMenu *menu, const LapMenuItem *items, LapDocument *document)
 {
   g_autoptr (GMenu) section = g_menu_new ();
 
   for (; items->label != NULL; items++)
-    add_item (section, _(items->label), items->action);
+    add_item (section, _(items->label), items->action, items->reads || lap_document_is_editable (document));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
 /* One entry leads there and back. */
 static void
-add_only_here (GMenu *menu, LapBlock *block, int round)
+add_only_here (GMenu *menu, LapBlock *block, int round, LapDocument *document)
 {
   g_autoptr (GMenu) section = g_menu_new ();
   g_autofree char *only = g_strdup_printf (_("_Only in round %d"), round);
 
   add_item (section, lap_changes_find (block->in_round, round) != NULL ? _("As in r_ound 1 again") : only,
-            "score.only-here");
+            "score.only-here", lap_document_is_editable (document));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
 static void
-add_part (GMenu *menu, const LapPart *part)
+add_part (GMenu *menu, const LapPart *part, LapDocument *document)
 {
   g_autoptr (GMenu) section = g_menu_new (), within = g_menu_new ();
 
-  lap_part_verbs_menu (within, part);
+  lap_part_verbs_menu (within, part, document);
   g_menu_append_submenu (section, _("Pa_rt"), G_MENU_MODEL (within));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+GMenu *
+lap_menu_new (LapDocument *document)
+{
+  GMenu *menu = g_menu_new ();
+  g_autoptr (GMenu) none = g_menu_new ();
+
+  if (!lap_document_is_editable (document))
+    g_menu_append_section (menu, _("Read-only: it can’t be changed"), G_MENU_MODEL (none));
+  return menu;
 }
 
 GtkWidget *
@@ -79,18 +91,19 @@ lap_menu_popover (GMenu *menu)
 GtkWidget *
 lap_score_menu_new (LapScoreContext *context)
 {
-  g_autoptr (GMenu) menu = g_menu_new ();
+  LapDocument *document = context->document;
+  g_autoptr (GMenu) menu = lap_menu_new (document);
   LapBlock *block = context->block;
 
-  lap_menu_add_section (menu, block != NULL ? clipboard : paste);
+  lap_menu_add_section (menu, block != NULL ? clipboard : paste, document);
   if (block != NULL) {
-    lap_menu_add_section (menu, times);
-    lap_menu_add_section (menu, places);
+    lap_menu_add_section (menu, times, document);
+    lap_menu_add_section (menu, places, document);
   }
-  lap_menu_add_section (menu, adding);
+  lap_menu_add_section (menu, adding, document);
   if (block != NULL && block->kind == LAP_BLOCK_EXERCISE && context->round > 1)
-    add_only_here (menu, block, context->round);
+    add_only_here (menu, block, context->round, document);
   if (block != NULL)
-    add_part (menu, LAP_PART (LAP_OBJECT (block)->owner));
+    add_part (menu, LAP_PART (LAP_OBJECT (block)->owner), document);
   return lap_menu_popover (menu);
 }

@@ -12,6 +12,7 @@ G_BEGIN_DECLS
 typedef struct {
   const char *label; /* marked for translation */
   const char *action;
+  gboolean    reads; /* it changes nothing, so that it is there for a document that is read-only, too */
 } LapMenuItem;
 
 /* For what is selected in @context. A popover without a parent. */
@@ -19,7 +20,10 @@ GtkWidget *lap_score_menu_new   (LapScoreContext   *context);
 
 /* Adds @items, ended by one without label, as a section of their own. */
 void       lap_menu_add_section (GMenu             *menu,
-                                 const LapMenuItem *items);
+                                 const LapMenuItem *items,
+                                 LapDocument       *document);
+/* A menu for @document, which says above all where that can't be changed. Transfer full. */
+GMenu     *lap_menu_new         (LapDocument       *document);
 /* A popover without a parent that shows @menu where it points to. */
 GtkWidget *lap_menu_popover     (GMenu             *menu);
 

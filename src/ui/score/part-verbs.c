@@ -99,16 +99,16 @@ static const LapMenuItem after[] = {
   { NULL, NULL },
 };
 static const LapMenuItem scale[] = {
-  { N_("O_pen the part alone"), "score.open-part" }, { N_("All to one _scale"), "win.unfold" }, { NULL, NULL },
+  { N_("O_pen the part alone"), "score.open-part", TRUE }, { N_("All to one _scale"), "win.unfold", TRUE }, { NULL, NULL },
 };
 
 void
-lap_part_verbs_menu (GMenu *menu, const LapPart *part)
+lap_part_verbs_menu (GMenu *menu, const LapPart *part, LapDocument *document)
 {
   if (part->run != LAP_RUN_OWN_PACE)
-    lap_menu_add_section (menu, rounds);
+    lap_menu_add_section (menu, rounds, document);
   if (part->run != LAP_RUN_OWN_PACE && part->rounds > 1)
-    lap_menu_add_section (menu, between);
-  lap_menu_add_section (menu, after);
-  lap_menu_add_section (menu, scale);
+    lap_menu_add_section (menu, between, document);
+  lap_menu_add_section (menu, after, document);
+  lap_menu_add_section (menu, scale, document);
 }

@@ -23,6 +23,7 @@ gboolean lap_part_change_time   (LapScoreContext *context,
                                  int              by);
 /* Menu sections of a part: its rounds and rests, what is open. */
 void     lap_part_verbs_menu    (GMenu           *menu,
-                                 const LapPart   *part);
+                                 const LapPart   *part,
+                                 LapDocument     *document);
 
 G_END_DECLS

@@ -270,15 +270,16 @@ static void
 open_menu (LapPartsLane *self, const GdkRectangle *at)
 {
   static const LapMenuItem own[] = {
-    { N_("Open it, _fold the others"), "bracket.open" }, { N_("Fol_d it"), "bracket.fold" }, { NULL, NULL },
+    { N_("Open it, _fold the others"), "bracket.open", TRUE }, { N_("Fol_d it"), "bracket.fold", TRUE }, { NULL, NULL },
   };
-  g_autoptr (GMenu) menu = g_menu_new ();
+  LapDocument *document = lap_lane_context (LAP_LANE (self))->document;
+  g_autoptr (GMenu) menu = lap_menu_new (document);
   guint index;
 
   if (self->at >= self->brackets->n)
     return;
-  lap_menu_add_section (menu, own);
-  lap_part_verbs_menu (menu, LAP_LANE_GET_CLASS (self)->part (LAP_LANE (self), &index));
+  lap_menu_add_section (menu, own, document);
+  lap_part_verbs_menu (menu, LAP_LANE_GET_CLASS (self)->part (LAP_LANE (self), &index), document);
   g_clear_pointer (&self->menu, gtk_widget_unparent);
   self->menu = lap_menu_popover (menu);
   gtk_widget_set_parent (self->menu, GTK_WIDGET (self));

@@ -162,26 +162,38 @@ hands_wheel (int notches)
   settle ();
 }
 
-/* Keys come as fast as they are taken in: nobody's fingers wait for a frame. */
 static void
-press_symbol (KeySym symbol, GdkModifierType modifiers)
+hold (GdkModifierType modifiers, gboolean down)
 {
   static const struct { GdkModifierType mask; KeySym key; } held[] = {
     { GDK_CONTROL_MASK, XK_Control_L }, { GDK_ALT_MASK, XK_Alt_L }, { GDK_SHIFT_MASK, XK_Shift_L },
   };
+
+  for (guint i = 0; i < G_N_ELEMENTS (held); i++)
+    if (modifiers & held[i].mask)
+      fake_key (display, XKeysymToKeycode (display, held[i].key), down, 0);
+}
+
+void
+hands_hold (GdkModifierType modifiers, gboolean down)
+{
+  hold (modifiers, down);
+  settle ();
+}
+
+/* Keys come as fast as they are taken in: nobody's fingers wait for a frame. */
+static void
+press_symbol (KeySym symbol, GdkModifierType modifiers)
+{
   KeyCode code = XKeysymToKeycode (display, symbol);
 
   g_assert_cmpuint (code, !=, 0);
   if (XkbKeycodeToKeysym (display, code, 0, 0) != symbol && XkbKeycodeToKeysym (display, code, 0, 1) == symbol)
     modifiers |= GDK_SHIFT_MASK;
-  for (guint i = 0; i < G_N_ELEMENTS (held); i++)
-    if (modifiers & held[i].mask)
-      fake_key (display, XKeysymToKeycode (display, held[i].key), True, 0);
+  hold (modifiers, TRUE);
   fake_key (display, code, True, 0);
   fake_key (display, code, False, 0);
-  for (guint i = G_N_ELEMENTS (held); i-- > 0;)
-    if (modifiers & held[i].mask)
-      fake_key (display, XKeysymToKeycode (display, held[i].key), False, 0);
+  hold (modifiers, FALSE);
   take_in ();
 }
 

@@ -35,6 +35,9 @@ void hands_drag         (GtkWidget  *from,
                          double      to_y);
 /* Turns the wheel by @notches, down and up where negative. */
 void hands_wheel        (int         notches);
+/* Presses the keys of @modifiers, or lets them go. */
+void hands_hold         (GdkModifierType modifiers,
+                         gboolean        down);
 /* An accelerator such as "<Control>k". */
 void hands_press        (const char *keys);
 void hands_type         (const char *text);

@@ -3,12 +3,11 @@
  * A random walk over the score: keys of the table of shortcuts, clicks, drags, undo, redo, zoom, fold, through the
  * controllers and actions of a real window. After every step boxes and widgets are those of what the session says, in
  * every frame that is drawn widgets lie where their boxes do, and the way back by undo ends at the first bytes.
- * 1,000 steps, 20,000 where LAP_LONG is set. The side panes are hidden, for what they say costs most of a frame.
+ * 5,000 steps, 20,000 where LAP_LONG is set; the panes at the sides are shown for every other 250 of them.
  * GLib prints the seed, and each step is in the log: --seed walks the same way again.
  */
-#include "ui/windows.h"
+#include "ui/walks.h"
 
-#include "place/plans.h"
 #include "ui/desk.h"
 #include "ui/score/folds.h"
 #include "ui/shortcuts.h"
@@ -17,6 +16,7 @@
 
 /* As when events come faster than frames. */
 #define STEPS_A_FRAME 40
+#define STEPS_A_SIDE  250
 
 typedef struct {
   LapWindow       *window;
@@ -161,115 +161,36 @@ take (Walk *walk, const Step *some)
   some->go (walk);
 }
 
-/* The boxes of the score are those of a timeline made anew. */
 static void
-assert_boxes (Walk *walk)
+show_sides (Walk *walk, gboolean shown)
 {
-  g_autoptr (GError) error = NULL;
-  g_autoptr (LapTimeline) timeline = lap_timeline_new (lap_document_session (walk->context->document),
-                                                       lap_document_catalogue (walk->context->document), &error);
-  g_autoptr (LapScore) fresh = NULL;
-  const LapScore *score = walk->context->score;
-
-  g_assert_no_error (error);
-  fresh = lap_score_new (timeline);
-  g_assert_cmpuint (score->n, ==, fresh->n);
-  for (guint i = 0; i < score->n; i++) {
-    const LapBox *a = &score->boxes[i], *b = &fresh->boxes[i];
-
-    g_assert_cmpint (a->start, ==, b->start);
-    g_assert_cmpint (a->body, ==, b->body);
-    g_assert_cmpint (a->end, ==, b->end);
-    g_assert_cmpint (a->kind, ==, b->kind);
-    g_assert_true (a->part == b->part && a->block == b->block && a->round == b->round && a->changed == b->changed);
-  }
-}
-
-/* Every block that can be seen alone has a widget, where it belongs once that is @drawn; what is selected is a block
- * of the session. */
-static void
-assert_placed (Walk *walk, gboolean drawn)
-{
-  LapScoreContext *context = walk->context;
-  guint first, end;
-
-  lap_score_visible (context->score, context->axis, &first, &end);
-  for (guint i = first; i < end; i++) {
-    LapPlaced placed = lap_score_place (context->score, context->axis, i);
-    GtkWidget *widget = lap_blocks_lane_find (windows_blocks (walk->window), i);
-    graphene_rect_t bounds;
-
-    if (placed.width < LAP_MERGE_BELOW)
-      continue;
-    g_assert_nonnull (widget);
-    if (!drawn)
-      continue;
-    g_assert_true (gtk_widget_compute_bounds (widget, walk->blocks, &bounds));
-    g_assert_cmpint (bounds.origin.x, ==, placed.x);
-    g_assert_cmpint (bounds.size.width, ==, placed.width);
-  }
-  for (guint i = 0; i < context->marked->len; i++)
-    g_assert_nonnull (lap_score_block (context, g_array_index (context->marked, guint, i)));
-}
-
-/* Every kind of box: work and rest, talk, a pause, gaps between rounds and at one's own pace. */
-static LapWindow *
-window_new (void)
-{
-  static const char *const ids[] = { "squat", "push-up", "glute-bridge" };
-  g_autoptr (LapSession) session = lap_session_new ("Walked");
-  LapPart *part = plan_part (session, LAP_PART_WARM_UP, 1);
-
-  plan_add (part, lap_block_new_talk ("hello", 15));
-  plan_add (part, lap_block_new_exercise ("march-on-the-spot", 45, 0));
-  part = plan_part (session, LAP_PART_MAIN, 2);
-  for (guint i = 0; i < G_N_ELEMENTS (ids); i++)
-    plan_add (part, lap_block_new_exercise (ids[i], 40, 20));
-  g_object_set (part, "round-rest", 30, NULL);
-  part = plan_part (session, LAP_PART_MAIN, 1);
-  g_object_set (part, "run", LAP_RUN_OWN_PACE, "cap", 240, NULL);
-  plan_add (part, lap_block_new_exercise ("high-knees", 30, 10));
-  return windows_show (session);
-}
-
-/* Undo of everything returns to @first. */
-static void
-walk_back (Walk *walk, const char *first)
-{
-  g_autofree char *last = NULL;
-
-  while (lap_history_undo_label (lap_document_history (walk->context->document)) != NULL)
-    lap_document_undo (walk->context->document);
-  last = windows_text (walk->window);
-  g_assert_cmpstr (last, ==, first);
-  assert_boxes (walk);
-  windows_settle (walk->window);
-  assert_placed (walk, TRUE);
-  g_ptr_array_unref (walk->keys);
-  windows_close (walk->window);
+  g_object_set (gtk_widget_get_ancestor (walk->blocks, LAP_TYPE_DESK), "show-start", shown, "show-end", shown, NULL);
 }
 
 static void
 test_walk (void)
 {
-  guint n = g_getenv ("LAP_LONG") != NULL ? 20000 : 1000;
+  guint n = g_getenv ("LAP_LONG") != NULL ? 20000 : 5000;
   Walk walk = { 0 };
   g_autofree char *first = NULL;
 
-  walk_init (&walk, window_new ());
+  walk_init (&walk, walks_window ());
   first = windows_text (walk.window);
-  g_object_set (gtk_widget_get_ancestor (walk.blocks, LAP_TYPE_DESK), "show-start", FALSE, "show-end", FALSE, NULL);
   gtk_widget_grab_focus (walk.blocks);
   for (guint i = 0; i < n; i++) {
+    if (i % STEPS_A_SIDE == 0)
+      show_sides (&walk, i / STEPS_A_SIDE % 2 == 0);
     take (&walk, steps);
-    assert_boxes (&walk);
-    assert_placed (&walk, FALSE);
+    walks_assert_boxes (walk.window);
+    walks_assert_placed (walk.window, FALSE);
     if (i % STEPS_A_FRAME == 0) {
       gtk_test_widget_wait_for_draw (GTK_WIDGET (walk.window));
-      assert_placed (&walk, TRUE);
+      walks_assert_placed (walk.window, TRUE);
     }
   }
-  walk_back (&walk, first);
+  walks_back (walk.window, first);
+  g_ptr_array_unref (walk.keys);
+  windows_close (walk.window);
 }
 
 int

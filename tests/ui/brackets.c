@@ -125,7 +125,6 @@ test_drag (void)
     lap_score_fit (lap_window_context (window));
     windows_settle (window);
     for (guint i = 0; i < G_N_ELEMENTS (drags); i++) {
-g_test_message ("%d %u view %g off %g zoom %g", mirrored, i, lap_window_context (window)->axis->view, lap_window_context (window)->axis->offset, lap_window_context (window)->axis->zoom);
       drag (window, drags[i].second, drags[i].px, drags[i].upper, drags[i].by, "cancel");
       assert_main (window, "2+0/0");
       g_assert_null (lap_history_undo_label (history));

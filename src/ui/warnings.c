@@ -171,12 +171,18 @@ remove_row (GtkWidget *row)
   return next;
 }
 
+/* Puts @row, of @list, in another place of it; NULL: a new row, about warning @n. */
 static GtkWidget *
-insert_row (LapWarnings *self, GtkWidget *list, guint at, guint n)
+put_row (LapWarnings *self, GtkWidget *list, GtkWidget *row, guint at, guint n)
 {
-  GtkWidget *row = lap_warning_row_new (self->document, n);
+  g_autoptr (GtkWidget) held = row != NULL ? g_object_ref (row) : NULL;
 
-  g_signal_connect_object (row, "preview", G_CALLBACK (preview_cb), self, G_CONNECT_SWAPPED);
+  if (row != NULL)
+    gtk_list_box_remove (GTK_LIST_BOX (list), row);
+  else {
+    row = lap_warning_row_new (self->document, n);
+    g_signal_connect_object (row, "preview", G_CALLBACK (preview_cb), self, G_CONNECT_SWAPPED);
+  }
   gtk_list_box_insert (GTK_LIST_BOX (list), row, at);
   return row;
 }
@@ -189,15 +195,13 @@ show_list (LapWarnings *self, GtkWidget *list, guint first, guint end)
   GtkWidget *row = gtk_widget_get_first_child (list);
 
   for (guint i = first; i < end; i++) {
-    const LapWarning *warning = lap_checkup_nth (lap_document_checkup (self->document), i);
+    GtkWidget *found = find_row (row, lap_checkup_nth (lap_document_checkup (self->document), i));
 
-    while (row != NULL && find_row (row, warning) != NULL && find_row (row, warning) != row &&
-           !is_wanted (self, row, i, end))
+    while (found != NULL && found != row && !is_wanted (self, row, i, end))
       row = remove_row (row);
-    if (row == NULL || (find_row (row, warning) != row && is_wanted (self, row, i, end)))
-      row = insert_row (self, list, i - first, i);
-    else
-      lap_warning_row_show (LAP_WARNING_ROW (row), i);
+    if (row == NULL || (found != row && is_wanted (self, row, i, end)))
+      row = put_row (self, list, found, i - first, i);
+    lap_warning_row_show (LAP_WARNING_ROW (row), i);
     row = gtk_widget_get_next_sibling (row);
   }
   while (row != NULL)

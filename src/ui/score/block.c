@@ -381,6 +381,8 @@ make_words (LapBlockWidget *self)
   LapPart *part = score->timeline->parts[box->part].part;
 
   self->name = layout_of (self, self->name, "", FALSE);
+  pango_layout_set_width (self->name, -1); /* words are measured as they are, not as the last name was cut */
+  pango_layout_set_ellipsize (self->name, PANGO_ELLIPSIZE_NONE);
   g_clear_pointer (&self->words, lap_name_free);
   self->words = lap_name_new (name, word_width, self->name);
   pango_layout_set_text (self->name, name, -1);

@@ -64,12 +64,24 @@ lap_axis_free (LapAxis *self)
   g_free (self);
 }
 
+static gboolean
+has_ends (const LapAxis *self, const int *ends, guint n)
+{
+  for (guint i = 0; i < n && i < self->n; i++)
+    if (self->pieces[i].end != ends[i])
+      return FALSE;
+  return n == self->n;
+}
+
 void
 lap_axis_set_pieces (LapAxis *self, const int *ends, guint n)
 {
-  LapAxisPiece *pieces = g_new0 (LapAxisPiece, n);
+  LapAxisPiece *pieces;
   int start = 0;
 
+  if (has_ends (self, ends, n))
+    return;
+  pieces = g_new0 (LapAxisPiece, n);
   for (guint i = 0; i < n; i++) {
     pieces[i].start = start;
     pieces[i].end = start = ends[i];
@@ -94,6 +106,12 @@ lap_axis_fold (LapAxis *self, guint piece, gboolean folded)
 void
 lap_axis_set_folds (LapAxis *self, const gboolean *folded)
 {
+  gboolean same = TRUE;
+
+  for (guint i = 0; i < self->n; i++)
+    same &= self->pieces[i].folded == folded[i] && self->pieces[i].share == folded[i];
+  if (same)
+    return;
   for (guint i = 0; i < self->n; i++) {
     self->pieces[i].folded = folded[i];
     self->pieces[i].share = folded[i];
@@ -175,8 +193,10 @@ lap_axis_zoom_at (LapAxis *self, double zoom, double x)
 {
   double second = lap_axis_second (self, x), u = self->mirrored ? self->view - x : x;
 
-  self->zoom = zoom;
-  lay_out (self);
+  if (self->zoom != CLAMP (zoom, LAP_ZOOM_LEAST, LAP_ZOOM_MOST)) {
+    self->zoom = zoom;
+    lay_out (self);
+  }
   lap_axis_scroll (self, content_x (self, second) - u);
 }
 

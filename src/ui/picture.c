@@ -4,6 +4,11 @@
  */
 #include "ui/picture.h"
 
+#include <string.h>
+
+/* Of a node's drawing: the surface that it paints. */
+static const cairo_user_data_key_t painted;
+
 /* Whole px, 0 × 0 without any ink. */
 static cairo_rectangle_int_t
 ink_of (cairo_surface_t *surface, int width, int height, int scale)
@@ -44,10 +49,22 @@ fill (cairo_t *cr, const cairo_rectangle_int_t *place, cairo_surface_t *surface,
   cairo_destroy (cr);
 }
 
+/* Lets @node paint what of @surface has ink. */
+static void
+keep (GskRenderNode *node, cairo_surface_t *surface, const cairo_rectangle_int_t *ink, int scale)
+{
+  cairo_surface_t *cut = surface_new (ink->width, ink->height, scale);
+
+  fill (cairo_create (cut), &(cairo_rectangle_int_t) { 0, 0, ink->width, ink->height }, surface, -ink->x, -ink->y);
+  fill (gsk_cairo_node_get_draw_context (node), ink, cut, ink->x, ink->y);
+  cairo_surface_set_user_data (gsk_cairo_node_get_surface (node), &painted, cut,
+                               (cairo_destroy_func_t) cairo_surface_destroy);
+}
+
 GskRenderNode *
 lap_picture_new (int width, int height, int scale, LapPicturePaint paint, gpointer data)
 {
-  cairo_surface_t *surface = surface_new (width, height, scale), *cut;
+  cairo_surface_t *surface = surface_new (width, height, scale);
   cairo_t *cr = cairo_create (surface);
   cairo_rectangle_int_t ink;
   GskRenderNode *node;
@@ -56,13 +73,37 @@ lap_picture_new (int width, int height, int scale, LapPicturePaint paint, gpoint
   cairo_destroy (cr);
   cairo_surface_flush (surface);
   ink = ink_of (surface, width, height, scale);
-  cut = surface_new (ink.width, ink.height, scale);
-  fill (cairo_create (cut), &(cairo_rectangle_int_t) { 0, 0, ink.width, ink.height }, surface, -ink.x, -ink.y);
   node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (ink.x, ink.y, ink.width, ink.height));
-  fill (gsk_cairo_node_get_draw_context (node), &ink, cut, ink.x, ink.y);
-  cairo_surface_destroy (cut);
+  if (ink.width > 0)
+    keep (node, surface, &ink, scale);
   cairo_surface_destroy (surface);
   return node;
+}
+
+/* Without ink there is no surface. */
+static gboolean
+has_same_ink (GskRenderNode *picture, GskRenderNode *other)
+{
+  cairo_surface_t *node = gsk_cairo_node_get_surface (picture), *other_node = gsk_cairo_node_get_surface (other), *a, *b;
+
+  if (node == NULL || other_node == NULL)
+    return node == other_node;
+  a = cairo_surface_get_user_data (node, &painted);
+  b = cairo_surface_get_user_data (other_node, &painted);
+  return cairo_image_surface_get_height (a) == cairo_image_surface_get_height (b) &&
+         cairo_image_surface_get_stride (a) == cairo_image_surface_get_stride (b) &&
+         memcmp (cairo_image_surface_get_data (a), cairo_image_surface_get_data (b),
+                 (gsize) cairo_image_surface_get_stride (a) * cairo_image_surface_get_height (a)) == 0;
+}
+
+gboolean
+lap_picture_is_same (GskRenderNode *picture, GskRenderNode *other)
+{
+  graphene_rect_t place, other_place;
+
+  gsk_render_node_get_bounds (picture, &place);
+  gsk_render_node_get_bounds (other, &other_place);
+  return graphene_rect_equal (&place, &other_place) && has_same_ink (picture, other);
 }
 
 void

@@ -18,6 +18,9 @@ GskRenderNode *lap_picture_new  (int              width,
                                  int              scale,
                                  LapPicturePaint  paint,
                                  gpointer         data);
+/* Whether two show the same, px for px. */
+gboolean       lap_picture_is_same (GskRenderNode *picture,
+                                    GskRenderNode *other);
 /* Its upper left corner at @x, @y. */
 void           lap_picture_draw (GskRenderNode   *picture,
                                  GtkSnapshot     *snapshot,

@@ -10,6 +10,7 @@
 
 struct _LapTiles {
   GHashTable *nodes;  /* number -> GskRenderNode */
+  GHashTable *former; /* the same, while one of them may still be true */
   double      origin; /* px of the content where tile 0 begins, so that scrolling by whole px moves by whole px */
   guint       serial; /* of the axis it was painted for */
   int         height, scale;
@@ -23,6 +24,7 @@ lap_tiles_new (void)
   LapTiles *self = g_new0 (LapTiles, 1);
 
   self->nodes = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) gsk_render_node_unref);
+  self->former = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) gsk_render_node_unref);
   return self;
 }
 
@@ -30,13 +32,27 @@ void
 lap_tiles_free (LapTiles *self)
 {
   g_hash_table_unref (self->nodes);
+  g_hash_table_unref (self->former);
   g_free (self);
+}
+
+static void
+drop_all (LapTiles *self)
+{
+  g_hash_table_remove_all (self->nodes);
+  g_hash_table_remove_all (self->former);
 }
 
 void
 lap_tiles_clear (LapTiles *self)
 {
-  g_hash_table_remove_all (self->nodes);
+  GHashTable *former = self->nodes;
+
+  if (g_hash_table_size (self->nodes) == 0)
+    return;
+  g_hash_table_remove_all (self->former);
+  self->nodes = self->former;
+  self->former = former;
 }
 
 guint
@@ -72,6 +88,18 @@ paint_cb (cairo_t *cr, gpointer data)
   tile->paint (tile->lane, cr, &tile->part, tile->height);
 }
 
+/* What looks as it did is the same node, so that GTK sees that nothing there has to be drawn. Takes @node. */
+static GskRenderNode *
+or_former (LapTiles *self, int tile, GskRenderNode *node)
+{
+  GskRenderNode *former = g_hash_table_lookup (self->former, GINT_TO_POINTER (tile));
+
+  if (former == NULL || !lap_picture_is_same (former, node))
+    return node;
+  gsk_render_node_unref (node);
+  return gsk_render_node_ref (former);
+}
+
 static GskRenderNode *
 node_of (LapTiles *self, const LapAxis *axis, int tile, LapTilePaint paint, gpointer lane)
 {
@@ -80,11 +108,12 @@ node_of (LapTiles *self, const LapAxis *axis, int tile, LapTilePaint paint, gpoi
   if (node != NULL)
     return node;
   if (g_hash_table_size (self->nodes) >= MOST)
-    lap_tiles_clear (self);
+    drop_all (self);
   node = lap_picture_new (TILE, self->height, self->scale, paint_cb, &(Tile) {
     paint, lane, part_of (axis, self->origin + tile * TILE - LAP_TILE_BLEED, TILE + 2 * LAP_TILE_BLEED), self->height,
   });
   self->n_painted++;
+  node = or_former (self, tile, node);
   g_hash_table_insert (self->nodes, GINT_TO_POINTER (tile), node);
   return node;
 }
@@ -126,12 +155,13 @@ lap_tiles_draw (LapTiles *self, GtkSnapshot *snapshot, const LapAxis *axis, int 
   if (height <= 0 || axis->view <= 0)
     return;
   if (is_same (self, axis, height, scale)) {
-    if (g_hash_table_size (self->nodes) == 0)
+    if (g_hash_table_size (self->nodes) == 0 && g_hash_table_size (self->former) == 0)
       self->origin = axis->offset;
     draw_tiles (self, snapshot, axis, paint, lane);
+    g_hash_table_remove_all (self->former);
     return;
   }
-  lap_tiles_clear (self);
+  drop_all (self);
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, axis->view, height));
   paint (lane, cr, axis, height);
   cairo_destroy (cr);

@@ -10,6 +10,7 @@
 #include <glib/gi18n-lib.h>
 
 #include "store/local-file.h"
+#include "store/stale.h"
 
 struct _LapSaving {
   char *path, *target, *folder;
@@ -89,6 +90,7 @@ open_beside (LapSaving *saving, GError **error)
   saving->fd = g_mkstemp_full (beside, O_RDWR | O_CLOEXEC, saving->old.st_nlink > 0 ? 0600 : 0666);
   if (saving->fd < 0)
     return fail (error, saving->path, g_strerror (errno));
+  lap_stale_hold (saving->fd);
   saving->beside = g_steal_pointer (&beside);
   if (saving->old.st_nlink > 0 && fchown (saving->fd, -1, saving->old.st_gid) != 0)
     return fail (error, saving->path, _("belongs to a group you aren't in; save a copy under another name"));
@@ -106,7 +108,10 @@ lap_saving_new (const char *path, GError **error)
   if (saving->target == NULL || !may_replace (saving->target, &saving->old, error))
     return NULL;
   saving->folder = g_path_get_dirname (saving->target);
-  if (!may_write_folder (saving->folder, error) || !open_beside (saving, error))
+  if (!may_write_folder (saving->folder, error))
+    return NULL;
+  lap_stale_clear (saving->folder);
+  if (!open_beside (saving, error))
     return NULL;
   return g_steal_pointer (&saving);
 }

@@ -20,8 +20,8 @@
 struct _LapSessionWindow {
   LapWindow        parent_instance;
   LapScoreContext *context;
-  GtkWidget       *meter, *find, *desk, *heading, *score, *catalogue_toggle, *pane_toggle;
-  LapLater        *shelf, *warnings, *pane, *rehearse, *sheets, *script;
+  GtkWidget       *meter, *desk, *heading, *score, *catalogue_toggle, *pane_toggle;
+  LapLater        *find, *shelf, *warnings, *pane, *rehearse, *sheets, *script;
   GMenuModel      *more;
 };
 
@@ -71,8 +71,11 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
 static void
 find_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  lap_window_show_view (LAP_WINDOW (widget), "plan");
-  lap_find_bar_begin (LAP_FIND_BAR (LAP_SESSION_WINDOW (widget)->find));
+  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
+
+  lap_window_show_view (LAP_WINDOW (self), "plan");
+  gtk_widget_set_visible (GTK_WIDGET (self->find), TRUE);
+  lap_find_bar_begin (LAP_FIND_BAR (lap_later_get (self->find)));
 }
 
 static void
@@ -197,7 +200,6 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_session_window_dispose;
   LAP_WINDOW_CLASS (klass)->commit = lap_session_window_commit;
   LAP_WINDOW_CLASS (klass)->subtitle = lap_session_window_subtitle;
-  g_type_ensure (LAP_TYPE_FIND_BAR);
   g_type_ensure (LAP_TYPE_METER);
   g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
@@ -261,6 +263,15 @@ warning_cb (LapSessionWindow *self, guint n)
 }
 
 static GtkWidget *
+build_find (gpointer owner)
+{
+  GtkWidget *bar = g_object_new (LAP_TYPE_FIND_BAR, NULL);
+
+  lap_find_bar_set_context (LAP_FIND_BAR (bar), LAP_SESSION_WINDOW (owner)->context);
+  return bar;
+}
+
+static GtkWidget *
 build_shelf (gpointer owner)
 {
   LapSessionWindow *self = owner;
@@ -311,6 +322,7 @@ build_script (gpointer owner)
 static void
 set_parts (LapSessionWindow *self)
 {
+  lap_later_set (self->find, build_find, self);
   lap_later_set (self->warnings, build_warnings, self);
   lap_later_set (self->shelf, build_shelf, self);
   lap_later_set (self->pane, build_pane, self);
@@ -333,7 +345,6 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
 
   self->context = lap_score_context_new (document);
   lap_score_view_set_context (LAP_SCORE_VIEW (self->score), self->context);
-  lap_find_bar_set_context (LAP_FIND_BAR (self->find), self->context);
   set_parts (self);
   g_signal_connect_object (self->context, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);

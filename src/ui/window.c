@@ -20,7 +20,8 @@ typedef struct {
   LapWatch    *watch;   /* of its file */
   AdwToast    *toast;   /* on show, or NULL */
   gboolean     closing; /* asked about, and decided */
-  GtkWidget   *title, *start, *header, *undo, *redo, *menu_button, *notice, *toasts, *bar, *views;
+  LapLater    *title;   /* AdwViewSwitcherTitle */
+  GtkWidget   *start, *header, *undo, *redo, *menu_button, *notice, *toasts, *bar, *views;
   GMenu       *menu;
 } LapWindowPrivate;
 
@@ -38,17 +39,6 @@ set_views (LapWindowPrivate *p, GtkWidget *views)
 {
   p->views = views;
   adw_toast_overlay_set_child (ADW_TOAST_OVERLAY (p->toasts), views);
-  adw_view_switcher_title_set_stack (ADW_VIEW_SWITCHER_TITLE (p->title), ADW_VIEW_STACK (views));
-}
-
-/* The switcher at the bottom of a narrow window; a wide one never needs it. */
-static void
-narrow_cb (LapWindow *self)
-{
-  LapWindowPrivate *p = PRIVATE (self);
-
-  if (adw_view_switcher_title_get_title_visible (ADW_VIEW_SWITCHER_TITLE (p->title)))
-    adw_view_switcher_bar_set_stack (ADW_VIEW_SWITCHER_BAR (p->bar), ADW_VIEW_STACK (p->views));
 }
 
 /* The children in the template of a kind of window. */
@@ -116,17 +106,51 @@ show_state (LapWindow *self)
 }
 
 static void
+show_names (LapWindow *self, AdwViewSwitcherTitle *title)
+{
+  g_autofree char *below = LAP_WINDOW_GET_CLASS (self)->subtitle (self), *read_only = NULL;
+
+  if (!lap_document_is_editable (PRIVATE (self)->document))
+    read_only = g_strdup_printf (_("%s, read-only"), below);
+  adw_view_switcher_title_set_title (title, gtk_window_get_title (GTK_WINDOW (self)));
+  adw_view_switcher_title_set_subtitle (title, read_only != NULL ? read_only : below);
+}
+
+static void
 show_title (LapWindow *self)
 {
   LapWindowPrivate *p = PRIVATE (self);
   const char *title = lap_document_title (p->document);
-  g_autofree char *below = LAP_WINDOW_GET_CLASS (self)->subtitle (self), *marked = NULL, *subtitle = NULL;
+  g_autofree char *marked = lap_document_is_modified (p->document) ? g_strconcat ("• ", title, NULL) : g_strdup (title);
+  GtkWidget *switcher = lap_later_peek (p->title);
 
-  marked = lap_document_is_modified (p->document) ? g_strconcat ("• ", title, NULL) : g_strdup (title);
-  subtitle = lap_document_is_editable (p->document) ? g_strdup (below) : g_strdup_printf (_("%s, read-only"), below);
-  adw_view_switcher_title_set_title (ADW_VIEW_SWITCHER_TITLE (p->title), marked);
-  adw_view_switcher_title_set_subtitle (ADW_VIEW_SWITCHER_TITLE (p->title), subtitle);
   gtk_window_set_title (GTK_WINDOW (self), marked);
+  if (switcher != NULL)
+    show_names (self, ADW_VIEW_SWITCHER_TITLE (switcher));
+}
+
+/* A narrow window shows the title, and below what it switches between; a wide one never needs that. */
+static void
+narrow_cb (LapWindow *self, GParamSpec *pspec, AdwViewSwitcherTitle *title)
+{
+  LapWindowPrivate *p = PRIVATE (self);
+  gboolean narrow = adw_view_switcher_title_get_title_visible (title);
+
+  if (narrow)
+    adw_view_switcher_bar_set_stack (ADW_VIEW_SWITCHER_BAR (p->bar), ADW_VIEW_STACK (p->views));
+  adw_view_switcher_bar_set_reveal (ADW_VIEW_SWITCHER_BAR (p->bar), narrow);
+}
+
+static GtkWidget *
+build_title (gpointer owner)
+{
+  LapWindowPrivate *p = PRIVATE (LAP_WINDOW (owner));
+  GtkWidget *title = adw_view_switcher_title_new ();
+
+  adw_view_switcher_title_set_stack (ADW_VIEW_SWITCHER_TITLE (title), ADW_VIEW_STACK (p->views));
+  g_signal_connect_object (title, "notify::title-visible", G_CALLBACK (narrow_cb), owner, G_CONNECT_SWAPPED);
+  show_names (owner, ADW_VIEW_SWITCHER_TITLE (title));
+  return title;
 }
 
 static void
@@ -258,6 +282,7 @@ lap_window_class_init (LapWindowClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_window_finalize;
   GTK_WINDOW_CLASS (klass)->close_request = lap_window_close_request;
   klass->commit = nothing_typed;
+  g_type_ensure (LAP_TYPE_LATER);
   g_type_ensure (LAP_TYPE_NOTICE);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/window.ui");
   gtk_widget_class_bind_template_child_private (widget_class, LapWindow, title);
@@ -276,7 +301,6 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.copy-warnings", NULL, copy_warnings_action);
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
   gtk_widget_class_install_action (widget_class, "win.publish", NULL, publish_action);
-  gtk_widget_class_bind_template_callback (widget_class, narrow_cb);
   lap_saving_install (widget_class);
 }
 
@@ -295,6 +319,7 @@ lap_window_set_document (LapWindow *self, LapDocument *document)
 
   p->document = g_object_ref (document);
   p->watch = lap_watch_new (document);
+  lap_later_set (p->title, build_title, self);
   lap_notice_set_document (LAP_NOTICE (p->notice), document);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_title), self, G_CONNECT_SWAPPED);

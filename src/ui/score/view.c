@@ -6,6 +6,7 @@
 #include "ui/score/view.h"
 
 #include "ui/invitation.h"
+#include "ui/later.h"
 #include "ui/score/lanes-menu.h"
 #include "ui/score/strip.h"
 #include "ui/settings.h"
@@ -284,6 +285,15 @@ lap_score_view_class_init (LapScoreViewClass *klass)
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
 }
 
+static GtkWidget *
+build_invitation (gpointer owner)
+{
+  GtkWidget *invitation = lap_invitation_new ();
+
+  lap_invitation_set_document (LAP_INVITATION (invitation), LAP_SCORE_VIEW (owner)->context->document);
+  return invitation;
+}
+
 static void
 lap_score_view_init (LapScoreView *self)
 {
@@ -294,7 +304,8 @@ lap_score_view_init (LapScoreView *self)
   gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
   /* Where animations are off it is at its end at once. */
   self->glide = adw_timed_animation_new (GTK_WIDGET (self), 0, 1, GLIDE, adw_callback_animation_target_new (glide_cb, self, NULL));
-  self->invitation = lap_invitation_new ();
+  self->invitation = g_object_new (LAP_TYPE_LATER, NULL);
+  lap_later_set (LAP_LATER (self->invitation), build_invitation, self);
   gtk_widget_set_parent (self->invitation, GTK_WIDGET (self));
   add_controllers (self);
 }
@@ -440,7 +451,6 @@ lap_score_view_set_context (LapScoreView *self, LapScoreContext *context)
     g_array_append_val (self->rows, row);
   }
   recall (self);
-  lap_invitation_set_document (LAP_INVITATION (self->invitation), context->document);
   g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   context_cb (self, LAP_SCORE_PLAN);
 }

@@ -130,10 +130,45 @@ def pack(tap, file, folder):
                   [round(float(p.strip(',')), 2) for p in packets])
     tap.check('the words are text', [n for n in ('post.txt', 'chapters.txt') if not (out / n).read_text('utf-8').strip()])
     tap.equal('the poster is a picture of A3', ask('identify', '-format', '%w x %h', out / 'poster.png'), '1754 x 2480')
-    svg = pathlib.Path(folder, 'page.svg')
-    publish(file, 'page', out=svg)
+
+
+def ink(picture, size):
+    """The picture as ImageMagick reads it, in that size: a row of bytes for each line, 0 black to 255 white."""
+    width, height = size
+    flat = subprocess.run(['convert', str(picture), '-resize', f'{width}x{height}!', '-background', 'white', '-flatten',
+                           '-colorspace', 'Gray', '-depth', '8', 'gray:-'], stdout=subprocess.PIPE, check=True).stdout
+    return [flat[y * width:(y + 1) * width] for y in range(height)]
+
+
+def pages(tap, file, folder):
+    """The poster as pictures beside the poster that is printed, which poppler draws and whose words it finds, at one
+    pixel a point: as large, with the same ink, and with every word in its place."""
+    pdf, svg, png = (pathlib.Path(folder, name) for name in ('page.pdf', 'page.svg', 'page.png'))
+    run('print', file, '--sheet', 'poster', '--paper', 'A3', '-o', pdf)
+    for out in (svg, png):
+        publish(file, 'page', out=out)
     ask('xmllint', '--noout', svg)
-    tap.check('the page as SVG', [] if re.search('<svg', svg.read_text('utf-8')) else ['no svg'])
+    ask('pdftoppm', '-png', '-r', '72', '-singlefile', pdf, pathlib.Path(folder, 'printed'))
+    ask('rsvg-convert', svg, '-d', '72', '-p', '72', '-o', pathlib.Path(folder, 'drawn.png'))
+    drawn = ask('identify', '-format', '%w %h', pathlib.Path(folder, 'drawn.png')).split()
+    size = [int(n) for n in ask('identify', '-format', '%w %h', pathlib.Path(folder, 'printed.png')).split()]
+    tap.check('the page as SVG is as large as the sheet',
+              [] if all(abs(int(a) - b) <= 1 for a, b in zip(drawn, size)) else [(drawn, size)])
+    tap.equal('the page as PNG is A3 at 150 dots an inch', ask('identify', '-format', '%w x %h', png), '1754 x 2480')
+    words = re.findall(r'<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">',
+                       ask('pdftotext', '-bbox', pdf, '-'))
+    printed = ink(pathlib.Path(folder, 'printed.png'), size)
+    tap.check('the printed sheet has words to look for', [] if len(words) > 50 else [len(words)])
+    for name, picture in (('SVG', pathlib.Path(folder, 'drawn.png')), ('PNG', png)):
+        seen, gone = ink(picture, size), []
+        for box in words:
+            left, top, right, bottom = (int(float(n)) for n in box)
+            patch = b''.join(line[left:right + 1] for line in seen[top:bottom + 1])
+            if max(patch) - min(patch) < 64:
+                gone.append(box)
+        tap.check(f'the page as {name} has ink for every word', gone)
+        apart = sum(abs(a - b) for one, other in zip(printed, seen) for a, b in zip(one, other)) / (size[0] * size[1])
+        tap.check(f'the page as {name} looks like the sheet', [] if apart < 6 else [apart])
 
 
 def held(tap, file, folder):
@@ -162,6 +197,7 @@ def main():
         nothing(tap, folder)
         interrupted(tap, file, folder)
         pack(tap, file, folder)
+        pages(tap, file, folder)
         held(tap, file, folder)
     tap.done()
 

@@ -4,11 +4,13 @@
 #include "lapwing-ui.h"
 
 #include "store/drafts.h"
+#include "store/read-file.h"
 #include "ui/demo.h"
 #include "ui/files.h"
 #include "ui/help.h"
 #include "ui/library.h"
 #include "ui/new.h"
+#include "ui/opening.h"
 #include "ui/palette.h"
 #include "ui/preferences.h"
 #include "ui/recent.h"
@@ -28,6 +30,8 @@ G_DEFINE_FINAL_TYPE (LapApplication, lap_application, ADW_TYPE_APPLICATION)
 
 /* Files that can't be opened. */
 #define MOST_TOLD 5
+/* ms after which a window says that a file is being read: before it, somebody would only see it flash. */
+#define PATIENCE  200
 
 static GtkWindow *
 library_of (LapApplication *self)
@@ -90,7 +94,8 @@ window_of (LapApplication *self, const char *path)
   g_autoptr (GFile) file = g_file_new_for_path (path);
 
   for (GList *l = gtk_application_get_windows (GTK_APPLICATION (self)); l != NULL; l = l->next) {
-    const char *other = LAP_IS_WINDOW (l->data) ? lap_document_path (lap_window_document (l->data)) : NULL;
+    const char *other = LAP_IS_WINDOW (l->data) ? lap_document_path (lap_window_document (l->data))
+                      : LAP_IS_OPENING (l->data) ? lap_opening_path (l->data) : NULL;
     g_autoptr (GFile) held = other != NULL ? g_file_new_for_path (other) : NULL;
 
     if (held != NULL && g_file_equal (held, file))
@@ -99,19 +104,53 @@ window_of (LapApplication *self, const char *path)
   return NULL;
 }
 
+/* A window is there to say what went wrong, even when the file was the first thing asked for. */
+static void
+tell_error (LapApplication *self, const char *what, const char *why)
+{
+  GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (self));
+
+  lap_tell_error (window != NULL ? window : lap_application_show_library (self), what, why);
+}
+
+static GtkWindow *
+show_read (LapApplication *self, LapReading *reading, GError **error)
+{
+  g_autofree char *etag = NULL;
+  g_autoptr (GBytes) bytes = lap_reading_take (reading, &etag, error);
+  g_autoptr (LapDocument) document = NULL;
+
+  if (bytes != NULL)
+    document = lap_document_from_file (bytes, lap_reading_path (reading), etag, error);
+  return document != NULL ? lap_application_show (self, document) : NULL;
+}
+
+static void
+read_cb (LapReading *reading, gpointer application)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (show_read (application, reading, &error) == NULL)
+    tell_error (application, _("That file can't be opened"), error->message);
+}
+
 GtkWindow *
 lap_application_open_path (LapApplication *self, const char *path, GError **error)
 {
   GtkWindow *window = window_of (self, path);
-  g_autoptr (LapDocument) document = NULL;
+  g_autoptr (LapReading) reading = NULL;
 
   if (window != NULL) {
     gtk_window_present (window);
     close_library (self);
     return window;
   }
-  document = lap_document_read (path, error);
-  return document != NULL ? lap_application_show (self, document) : NULL;
+  reading = lap_reading_new (path, lap_read_file);
+  if (lap_reading_wait (reading, PATIENCE))
+    return show_read (self, reading, error);
+  window = lap_opening_new (GTK_APPLICATION (self), reading, read_cb, self);
+  gtk_window_present (window);
+  return window;
 }
 
 GtkWindow *
@@ -123,15 +162,6 @@ lap_application_open_demo (LapApplication *self)
   if (document == NULL)
     g_error ("The demo can't be opened: %s", error->message);
   return lap_application_show (self, document);
-}
-
-/* A window is there to say what went wrong, even when the file was the first thing asked for. */
-static void
-tell_error (LapApplication *self, const char *what, const char *why)
-{
-  GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (self));
-
-  lap_tell_error (window != NULL ? window : lap_application_show_library (self), what, why);
 }
 
 static void

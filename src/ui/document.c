@@ -243,12 +243,17 @@ lap_document_read (const char *path, GError **error)
 {
   g_autofree char *etag = NULL;
   g_autoptr (GBytes) bytes = lap_read_file (path, &etag, error);
+
+  return bytes != NULL ? lap_document_from_file (bytes, path, etag, error) : NULL;
+}
+
+LapDocument *
+lap_document_from_file (GBytes *bytes, const char *path, const char *etag, GError **error)
+{
   g_autoptr (LapObject) root = NULL;
   g_autoptr (GError) mistake = NULL;
   LapDocument *self = NULL;
 
-  if (bytes == NULL)
-    return NULL;
   root = root_from_bytes (bytes, path, &mistake);
   if (root != NULL)
     self = document_new (root, path, etag, &mistake);

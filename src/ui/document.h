@@ -38,6 +38,12 @@ LapDocument     *lap_document_new         (gpointer      root,
 LapDocument     *lap_document_read        (const char   *path,
                                            GError      **error);
 
+/* The same of @bytes, which were read from the file @path when it had @etag. */
+LapDocument     *lap_document_from_file   (GBytes       *bytes,
+                                           const char   *path,
+                                           const char   *etag,
+                                           GError      **error);
+
 /* What a crash left of a document: @bytes of a draft, of the file @path (may be NULL) that had @etag then. It counts
  * as modified until it is saved, and a save asks about a file that has been changed since. */
 LapDocument     *lap_document_recover     (GBytes       *bytes,

@@ -190,8 +190,13 @@ test_in_round (void)
   windows_click_box (window, lap_score_find (context->score, 0, 0, 2));
   g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 30);
   /* And back: the button under what it says of the round. */
+  gtk_widget_grab_focus (gtk_widget_get_last_child (field (window, GTK_TYPE_BOX, "rounds")));
   g_signal_emit_by_name (gtk_widget_get_last_child (field (window, GTK_TYPE_BOX, "rounds")), "clicked");
   g_assert_null (lap_changes_find (block->in_round, 2));
+  /* The one that stands in its place now has the focus. */
+  only = gtk_widget_get_first_child (field (window, GTK_TYPE_BOX, "rounds"));
+  g_assert_cmpstr (gtk_button_get_label (GTK_BUTTON (only)), ==, "Only in round 2");
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == only);
   g_assert_cmpint (gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (work)), ==, 40);
   g_object_set (part, "run", LAP_RUN_OWN_PACE, "cap", 300, NULL);
   lap_document_apply (lap_window_document (window), lap_verb_set_work (block, 45, lap_document_catalogue (context->document)));

@@ -39,10 +39,12 @@ void
 lap_menu_add_section (GMenu *menu, const LapMenuItem *items, LapDocument *document)
 {
   g_autoptr (GMenu) section = g_menu_new ();
+  gboolean first = g_menu_model_get_n_items (G_MENU_MODEL (menu)) == 0;
+  const char *why = first && !lap_document_is_editable (document) ? _("Read-only: it can’t be changed") : NULL;
 
   for (; items->label != NULL; items++)
     add_item (section, _(items->label), items->action, items->reads || lap_document_is_editable (document));
-  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+  g_menu_append_section (menu, why, G_MENU_MODEL (section));
 }
 
 /* One entry leads there and back. */
@@ -67,17 +69,6 @@ add_part (GMenu *menu, const LapPart *part, LapDocument *document)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
-GMenu *
-lap_menu_new (LapDocument *document)
-{
-  GMenu *menu = g_menu_new ();
-  g_autoptr (GMenu) none = g_menu_new ();
-
-  if (!lap_document_is_editable (document))
-    g_menu_append_section (menu, _("Read-only: it can’t be changed"), G_MENU_MODEL (none));
-  return menu;
-}
-
 GtkWidget *
 lap_menu_popover (GMenu *menu)
 {
@@ -92,7 +83,7 @@ GtkWidget *
 lap_score_menu_new (LapScoreContext *context)
 {
   LapDocument *document = context->document;
-  g_autoptr (GMenu) menu = lap_menu_new (document);
+  g_autoptr (GMenu) menu = g_menu_new ();
   LapBlock *block = context->block;
 
   lap_menu_add_section (menu, block != NULL ? clipboard : paste, document);

@@ -18,12 +18,11 @@ typedef struct {
 /* For what is selected in @context. A popover without a parent. */
 GtkWidget *lap_score_menu_new   (LapScoreContext   *context);
 
-/* Adds @items, ended by one without label, as a section of their own. */
+/* Adds @items, ended by one without label, as a section of their own; the first says where @document can't be
+ * changed. */
 void       lap_menu_add_section (GMenu             *menu,
                                  const LapMenuItem *items,
                                  LapDocument       *document);
-/* A menu for @document, which says above all where that can't be changed. Transfer full. */
-GMenu     *lap_menu_new         (LapDocument       *document);
 /* A popover without a parent that shows @menu where it points to. */
 GtkWidget *lap_menu_popover     (GMenu             *menu);
 

@@ -273,7 +273,7 @@ open_menu (LapPartsLane *self, const GdkRectangle *at)
     { N_("Open it, _fold the others"), "bracket.open", TRUE }, { N_("Fol_d it"), "bracket.fold", TRUE }, { NULL, NULL },
   };
   LapDocument *document = lap_lane_context (LAP_LANE (self))->document;
-  g_autoptr (GMenu) menu = lap_menu_new (document);
+  g_autoptr (GMenu) menu = g_menu_new ();
   guint index;
 
   if (self->at >= self->brackets->n)

@@ -12,7 +12,7 @@
 #include "store/read-file.h"
 #include "store/save.h"
 
-#define VERSION 1
+#define VERSION 2
 /* version, folder, entries */
 #define FILE_TYPE "(uaya(ayyxsuusss))"
 /* path, kind, written, etag, amount, warnings, title, shape, words */
@@ -113,7 +113,7 @@ look_at (const LapFoundFile *file, LapIndexLook look)
   entry->written = file->written;
   entry->facts.kind = LAP_INDEX_UNREADABLE;
   if (bytes != NULL)
-    look (bytes, &entry->facts);
+    look (file->path, bytes, &entry->facts);
   if (entry->facts.title == NULL || *entry->facts.title == '\0') {
     g_free (entry->facts.title);
     entry->facts.title = g_filename_display_basename (file->path);

@@ -33,8 +33,8 @@ typedef struct {
   char        *found_by; /* what else it is found by than its title and its name */
 } LapIndexFacts;
 
-/* Fills @facts, which are zero, from what a file holds; may be called in a worker. */
-typedef void (*LapIndexLook) (GBytes *bytes, LapIndexFacts *facts);
+/* Fills @facts, which are zero, from what the file at @path holds; may be called in a worker. */
+typedef void (*LapIndexLook) (const char *path, GBytes *bytes, LapIndexFacts *facts);
 
 #define LAP_TYPE_INDEX_ENTRY (lap_index_entry_get_type ())
 G_DECLARE_FINAL_TYPE (LapIndexEntry, lap_index_entry, LAP, INDEX_ENTRY, GObject)

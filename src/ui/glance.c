@@ -3,6 +3,7 @@
 
 #include "checks/checks.h"
 #include "store/documents.h"
+#include "store/session-folder.h"
 
 static char
 column (double height, gboolean of_main)
@@ -72,12 +73,25 @@ look_at_session (LapSession *session, LapIndexFacts *facts)
   facts->found_by = session_words (timeline);
 }
 
+/* How many of them nobody keeps as fine. */
+static guint
+week_warnings (LapWeek *week, const char *path)
+{
+  g_autoptr (LapSessionFolder) folder = lap_session_folder_new (path);
+  const LapSessionSource source = { lap_session_folder_load, lap_session_folder_seek, folder };
+  g_autoptr (LapAttachments) attachments = lap_attachments_new (&source);
+  g_autoptr (LapCheckup) checkup = lap_checkup_new_week (week, 0, attachments);
+
+  return lap_checkup_n_open (checkup);
+}
+
 static void
-look_at_week (LapWeek *week, LapIndexFacts *facts)
+look_at_week (LapWeek *week, const char *path, LapIndexFacts *facts)
 {
   guint days[LAP_N_DAYS] = { 0 }, most = 1;
   GString *words = g_string_new (NULL);
 
+  facts->warnings = week_warnings (week, path);
   facts->kind = LAP_INDEX_WEEK;
   facts->title = g_strdup (week->title);
   facts->amount = lap_list_n (week->classes);
@@ -100,13 +114,13 @@ look_at_week (LapWeek *week, LapIndexFacts *facts)
 
 /* What can't be laid out can't be opened either. */
 void
-lap_glance (GBytes *bytes, LapIndexFacts *facts)
+lap_glance (const char *path, GBytes *bytes, LapIndexFacts *facts)
 {
   g_autoptr (LapObject) root = lap_document_from_bytes (bytes, NULL);
 
   facts->kind = LAP_INDEX_UNREADABLE;
   if (root != NULL && LAP_IS_WEEK (root))
-    look_at_week (LAP_WEEK (root), facts);
+    look_at_week (LAP_WEEK (root), path, facts);
   else if (root != NULL)
     look_at_session (LAP_SESSION (root), facts);
 }

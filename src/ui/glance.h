@@ -15,8 +15,10 @@ G_BEGIN_DECLS
 #define LAP_SHAPE_COLUMNS 36
 #define LAP_SHAPE_HEIGHTS 10
 
-/* A LapIndexLook. */
-void lap_glance (GBytes        *bytes,
+/* A LapIndexLook. The warnings of a week are those of every week with the sessions as they are now; when one of them
+ * changes, the week is counted again only after it has changed itself. */
+void lap_glance (const char    *path,
+                 GBytes        *bytes,
                  LapIndexFacts *facts);
 
 G_END_DECLS

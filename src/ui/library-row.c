@@ -126,10 +126,7 @@ lap_library_told (LapIndexEntry *entry, GDateTime *now)
   if (facts->kind == LAP_INDEX_UNREADABLE)
     /* Translators: a file in the list of sessions, and the day it was written. */
     return g_strdup_printf (_("can’t be read, %s"), day);
-  if (facts->kind == LAP_INDEX_WEEK)
-    /* Translators: "48 classes, yesterday". */
-    return g_strdup_printf (_("%1$s, %2$s"), amount, day);
-  /* Translators: "30:00, 3 warnings, yesterday". */
+  /* Translators: "30:00, 3 warnings, yesterday", or "48 classes, 3 warnings, yesterday". */
   return g_strdup_printf (_("%1$s, %2$s, %3$s"), amount, warnings, day);
 }
 

@@ -15,7 +15,7 @@ static guint looked;
 
 /* Files of this test are a title alone; an empty one can't be read. */
 static void
-look (GBytes *bytes, LapIndexFacts *facts)
+look (const char *path, GBytes *bytes, LapIndexFacts *facts)
 {
   gsize size;
   const char *text = g_bytes_get_data (bytes, &size);

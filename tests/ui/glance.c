@@ -16,7 +16,7 @@ glance (const char *path, LapIndexFacts *facts)
   g_autoptr (GBytes) bytes = lap_read_file (path, NULL, NULL);
 
   memset (facts, 0, sizeof *facts);
-  lap_glance (bytes, facts);
+  lap_glance (path, bytes, facts);
 }
 
 static void
@@ -75,6 +75,8 @@ test_week (void)
   glance (path, &facts);
   g_assert_cmpint (facts.kind, ==, LAP_INDEX_WEEK);
   g_assert_cmpuint (facts.amount, ==, lap_list_n (lap_document_week (document)->classes));
+  g_assert_cmpuint (facts.warnings, ==, lap_checkup_n_open (lap_document_checkup (document)));
+  g_assert_cmpuint (facts.warnings, >, 0);
   g_assert_cmpuint (strlen (facts.shape), ==, LAP_N_DAYS);
   g_assert_nonnull (strchr (facts.shape, 'J')); /* the fullest day */
   clear (&facts);
@@ -89,7 +91,7 @@ test_unreadable (void)
     g_autoptr (GBytes) bytes = g_bytes_new_static (texts[i], strlen (texts[i]));
     LapIndexFacts facts = { 0 };
 
-    lap_glance (bytes, &facts);
+    lap_glance ("none", bytes, &facts);
     g_assert_cmpint (facts.kind, ==, LAP_INDEX_UNREADABLE);
     clear (&facts);
   }

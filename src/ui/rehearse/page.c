@@ -269,6 +269,14 @@ update (LapRehearsePage *self)
   show_takes (self);
 }
 
+/* Behind another view it has time: an edit or a scroll of the plan has not. */
+static void
+context_cb (LapRehearsePage *self)
+{
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    update (self);
+}
+
 static void
 lap_rehearse_page_map (GtkWidget *widget)
 {
@@ -333,6 +341,6 @@ void
 lap_rehearse_page_set_context (LapRehearsePage *self, LapScoreContext *context)
 {
   self->context = g_object_ref (context);
-  g_signal_connect_object (context, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   update (self);
 }

@@ -160,6 +160,8 @@ show_step (LapWindow *self, const char *action, GtkWidget *button, const char *l
   g_autofree char *tip = label != NULL ? g_strdup_printf (format, label) : g_strdup (without);
 
   gtk_widget_action_set_enabled (GTK_WIDGET (self), action, label != NULL);
+  if (g_strcmp0 (gtk_widget_get_tooltip_text (button), tip) == 0)
+    return; /* a tooltip that is set is looked for anew */
   gtk_widget_set_tooltip_text (button, tip);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, tip, -1);
 }

@@ -93,6 +93,34 @@ test_keys (void)
   room_close (&room);
 }
 
+/* Every button on the screen is large enough for a finger: WCAG 2.2, 2.5.5 "Target Size (Enhanced)", 44 px. */
+static guint
+assert_targets (GtkWidget *widget)
+{
+  graphene_rect_t bounds;
+  guint n = 0;
+
+  if (GTK_IS_BUTTON (widget)) {
+    g_assert_true (gtk_widget_compute_bounds (widget, widget, &bounds));
+    g_assert_cmpfloat (bounds.size.width, >=, 44);
+    g_assert_cmpfloat (bounds.size.height, >=, 44);
+    n++;
+  }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
+    n += assert_targets (child);
+  return n;
+}
+
+static void
+test_touch (void)
+{
+  Room room = room_at (0);
+
+  g_assert_cmpuint (assert_targets (GTK_WIDGET (room.rehearse)), >=, 9);
+  leave (&room);
+  room_close (&room);
+}
+
 static void
 test_takes (void)
 {
@@ -279,6 +307,7 @@ main (int argc, char **argv)
   g_setenv ("DBUS_SYSTEM_BUS_ADDRESS", g_getenv ("DBUS_SESSION_BUS_ADDRESS"), TRUE);
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/rehearse/keys", test_keys);
+  g_test_add_func ("/ui/rehearse/touch", test_touch);
   g_test_add_func ("/ui/rehearse/takes", test_takes);
   g_test_add_func ("/ui/rehearse/overrun", test_overrun);
   g_test_add_func ("/ui/rehearse/sleep", test_sleep);

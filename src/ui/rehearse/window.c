@@ -27,6 +27,7 @@ enum { MARKED, LEFT, N_SIGNALS };
 static guint signals[N_SIGNALS];
 
 #define HIDE_AFTER 2 /* seconds without a move of the pointer */
+#define TOUCH      44 /* px: WCAG 2.2, 2.5.5, the size of what a finger hits */
 
 gint64
 lap_rehearse_time (gpointer unused)
@@ -316,6 +317,7 @@ deed_new (LapRehearseWindow *self, guint i)
   gtk_widget_set_valign (key, GTK_ALIGN_CENTER);
   gtk_widget_add_css_class (button, "flat");
   gtk_widget_set_focusable (button, FALSE);
+  gtk_widget_set_size_request (button, TOUCH, TOUCH);
   gtk_actionable_set_action_name (GTK_ACTIONABLE (button), deeds[i].action);
   gtk_box_append (GTK_BOX (box), key);
   gtk_box_append (GTK_BOX (box), button);
@@ -332,6 +334,8 @@ row_new (LapRehearseWindow *self)
   gtk_widget_set_layout_manager (row, g_object_new (LAP_TYPE_FLOW, NULL));
   gtk_widget_set_halign (row, GTK_ALIGN_CENTER);
   gtk_widget_set_margin_bottom (row, 4);
+  gtk_widget_set_margin_start (row, 8);
+  gtk_widget_set_margin_end (row, 8);
   for (guint i = 0; i < G_N_ELEMENTS (deeds); i++)
     gtk_box_append (GTK_BOX (row), deed_new (self, i));
   return row;

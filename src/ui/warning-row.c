@@ -267,13 +267,20 @@ unbroken (const char *clock)
   return g_strjoinv ("\u2060–\u2060", times);
 }
 
+static LapClass *
+first_class (LapCheckup *checkup, const LapWarning *warning)
+{
+  return warning->n_classes > 0 ? lap_warning_class (checkup, warning, 0) : NULL;
+}
+
 gboolean
 lap_warning_row_is (LapWarningRow *self, const LapWarning *warning)
 {
   const LapWarning *is = lap_warning_row_warning (self);
 
   return is->check == warning->check && is->severity == warning->severity && is->fine == warning->fine &&
-         is->part == warning->part && is->block == warning->block && is->round == warning->round;
+         is->part == warning->part && is->block == warning->block && is->round == warning->round &&
+         first_class (self->checkup, is) == first_class (lap_document_checkup (self->document), warning);
 }
 
 static void

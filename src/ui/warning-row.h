@@ -25,7 +25,7 @@ void              lap_warning_row_show     (LapWarningRow *row,
                                             guint          n);
 /* Makes the remedies; FALSE when they are there already. */
 gboolean          lap_warning_row_fill     (LapWarningRow *row);
-/* As far as anybody can tell @warning, of a later checkup, is the one that the row shows. */
+/* As far as anybody can tell @warning, of the document's checkup now, is the one that the row shows. */
 gboolean          lap_warning_row_is       (LapWarningRow    *row,
                                             const LapWarning *warning);
 const LapWarning *lap_warning_row_warning  (LapWarningRow *row);

@@ -157,8 +157,8 @@ step (Run *run, Move move, guint i)
   else if (move == ZOOM) {
     from = lap_axis_fit (run->context->axis);
     lap_score_zoom (run->context, from * pow (ZOOMED / from, i / (double) FRAMES), WIDTH / 2);
-  } else /* to another place, or another length, in each frame */
-    g_signal_emit_by_name (drag_of (run), "drag-update", (3 + i % 8) * (move == CARRY ? 40 : 5 * ZOOMED), 0.0);
+  } else /* there and back, as fast as it scrolls */
+    g_signal_emit_by_name (drag_of (run), "drag-update", 210 + 11.0 * ABS (FRAMES / 2 - (int) i), 0.0);
 }
 
 /* The session is as it was. */
@@ -179,19 +179,30 @@ count (Run *run)
   run->most_live = MAX (run->most_live, lap_blocks_lane_n_live (run->blocks));
 }
 
-/* The median of the processor time of a frame, ms. */
+/* The median; of a drag, which tries a plan only where it comes to another place or length, the mean. */
+static double
+typical (Run *run, Move move)
+{
+  double sum = 0;
+
+  qsort (run->cpu, FRAMES, sizeof (double), by_size);
+  for (guint i = 0; i < FRAMES; i++)
+    sum += run->cpu[i];
+  return move == CARRY || move == STRETCH ? sum / FRAMES : run->cpu[FRAMES / 2];
+}
+
+/* Processor time of a frame, ms. */
 static double
 measure (Run *run, Move move)
 {
   int length = run->context != NULL ? lap_document_timeline (run->context->document)->length : 0;
+  gboolean tried = FALSE;
 
   begin (run, move);
   for (guint warm = 0; warm < 10; warm++) {
     step (run, move, 0);
     gtk_test_widget_wait_for_draw (run->window);
   }
-  g_assert_true (move != CARRY || run->context->landing != NULL);
-  g_assert_true (move != STRETCH || lap_document_timeline (run->context->document)->length != length);
   run->n = 0;
   for (guint i = 0; run->n < FRAMES; i++) {
     run->counting = TRUE;
@@ -200,10 +211,12 @@ measure (Run *run, Move move)
     run->counting = FALSE;
     if (move == SCROLL)
       count (run);
+    tried |= (move == CARRY && run->context->landing != NULL) ||
+             (move == STRETCH && lap_document_timeline (run->context->document)->length != length);
   }
+  g_assert_true (tried || (move != CARRY && move != STRETCH)); /* the drag has hold of something */
   end (run, move);
-  qsort (run->cpu, FRAMES, sizeof (double), by_size);
-  return run->cpu[FRAMES / 2];
+  return typical (run, move);
 }
 
 static GtkWidget *

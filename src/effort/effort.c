@@ -61,6 +61,14 @@ piece_of (const LapEffort *effort, guint i, double start, double end, Piece *pie
   return TRUE;
 }
 
+/* All of segment @i lies between @start and @end. */
+static gboolean
+is_whole (const LapEffort *effort, guint i, double start, double end)
+{
+  return i < effort->n && effort->segments[i].start >= start &&
+         effort->segments[i].start + effort->segments[i].seconds <= end;
+}
+
 static void
 trace (LapEffort *effort, const double *mets)
 {
@@ -164,7 +172,11 @@ lap_effort_peak (const LapEffort *effort, double start, double end, double *when
   double peak = lap_effort_at (effort, start), at = start;
   Piece piece;
 
-  for (guint i = segment_at (effort, start); piece_of (effort, i, start, end, &piece); i++) {
+  for (guint i = segment_at (effort, start);; i++) {
+    if (is_whole (effort, i, start, end) && effort->segments[i].to < peak - SAME_PEAK)
+      continue;
+    if (!piece_of (effort, i, start, end, &piece))
+      break;
     if (piece.to < peak - SAME_PEAK)
       continue;
     peak = MAX (peak, piece.to);
@@ -187,6 +199,17 @@ lap_effort_within (const LapEffort *effort, double start, double end, double low
   return seconds;
 }
 
+/* The first segment from @i on that isn't whole or that effort doesn't stay on one side of @level in: it only rises or
+ * only falls in a segment, so that its ends tell. */
+static guint
+skip (const LapEffort *effort, guint i, double start, double end, double level, gboolean below)
+{
+  while (is_whole (effort, i, start, end) && (effort->segments[i].curve.from < level) == below &&
+         (effort->segments[i].to < level) == below)
+    i++;
+  return i;
+}
+
 gboolean
 lap_effort_next_run (const LapEffort *effort, double start, double end, double level, gboolean below,
                      LapEffortRun *run)
@@ -194,11 +217,19 @@ lap_effort_next_run (const LapEffort *effort, double start, double end, double l
   gboolean inside = FALSE;
   Piece piece;
 
-  for (guint i = segment_at (effort, start); piece_of (effort, i, start, end, &piece); i++) {
-    gboolean begins = (piece.curve.from < level) == below;
-    gboolean ends = (piece.to < level) == below;
-    double passes = begins == ends ? 0 : CLAMP (lap_curve_passes (&piece.curve, level), 0, piece.seconds);
+  for (guint i = segment_at (effort, start);; i++) {
+    guint from = i;
+    gboolean begins, ends;
+    double passes;
 
+    i = skip (effort, from, start, end, level, below == inside);
+    if (i > from)
+      run->end = effort->segments[i - 1].start + effort->segments[i - 1].seconds;
+    if (!piece_of (effort, i, start, end, &piece))
+      break;
+    begins = (piece.curve.from < level) == below;
+    ends = (piece.to < level) == below;
+    passes = begins == ends ? 0 : CLAMP (lap_curve_passes (&piece.curve, level), 0, piece.seconds);
     if (begins && !inside)
       run->start = piece.start;
     inside = inside || begins;

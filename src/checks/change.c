@@ -118,42 +118,40 @@ steps_to (const LapCheckup *cx, guint i)
   return lap_change_steps (from->shown->posture, to->shown->posture);
 }
 
-/* Getting up from lying while still out of breath, once for each block that it leads to. */
+/* Getting up from lying to turn @i while still out of breath, once for each block that it leads to. */
 static void
-find_getting_up (LapCheckup *cx, const LapCheck *check)
+find_getting_up (LapCheckup *cx, const LapCheck *check, guint i, guint8 *told)
 {
-  g_autofree guint8 *told = g_malloc0 (MAX (1, cx->timeline->n_tasks));
+  double x = told[LAP_TURN (cx, i)->task] ? 0 : lap_effort_at (cx->effort, LAP_TURN (cx, i - 1)->end);
+  LapWarning *w;
 
-  for (guint i = 1; i < cx->timeline->n_turns; i++) {
-    double x;
-    LapWarning *w;
-
-    if (steps_to (cx, i) != 3 || told[LAP_TURN (cx, i)->task])
-      continue;
-    x = lap_effort_at (cx->effort, LAP_TURN (cx, i - 1)->end);
-    if (x <= BREATHLESS)
-      continue;
-    told[LAP_TURN (cx, i)->task] = TRUE;
-    w = lap_report_turns (cx, check, i - 1, i, i);
-    w->severity = cx->tender ? LAP_SEVERITY_WARNING : LAP_SEVERITY_NOTE;
-    w->c = 1;
-    w->x = x;
-  }
+  if (x <= BREATHLESS)
+    return;
+  told[LAP_TURN (cx, i)->task] = TRUE;
+  w = lap_report_turns (cx, check, i - 1, i, i);
+  w->severity = cx->tender ? LAP_SEVERITY_WARNING : LAP_SEVERITY_NOTE;
+  w->c = 1;
+  w->x = x;
 }
 
 static void
 find_up_and_down (LapCheckup *cx, const LapCheck *check)
 {
   const LapTimeline *t = cx->timeline;
+  g_autofree guint8 *told = g_malloc0 (MAX (1, t->n_tasks));
   int changes = 0, seconds = 0;
   LapWarning *w;
 
   for (guint p = 0; p < t->n_parts; p++)
     if (t->parts[p].part->kind == LAP_PART_MAIN)
       seconds += t->parts[p].end - t->parts[p].start;
-  for (guint i = 1; i < t->n_turns; i++)
-    changes += ABS (steps_to (cx, i)) >= 2;
-  find_getting_up (cx, check);
+  for (guint i = 1; i < t->n_turns; i++) {
+    int steps = steps_to (cx, i);
+
+    changes += ABS (steps) >= 2;
+    if (steps == 3)
+      find_getting_up (cx, check, i, told);
+  }
   if (changes <= (double) seconds / divisor (cx))
     return;
   w = lap_report_part (cx, check, cx->first_main_part);

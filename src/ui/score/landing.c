@@ -7,7 +7,7 @@
 #include <glib/gi18n-lib.h>
 
 /* Warnings that are looked at for a new one: a plan with more has other troubles. */
-#define MOST_KNOWN 500
+#define MOST_KNOWN 200
 
 static void
 ghost_clear (gpointer data)

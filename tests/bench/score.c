@@ -12,6 +12,7 @@
 #include <adwaita.h>
 #include <math.h>
 #include <time.h>
+#include <unistd.h>
 
 #define WIDTH  1600
 #define HEIGHT 900
@@ -337,6 +338,66 @@ bench (const char *what, Make make_widget)
   return good;
 }
 
+/* kB of this process that are in memory, from what the kernel says. */
+static int
+resident (void)
+{
+  g_autofree char *text = NULL;
+  int all, pages;
+
+  g_assert_true (g_file_get_contents ("/proc/self/statm", &text, NULL, NULL));
+  g_assert_cmpint (sscanf (text, "%d %d", &all, &pages), ==, 2);
+  return pages * (sysconf (_SC_PAGESIZE) / 1024);
+}
+
+/* In a process of its own: with the document alone, or shown and scrolled. */
+static void
+hold_in_memory (guint blocks, int rounds, gboolean shown)
+{
+  g_autoptr (LapSession) session = make (blocks, rounds);
+  g_autoptr (LapDocument) document = NULL;
+  Run run = { NULL };
+
+  if (shown) {
+    run_start (&run, session, make_score, 0);
+    for (guint i = 0; i < FRAMES; i++) {
+      lap_score_scroll_by (run.context, 11);
+      gtk_test_widget_wait_for_draw (run.window);
+    }
+  } else
+    document = lap_document_new (session, NULL);
+  g_print ("%d\n", resident ());
+}
+
+static int
+ask_memory (const char *self, guint blocks, int rounds, gboolean shown)
+{
+  g_autofree char *b = g_strdup_printf ("%u", blocks), *r = g_strdup_printf ("%d", rounds), *out = NULL;
+  char *argv[] = { (char *) self, b, r, shown ? "shown" : "alone", NULL };
+
+  g_assert_true (g_spawn_sync (NULL, argv, NULL, 0, NULL, NULL, &out, NULL, NULL, NULL));
+  return atoi (out);
+}
+
+static gboolean
+bench_memory (const char *self)
+{
+  static const struct { const char *than; guint blocks; int rounds; } less[] = { { "none", 0, 1 }, { "400", 20, 10 } };
+  int alone = ask_memory (self, 100, 100, FALSE), all = ask_memory (self, 100, 100, TRUE);
+  gboolean good = TRUE;
+
+  g_print ("Memory of 20,000 intervals, MB\n");
+  for (guint i = 0; i < G_N_ELEMENTS (less); i++) {
+    double model = (alone - ask_memory (self, less[i].blocks, less[i].rounds, FALSE)) / 1024.0;
+    double shown = (all - ask_memory (self, less[i].blocks, less[i].rounds, TRUE)) / 1024.0;
+
+    g_print ("  more than of %s: the document alone %.1f, shown %.1f\n", less[i].than, model, shown);
+    good &= hold ("more by being shown", shown - model, 5);
+  }
+  return good;
+}
+
+/* Without arguments the benchmark; BLOCKS ROUNDS shown|alone: what bench_memory() asks a process of its own. */
 int
 main (int argc, char **argv)
 {
@@ -345,7 +406,12 @@ main (int argc, char **argv)
   gtk_init ();
   adw_init ();
   lap_palette_install (gdk_display_get_default ());
+  if (argc == 4) {
+    hold_in_memory (atoi (argv[1]), atoi (argv[2]), g_str_equal (argv[3], "shown"));
+    return 0;
+  }
   good = bench ("The strip of blocks", make_strip);
   good &= bench ("The score with all its lanes", make_score);
+  good &= bench_memory (argv[0]);
   return good ? 0 : 1;
 }

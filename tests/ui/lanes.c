@@ -504,6 +504,36 @@ test_words_are_whole (void)
   gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
 }
 
+/* In a high window the lanes are higher, and the blocks' words still whole; back in a usual one they are as before. What
+ * an edit brings of warnings has no part in it. */
+static void
+test_high_window (void)
+{
+  LapWindow *window = windows_demo ();
+  GtkWidget *view = GTK_WIDGET (lap_window_score (window)), *blocks = GTK_WIDGET (windows_blocks (window));
+  int width = gtk_widget_get_width (GTK_WIDGET (window)), height = gtk_widget_get_height (GTK_WIDGET (window));
+  int before = gtk_widget_get_height (view), low = gtk_widget_get_height (blocks), high;
+
+  /* As high as the screen is, at the most. */
+  gtk_window_set_default_size (GTK_WINDOW (window), width, 2100);
+  while (gtk_widget_get_height (view) == before)
+    g_main_context_iteration (NULL, TRUE);
+  windows_settle (window);
+  high = gtk_widget_get_height (blocks);
+  g_assert_cmpint (high, >, low);
+  check_words (window);
+  lap_blocks_lane_go (windows_blocks (window), lap_score_step (lap_window_context (window)->score, LAP_NO_BOX, 1));
+  g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "plus"));
+  windows_settle (window);
+  g_assert_cmpint (gtk_widget_get_height (blocks), ==, high);
+  gtk_window_set_default_size (GTK_WINDOW (window), width, height);
+  while (gtk_widget_get_height (blocks) == high)
+    g_main_context_iteration (NULL, TRUE);
+  windows_settle (window);
+  g_assert_cmpint (gtk_widget_get_height (blocks), ==, low);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -523,5 +553,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/length-previews", test_length_previews);
   g_test_add_func ("/ui/lanes/film-clock", test_film_clock);
   g_test_add_func ("/ui/lanes/words-are-whole", test_words_are_whole);
+  g_test_add_func ("/ui/lanes/high-window", test_high_window);
   return g_test_run ();
 }

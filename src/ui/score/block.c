@@ -39,13 +39,6 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 #define FIGURED   44 /* px from which a figure is shown */
 #define CUT       (1u << 31) /* of how a name is set: the beginning of its first word, in so many px */
 
-static void
-ground (int line, int *top, int *height)
-{
-  *top = TOP + line + GAP + FIGURE * line;
-  *height = line;
-}
-
 int
 lap_block_widget_height (int line)
 {
@@ -53,9 +46,17 @@ lap_block_widget_height (int line)
 }
 
 void
-lap_block_widget_ground (int line, int *top, int *height)
+lap_block_widget_ground (int line, int room, int *top, int *height)
 {
-  ground (line, top, height);
+  *top = TOP + line + GAP + FIGURE * line + MAX (0, room - lap_block_widget_height (line));
+  *height = line;
+}
+
+/* px above the body: the figure may reach into the line of the number. */
+static int
+figure_height (int line, int top)
+{
+  return top - TOP - GAP;
 }
 
 static int
@@ -129,7 +130,7 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
   const LapBox *box = the_box (self);
   const LapTimeline *timeline = self->context->score->timeline;
   const LapTask *task = task_of (self);
-  int height = (FIGURE + 1) * line, wide = MIN (width - 8, 2 * height) / 8 * 8, x;
+  int height = figure_height (line, top), wide = MIN (width - 8, 2 * height) / 8 * 8, x;
   GskRenderNode *picture;
 
   if (task == NULL || task->shown == NULL || width < FIGURED)
@@ -146,7 +147,7 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
 static void
 draw_hollow_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, int top)
 {
-  int height = (FIGURE + 1) * line, head = height / 8, wide = height / 3, text, middle = middle_of_body (self, wide);
+  int height = figure_height (line, top), head = height / 8, wide = height / 3, text, middle = middle_of_body (self, wide);
   GdkRGBA outline = lap_colour (LAP_COLOUR_LINE2), ink = lap_colour (LAP_COLOUR_INK);
   g_autoptr (PangoLayout) question = NULL;
   cairo_t *cr;
@@ -257,7 +258,7 @@ draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
   const LapBox *box = the_box (self);
   int top, height;
 
-  ground (line, &top, &height);
+  lap_block_widget_ground (line, gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   if (box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE)
     draw_seconds (self, snapshot, width, top, height);
   draw_number (self, snapshot, draw_name (self, snapshot, top + height + GAP, line));
@@ -272,7 +273,7 @@ lap_block_widget_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (self->box == LAP_NO_BOX || self->name == NULL)
     return;
   line = line_height (self);
-  ground (line, &top, &height);
+  lap_block_widget_ground (line, gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   draw_figure (self, snapshot, width, line, top);
   draw_hollow_figure (self, snapshot, width, line, top);
   draw_ground (self, snapshot, top, height);

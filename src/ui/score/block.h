@@ -26,8 +26,10 @@ void       lap_block_widget_select (LapBlockWidget  *widget,
                                     gboolean         selected);
 /* px a box needs where a line of text takes @line. */
 int        lap_block_widget_height (int              line);
-/* Top and height of the body in that, for what the lane draws itself. */
+/* Top and height of the body in a lane @room px high, for what the lane draws itself. Room that is left is the
+ * figure's. */
 void       lap_block_widget_ground (int              line,
+                                    int              room,
                                     int             *top,
                                     int             *height);
 

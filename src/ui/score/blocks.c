@@ -267,7 +267,7 @@ draw_streaks (LapBlocksLane *self, GtkSnapshot *snapshot)
   GdkRGBA outline = lap_colour (LAP_COLOUR_WORK);
   int top, height;
 
-  lap_block_widget_ground (lap_lane_line (LAP_LANE (self)), &top, &height);
+  lap_block_widget_ground (lap_lane_line (LAP_LANE (self)), gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   for (guint i = 0; i < streaks->len; i++) {
     const LapStreak *streak = &g_array_index (streaks, LapStreak, i);
     gboolean pale = streak->kind == LAP_STREAK_WORK && streak->later;
@@ -287,7 +287,7 @@ lap_blocks_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int heigh
   int top, ground;
 
   draw_streaks (LAP_BLOCKS_LANE (lane), snapshot);
-  lap_block_widget_ground (lap_lane_line (lane), &top, &ground);
+  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
   if (lap_lane_context (lane)->score->n == 0)
     lap_ground_draw_none (snapshot, width, top, ground);
   lap_captions_draw (lane, snapshot, top + ground + 3);
@@ -300,11 +300,17 @@ lap_blocks_lane_height (LapLane *lane, int line)
 }
 
 static int
+lap_blocks_lane_more (LapLane *lane, int line)
+{
+  return 6 * line;
+}
+
+static int
 lap_blocks_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 {
   int top, ground;
 
-  lap_block_widget_ground (lap_lane_line (lane), &top, &ground);
+  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
   return top + ground - lap_marks_size (lap_lane_line (lane)) / 2;
 }
 
@@ -526,6 +532,7 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   widget_class->focus = lap_blocks_lane_focus;
   widget_class->snapshot = lap_blocks_lane_snapshot;
   lane_class->height = lap_blocks_lane_height;
+  lane_class->more = lap_blocks_lane_more;
   lane_class->update = lap_blocks_lane_update;
   lane_class->draw = lap_blocks_lane_draw;
   lane_class->preview = lap_preview_blocks;

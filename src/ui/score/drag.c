@@ -384,7 +384,8 @@ draw_handles (Drag *drag, GtkSnapshot *snapshot, guint box)
   placed = lap_score_place (drag->context->score, axis, box);
   if (placed.width < LEAST)
     return;
-  lap_block_widget_ground (lap_lane_line (LAP_LANE (drag->lane)), &top, &height);
+  lap_block_widget_ground (lap_lane_line (LAP_LANE (drag->lane)), gtk_widget_get_height (GTK_WIDGET (drag->lane)), &top,
+                           &height);
   for (int rest = 0; rest < 2; rest++) {
     int at = rest ? placed.width : placed.body;
     LapTimeSource source;

@@ -31,6 +31,12 @@ lap_effort_lane_height (LapLane *lane, int line)
   return 4 * line + 2 * PAD;
 }
 
+static int
+lap_effort_lane_more (LapLane *lane, int line)
+{
+  return 6 * line;
+}
+
 /* px from the top for a share of the reserve. */
 static double
 level (double x, int height)
@@ -133,6 +139,7 @@ lap_effort_lane_class_init (LapEffortLaneClass *klass)
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_effort_lane_height;
+  lane_class->more = lap_effort_lane_more;
   lane_class->paint = lap_effort_lane_paint;
   lane_class->preview = lap_effort_lane_preview;
   lane_class->marks = &lap_lane_effort;

@@ -52,7 +52,7 @@ draw_ghost (LapLane *lane, cairo_t *cr, const LapGhost *ghost, double x, int hei
   int top, ground;
 
   paper.alpha = 0.85;
-  lap_block_widget_ground (lap_lane_line (lane), &top, &ground);
+  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
   dashed (cr, &paper, &accent, left, 0, width, height);
   dashed (cr, &tint, &accent, axis->mirrored ? x - body : x, top, body, ground);
   lap_paint_hatch (cr, LAP_HATCH_REST, &accent, axis->mirrored ? left : x + body, top + ground / 4, width - body,

@@ -23,6 +23,8 @@ struct _LapLaneClass {
   GtkWidgetClass parent_class;
   /* Height in px where a line of the lane's text takes @line. */
   int  (*height) (LapLane *lane, int line);
+  /* px that it makes use of beyond that in a high window; NULL: none. */
+  int  (*more)   (LapLane *lane, int line);
   void (*update) (LapLane *lane, LapScoreChange change);
   /* Either may be NULL; both are below the children. @axis shows a part of the content, not always the view's. */
   void (*paint)  (LapLane *lane, cairo_t *cr, const LapAxis *axis, int height);

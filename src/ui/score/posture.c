@@ -34,6 +34,12 @@ lap_posture_lane_height (LapLane *lane, int line)
   return 3 * line + 2 * PAD;
 }
 
+static int
+lap_posture_lane_more (LapLane *lane, int line)
+{
+  return 3 * line;
+}
+
 static double
 level (int posture, int height)
 {
@@ -239,6 +245,7 @@ lap_posture_lane_class_init (LapPostureLaneClass *klass)
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_posture_lane_height;
+  lane_class->more = lap_posture_lane_more;
   lane_class->paint = lap_posture_lane_paint;
   lane_class->preview = lap_posture_lane_preview;
   lane_class->marks = &lap_lane_posture;

@@ -30,6 +30,12 @@ lap_talk_lane_height (LapLane *lane, int line)
   return 2 * line + SPILL + 2 * PAD;
 }
 
+static int
+lap_talk_lane_more (LapLane *lane, int line)
+{
+  return 2 * line;
+}
+
 /* The lane is drawn in three passes over all rooms, each one path in one colour: clipping room by room would be most of
  * its cost. */
 typedef enum { PASS_WORDS, PASS_RIM, PASS_SPILL, N_PASSES } Pass;
@@ -169,6 +175,7 @@ lap_talk_lane_class_init (LapTalkLaneClass *klass)
   LapLaneClass *lane_class = LAP_LANE_CLASS (klass);
 
   lane_class->height = lap_talk_lane_height;
+  lane_class->more = lap_talk_lane_more;
   lane_class->paint = lap_talk_lane_paint;
   lane_class->preview = lap_talk_lane_preview;
   lane_class->marks = &lap_lane_talk;

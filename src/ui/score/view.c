@@ -30,6 +30,8 @@ struct _LapScoreView {
   AdwAnimation    *glide; /* of the axis */
   gboolean         empty; /* nothing is planned: only the blocks are there, and how to begin */
   double           x;    /* of the pointer */
+  GdkSurface      *surface; /* of the window, while there is one */
+  int              high;    /* px of it */
 };
 
 G_DEFINE_FINAL_TYPE (LapScoreView, lap_score_view, GTK_TYPE_WIDGET)
@@ -43,6 +45,8 @@ G_DEFINE_FINAL_TYPE (LapScoreView, lap_score_view, GTK_TYPE_WIDGET)
 #define COMFORTABLE 520
 #define ZOOM_STEP   1.25
 #define LABELS_MOST 150
+/* px of a window, for each of a line of text, above which the lanes share half of what it is higher. */
+#define USUAL_HIGH  64
 
 static Row *
 nth (LapScoreView *self, guint i)
@@ -97,6 +101,29 @@ row_height (LapScoreView *self, guint i, int labels)
   return MAX (lane, label);
 }
 
+static int
+most_more (LapScoreView *self, guint i)
+{
+  LapLane *lane = LAP_LANE (nth (self, i)->lane);
+  LapLaneClass *klass = LAP_LANE_GET_CLASS (lane);
+
+  return is_there (self, i) && klass->more != NULL ? klass->more (lane, lap_lane_line (lane)) : 0;
+}
+
+/* px of row @i beyond what it needs. That follows from the window alone: an edit, which may bring warnings and so take
+ * room, never moves the lanes. */
+static int
+more_height (LapScoreView *self, guint i)
+{
+  int all = 0, room = (self->high - USUAL_HIGH * lap_lane_line (LAP_LANE (nth (self, 0)->lane))) / 2;
+
+  if (room <= 0 || self->empty)
+    return 0;
+  for (guint k = 0; k < self->rows->len; k++)
+    all += most_more (self, k);
+  return all > 0 ? MIN (room, all) * most_more (self, i) / all : 0;
+}
+
 static void
 lap_score_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *least, int *natural,
                         int *least_baseline, int *natural_baseline)
@@ -110,7 +137,7 @@ lap_score_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_s
     return;
   }
   for (guint i = 0; i < self->rows->len; i++)
-    height += row_height (self, i, labels);
+    height += row_height (self, i, labels) + more_height (self, i);
   *least = *natural = height + foot_height (self, for_size);
 }
 
@@ -125,7 +152,7 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
   lap_score_set_view (self->context, view, mirrored, lap_lane_line (LAP_LANE (nth (self, 0)->lane)) / USUAL_LINE);
   for (guint i = 0; i < self->rows->len; i++) {
     Row *row = nth (self, i);
-    int room = row_height (self, i, labels);
+    int room = row_height (self, i, labels) + more_height (self, i);
 
     gtk_widget_set_child_visible (row->label, is_there (self, i));
     gtk_widget_set_child_visible (row->lane, is_there (self, i));
@@ -247,6 +274,35 @@ add_controllers (LapScoreView *self)
 }
 
 static void
+layout_cb (LapScoreView *self, int width, int height)
+{
+  if (self->high == height)
+    return;
+  self->high = height;
+  gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
+static void
+lap_score_view_realize (GtkWidget *widget)
+{
+  LapScoreView *self = LAP_SCORE_VIEW (widget);
+
+  GTK_WIDGET_CLASS (lap_score_view_parent_class)->realize (widget);
+  self->surface = g_object_ref (gtk_native_get_surface (gtk_widget_get_native (widget)));
+  g_signal_connect_object (self->surface, "layout", G_CALLBACK (layout_cb), self, G_CONNECT_SWAPPED);
+}
+
+static void
+lap_score_view_unrealize (GtkWidget *widget)
+{
+  LapScoreView *self = LAP_SCORE_VIEW (widget);
+
+  g_signal_handlers_disconnect_by_func (self->surface, layout_cb, self);
+  g_clear_object (&self->surface);
+  GTK_WIDGET_CLASS (lap_score_view_parent_class)->unrealize (widget);
+}
+
+static void
 lap_score_view_dispose (GObject *object)
 {
   LapScoreView *self = LAP_SCORE_VIEW (object);
@@ -278,6 +334,8 @@ lap_score_view_class_init (LapScoreViewClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = lap_score_view_dispose;
   G_OBJECT_CLASS (klass)->finalize = lap_score_view_finalize;
+  widget_class->realize = lap_score_view_realize;
+  widget_class->unrealize = lap_score_view_unrealize;
   widget_class->measure = lap_score_view_measure;
   widget_class->size_allocate = lap_score_view_size_allocate;
   widget_class->get_request_mode = lap_score_view_get_request_mode;

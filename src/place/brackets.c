@@ -105,7 +105,14 @@ lap_brackets_visible (const LapBrackets *self, const LapAxis *axis, guint *first
     (*first)--;
 }
 
-/* A thin rest between rounds has its grip round it. One after a part has it behind, for before it is the part's. */
+static gboolean
+is_last (const LapBracket *bracket, const LapAxis *axis)
+{
+  return bracket->end >= axis->length;
+}
+
+/* A thin rest between rounds has its grip round it. One after a part has it behind, for before it is the part's; but
+ * behind the last is nothing that could be pressed, so there the part's is before it. */
 LapBracketPlace
 lap_bracket_place (const LapBracket *bracket, const LapAxis *axis)
 {
@@ -118,7 +125,7 @@ lap_bracket_place (const LapBracket *bracket, const LapAxis *axis)
   place.width = LAP_BRACKET_GRIP;
   if (bracket->kind == LAP_BRACKET_BETWEEN)
     place.x -= more / 2;
-  else if (axis->mirrored)
+  else if (axis->mirrored != is_last (bracket, axis))
     place.x -= more;
   return place;
 }
@@ -157,6 +164,9 @@ is_at_end (const LapBracket *bracket, const LapAxis *axis, double x)
 {
   double end = lap_axis_x (axis, bracket->end), into = axis->mirrored ? x - end : end - x;
 
+  /* Before the grip of the rest, where that lies inside. */
+  if (lap_bracket_is_upper (bracket) && is_last (bracket, axis))
+    into -= LAP_BRACKET_GRIP;
   return bracket->ends && into >= 0 && into <= LAP_BRACKET_GRIP;
 }
 

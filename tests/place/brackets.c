@@ -79,7 +79,7 @@ static const struct { double x; gboolean upper; guint found; gboolean at_end; } 
   { 20, TRUE, 0, FALSE }, { 115, TRUE, 0, TRUE },
   { 124, TRUE, 1, TRUE },                           /* the rest of none after the opening, behind its end */
   { 140, TRUE, 2, FALSE }, { 834, TRUE, 2, TRUE }, { 870, TRUE, 8, TRUE }, { 905, TRUE, 9, FALSE },
-  { 995, TRUE, 9, TRUE }, { 1004, TRUE, 10, TRUE },
+  { 988, TRUE, 9, TRUE }, { 996, TRUE, 10, TRUE }, /* within the session, behind which nothing can be pressed */
   { 200, FALSE, 3, FALSE }, { 357, FALSE, 3, FALSE }, /* only the last round has an end that adds rounds */
   { 370, FALSE, 4, TRUE }, { 400, FALSE, 5, FALSE }, { 700, FALSE, 7, FALSE }, { 837, FALSE, 7, TRUE },
   { 50, FALSE, LAP_NO_BRACKET, FALSE }, { 950, FALSE, LAP_NO_BRACKET, FALSE },

@@ -118,15 +118,3 @@ lap_properties_open (LapWindow *window)
   gtk_window_present (GTK_WINDOW (properties));
   return properties;
 }
-
-static void
-properties_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  lap_properties_open (LAP_WINDOW (widget));
-}
-
-void
-lap_properties_install (GtkWidgetClass *klass)
-{
-  gtk_widget_class_install_action (klass, "win.properties", NULL, properties_action);
-}

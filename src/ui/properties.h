@@ -10,9 +10,7 @@
 
 G_BEGIN_DECLS
 
-/* Gives windows the action "win.properties", which opens the dialog. */
-void       lap_properties_install (GtkWidgetClass *klass);
 /* Opens it above @window. Transfer none; it destroys itself when it is closed. */
-GtkWidget *lap_properties_open    (LapWindow      *window);
+GtkWidget *lap_properties_open (LapWindow *window);
 
 G_END_DECLS

@@ -156,6 +156,12 @@ context_cb (LapSessionWindow *self, guint change)
 }
 
 static void
+lap_session_window_properties (LapWindow *window)
+{
+  lap_properties_open (window);
+}
+
+static void
 document_cb (LapSessionWindow *self, LapDocument *document)
 {
   g_autofree char *length = lap_document_length_text (document);
@@ -175,7 +181,6 @@ lap_session_window_dispose (GObject *object)
 static void
 install_actions (GtkWidgetClass *klass)
 {
-  lap_properties_install (klass);
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
   gtk_widget_class_install_action (klass, "win.print", NULL, print_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
@@ -200,6 +205,7 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   G_OBJECT_CLASS (klass)->dispose = lap_session_window_dispose;
   LAP_WINDOW_CLASS (klass)->commit = lap_session_window_commit;
   LAP_WINDOW_CLASS (klass)->subtitle = lap_session_window_subtitle;
+  LAP_WINDOW_CLASS (klass)->properties = lap_session_window_properties;
   g_type_ensure (LAP_TYPE_METER);
   g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);

@@ -76,10 +76,9 @@ dates_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
-properties_action (GtkWidget *widget, const char *name, GVariant *parameter)
+lap_week_window_properties (LapWindow *window)
 {
-  lap_window_commit (LAP_WINDOW (widget));
-  lap_week_properties_open (LAP_WINDOW (widget));
+  lap_week_properties_open (window);
 }
 
 static void
@@ -196,7 +195,7 @@ install_actions (GtkWidgetClass *klass)
   } actions[] = {
     { "win.pane", pane_action }, { "win.zoom-in", zoom_action }, { "win.zoom-out", zoom_action },
     { "win.zoom-fit", zoom_action }, { "win.week-always", dates_action }, { "win.week-today", dates_action },
-    { "win.week-next", dates_action }, { "win.week-previous", dates_action }, { "win.properties", properties_action },
+    { "win.week-next", dates_action }, { "win.week-previous", dates_action },
     { "win.fill", fill_action }, { "win.import", import_action }, { "win.print", print_action },
   };
 
@@ -211,6 +210,7 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
 
   LAP_WINDOW_CLASS (klass)->commit = lap_week_window_commit;
   LAP_WINDOW_CLASS (klass)->subtitle = lap_week_window_subtitle;
+  LAP_WINDOW_CLASS (klass)->properties = lap_week_window_properties;
   g_type_ensure (LAP_TYPE_DESK);
   g_type_ensure (LAP_TYPE_WEEK_DATES);
   g_type_ensure (LAP_TYPE_LATER);

@@ -275,6 +275,14 @@ nothing_typed (LapWindow *self)
 {
 }
 
+/* In the menu of all windows, which asks while one is made: a kind of window comes too late with an action of its own. */
+static void
+properties_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  lap_window_commit (LAP_WINDOW (widget));
+  LAP_WINDOW_GET_CLASS (widget)->properties (LAP_WINDOW (widget));
+}
+
 static void
 lap_window_class_init (LapWindowClass *klass)
 {
@@ -303,6 +311,7 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.copy-warnings", NULL, copy_warnings_action);
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
   gtk_widget_class_install_action (widget_class, "win.publish", NULL, publish_action);
+  gtk_widget_class_install_action (widget_class, "win.properties", NULL, properties_action);
   lap_saving_install (widget_class);
 }
 

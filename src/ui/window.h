@@ -23,6 +23,8 @@ struct _LapWindowClass {
   void  (*commit)   (LapWindow *window);
   /* What stands below the title. Transfer full. */
   char *(*subtitle) (LapWindow *window);
+  /* Opens the dialog of what the document as a whole is. */
+  void  (*properties) (LapWindow *window);
 };
 
 LapDocument *lap_window_document     (LapWindow   *window);

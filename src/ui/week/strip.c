@@ -228,7 +228,8 @@ lap_week_strip_focus (GtkWidget *widget, GtkDirectionType direction)
     return FALSE;
   if (gtk_widget_get_width (widget) == 0) /* a window that comes up looks for a focus before it is laid out */
     return FALSE;
-  if (lap_week_scene_box (self->scene) == LAP_NO_WEEK_BOX && self->scene->score->n > 0)
+  /* What is selected elsewhere, among those without a day, stays so. */
+  if (self->scene->current == NULL && self->scene->score->n > 0)
     lap_week_scene_pick (self->scene, self->scene->score->boxes[0].c->id, LAP_PICK_ONLY);
   lap_week_strip_take_focus (self);
   return TRUE;

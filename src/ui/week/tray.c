@@ -152,11 +152,8 @@ lap_week_tray_focus (GtkWidget *widget, GtkDirectionType direction)
 
   if (gtk_widget_get_focus_child (widget) != NULL || first (self) == NULL)
     return FALSE;
-  if (ticket == NULL) {
-    ticket = first (self);
-    lap_week_scene_pick (self->scene, ticket->id, LAP_PICK_ONLY);
-  }
-  return gtk_widget_grab_focus (GTK_WIDGET (ticket));
+  /* Who passes by on the way to the pane keeps what is selected on the lines. */
+  return gtk_widget_grab_focus (GTK_WIDGET (ticket != NULL ? ticket : first (self)));
 }
 
 static GtkSizeRequestMode
@@ -283,4 +280,14 @@ lap_week_tray_step (LapWeekTray *self, const char *id, int by)
   if (ticket != NULL)
     next = by > 0 ? gtk_widget_get_next_sibling (GTK_WIDGET (ticket)) : gtk_widget_get_prev_sibling (GTK_WIDGET (ticket));
   return next != NULL ? LAP_WEEK_TICKET (next)->id : NULL;
+}
+
+const char *
+lap_week_tray_focused (LapWeekTray *self)
+{
+  GtkWidget *focus = GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))) != NULL
+                       ? gtk_root_get_focus (gtk_widget_get_root (GTK_WIDGET (self))) : NULL;
+
+  return focus != NULL && LAP_IS_WEEK_TICKET (focus) && gtk_widget_is_ancestor (focus, GTK_WIDGET (self))
+           ? LAP_WEEK_TICKET (focus)->id : NULL;
 }

@@ -16,6 +16,8 @@ GtkWidget  *lap_week_tray_new  (LapWeekScene *scene);
 /* The widget of the class @id, or NULL. */
 GtkWidget  *lap_week_tray_find (LapWeekTray  *tray,
                                 const char   *id);
+/* The class that has the focus, or NULL: Tab comes to one that isn't selected. */
+const char *lap_week_tray_focused (LapWeekTray *tray);
 /* The class of the widget at x, y, or NULL. */
 const char *lap_week_tray_at   (LapWeekTray  *tray,
                                 double        x,

@@ -12,6 +12,8 @@
 #define TO      "–"
 /* As many spans as a file may list. */
 #define MOST_SPANS 24
+/* A date that is read generously may be no date at all. */
+#define LEAST_YEAR 1970
 
 typedef struct {
   const LapKind *kind;
@@ -72,14 +74,14 @@ time_of (const char *text, int most)
 
 /* Both sides of "06:00–12:00", or with a hyphen. FALSE where there is no middle. */
 static gboolean
-halves_of (const char *piece, const char *middle, char **first, char **second)
+halves_of (const char *piece, char **first, char **second)
 {
   const char *at = strstr (piece, TO);
   gsize size = strlen (TO);
 
   if (at == NULL) {
-    at = strstr (piece, middle);
-    size = strlen (middle);
+    at = strchr (piece, '-');
+    size = 1;
   }
   if (at == NULL)
     return FALSE;
@@ -165,7 +167,7 @@ parse_span (const char *piece, LapSpan *span)
 {
   g_autofree char *first = NULL, *second = NULL;
 
-  if (!halves_of (piece, "-", &first, &second))
+  if (!halves_of (piece, &first, &second))
     return FALSE;
   *span = (LapSpan) { time_of (first, LAP_DAY_MINUTES - 1), time_of (second, LAP_DAY_MINUTES) };
   return span->start >= 0 && span->end > span->start;
@@ -202,6 +204,20 @@ parse_hours (const char *text, GValue *value)
 
 /* Dates */
 
+/* As in files, or as the locale writes it. 0 where it isn't one. */
+static int
+date_of (const char *text)
+{
+  int date = lap_date_parse (text);
+  GDate day;
+
+  if (date != 0 || strpbrk (text, "0123456789") == NULL)
+    return date;
+  g_date_clear (&day, 1);
+  g_date_set_parse (&day, text);
+  return g_date_valid (&day) && g_date_get_year (&day) >= LEAST_YEAR ? (int) g_date_get_julian (&day) : 0;
+}
+
 static char *
 date_text (const GValue *value)
 {
@@ -211,7 +227,7 @@ date_text (const GValue *value)
 static gboolean
 parse_date (const char *text, GValue *value)
 {
-  int date = lap_date_parse (text);
+  int date = date_of (text);
 
   g_value_init (value, G_TYPE_INT);
   g_value_set_int (value, date);
@@ -238,17 +254,23 @@ closed_text (const GValue *value)
 static gboolean
 parse_closed_piece (const char *piece, LapClosed *closed)
 {
-  g_autofree char *first = NULL, *second = NULL;
+  const char *const middles[] = { TO, " - ", "-" };
 
-  closed->from = closed->until = lap_date_parse (piece);
+  closed->from = closed->until = date_of (piece);
   if (closed->from != 0)
     return TRUE;
-  if (!halves_of (piece, " - ", &first, &second))
-    return FALSE;
-  closed->from = lap_date_parse (first);
-  closed->until = lap_date_parse (second);
   closed->present = LAP_BIT (0) | LAP_BIT (1);
-  return closed->from != 0 && closed->until >= closed->from;
+  /* A hyphen may be in a date as well as between two. */
+  for (guint i = 0; i < G_N_ELEMENTS (middles); i++)
+    for (const char *at = strstr (piece, middles[i]); at != NULL; at = strstr (at + 1, middles[i])) {
+      g_autofree char *first = g_strndup (piece, at - piece), *second = g_strdup (at + strlen (middles[i]));
+
+      closed->from = date_of (g_strstrip (first));
+      closed->until = date_of (g_strstrip (second));
+      if (closed->from != 0 && closed->until >= closed->from)
+        return TRUE;
+    }
+  return FALSE;
 }
 
 static gboolean

@@ -17,6 +17,7 @@
 #include "ui/session-window.h"
 #include "ui/shortcuts.h"
 #include "ui/tell.h"
+#include "ui/week-import.h"
 #include "ui/week-window.h"
 
 #include <glib/gi18n-lib.h>
@@ -134,12 +135,35 @@ read_cb (LapReading *reading, gpointer application)
     tell_error (application, _("That file can't be opened"), error->message);
 }
 
+/* A table of classes becomes a new week of that name, by way of the dialog that shows what each row will be. */
+static GtkWindow *
+open_table (LapApplication *self, const char *path, GError **error)
+{
+  g_autofree char *title = g_path_get_basename (path);
+  g_autoptr (LapWeek) week = NULL;
+  g_autoptr (LapDocument) document = NULL;
+  GtkWindow *window, *import;
+
+  *strrchr (title, '.') = '\0';
+  week = lap_new_week (title);
+  document = lap_document_new (week, error);
+  if (document == NULL)
+    return NULL;
+  window = lap_application_show (self, document);
+  import = lap_week_import_new (document, window);
+  gtk_window_present (import);
+  lap_week_import_open (LAP_WEEK_IMPORT (import), path);
+  return window;
+}
+
 GtkWindow *
 lap_application_open_path (LapApplication *self, const char *path, GError **error)
 {
   GtkWindow *window = window_of (self, path);
   g_autoptr (LapReading) reading = NULL;
 
+  if (lap_files_is_table (path))
+    return open_table (self, path, error);
   if (window != NULL) {
     gtk_window_present (window);
     close_library (self);

@@ -142,7 +142,7 @@ choose_cb (LapClassPane *self)
   static const char *const sessions[] = { "*.lapwing", NULL };
 
   lap_files_choose (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))), _("Choose a session"), _("Sessions"), sessions,
-                    chosen_cb, g_object_ref (self));
+                    lap_document_path (self->document), chosen_cb, g_object_ref (self));
 }
 
 static void

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/file-drop.h"
 
-#include "ui/tell.h"
+#include "ui/files.h"
 #include "ui/week-import.h"
 #include "ui/window.h"
 
@@ -20,20 +20,19 @@ drop_free (Drop *drop)
   g_free (drop);
 }
 
-/* A table of classes goes into the week it is dropped on. */
-static void
+/* A table of classes goes into the week it is dropped on; FALSE where there is none, and it becomes one. */
+static gboolean
 take_table (GtkWindow *window, const char *path)
 {
   LapDocument *document = LAP_IS_WINDOW (window) ? lap_window_document (LAP_WINDOW (window)) : NULL;
   GtkWindow *import;
 
-  if (document == NULL || lap_document_week (document) == NULL) {
-    lap_tell_error (window, _("A table of classes goes into a week"), _("Open or begin a week, and drop the file on it."));
-    return;
-  }
+  if (document == NULL || lap_document_week (document) == NULL)
+    return FALSE;
   import = lap_week_import_new (document, window);
   gtk_window_present (import);
   lap_week_import_open (LAP_WEEK_IMPORT (import), path);
+  return TRUE;
 }
 
 /* When the drop is through: a window that comes up in the middle of one would keep whoever drags waiting. */
@@ -44,11 +43,9 @@ take_cb (gpointer data)
   g_autoptr (GPtrArray) others = g_ptr_array_new ();
 
   for (GSList *l = drop->files; l != NULL; l = l->next) {
-    g_autofree char *path = g_file_get_path (l->data), *lower = path != NULL ? g_ascii_strdown (path, -1) : NULL;
+    g_autofree char *path = g_file_get_path (l->data);
 
-    if (lower != NULL && g_str_has_suffix (lower, ".csv"))
-      take_table (drop->window, path);
-    else
+    if (path == NULL || !lap_files_is_table (path) || !take_table (drop->window, path))
       g_ptr_array_add (others, l->data);
   }
   if (others->len > 0)

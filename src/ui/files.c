@@ -62,22 +62,35 @@ add_filter (GtkFileChooserNative *dialog, const char *name, const char *const *p
 
 void
 lap_files_choose (GtkWindow *parent, const char *title, const char *kind, const char *const *patterns,
-                  LapFileFunc func, gpointer data)
+                  const char *beside, LapFileFunc func, gpointer data)
 {
   static const char *const every[] = { "*", NULL };
   GtkFileChooserNative *dialog = gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_OPEN, NULL, NULL);
 
+  if (beside != NULL) {
+    g_autoptr (GFile) file = g_file_new_for_path (beside), folder = g_file_get_parent (file);
+
+    gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (dialog), folder, NULL);
+  }
   add_filter (dialog, kind, patterns);
   add_filter (dialog, _("All files"), every);
   ask (dialog, NULL, func, data);
 }
 
+gboolean
+lap_files_is_table (const char *path)
+{
+  g_autofree char *lower = g_ascii_strdown (path, -1);
+
+  return g_str_has_suffix (lower, ".csv");
+}
+
 void
 lap_files_open (GtkWindow *parent, LapFileFunc func, gpointer data)
 {
-  static const char *const documents[] = { "*.lapwing", "*.lapweek", NULL };
+  static const char *const documents[] = { "*.lapwing", "*.lapweek", "*.csv", "*.CSV", NULL };
 
-  lap_files_choose (parent, _("Open a session or a week"), _("Sessions and weeks"), documents, func, data);
+  lap_files_choose (parent, _("Open a session or a week"), _("Sessions, weeks and tables of classes"), documents, NULL, func, data);
 }
 
 void

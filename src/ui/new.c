@@ -127,13 +127,20 @@ timezone_here (GTimeZone *zone)
   return again != NULL ? name : "UTC";
 }
 
+LapWeek *
+lap_new_week (const char *title)
+{
+  g_autoptr (GTimeZone) zone = g_time_zone_new_local ();
+
+  return lap_week_new (title, timezone_here (zone));
+}
+
 /* One room to begin with: without any there would be no line to put a class on. */
 static void
 week_cb (LapNew *self)
 {
   const char *typed = gtk_editable_get_text (GTK_EDITABLE (self->name));
-  g_autoptr (GTimeZone) zone = g_time_zone_new_local ();
-  g_autoptr (LapWeek) week = lap_week_new (*typed != '\0' ? typed : _("Our week"), timezone_here (zone));
+  g_autoptr (LapWeek) week = lap_new_week (*typed != '\0' ? typed : _("Our week"));
   g_autoptr (LapDocument) document = NULL;
   LapEdits *edits = lap_verb_add_room (week, _("Room 1"));
 

@@ -12,6 +12,8 @@ G_BEGIN_DECLS
 #define LAP_TYPE_NEW (lap_new_get_type ())
 G_DECLARE_FINAL_TYPE (LapNew, lap_new, LAP, NEW, AdwWindow)
 
+/* An empty week in the timezone of this place, where that has a name. */
+LapWeek   *lap_new_week   (const char *title);
 /* @over may be NULL. */
 GtkWindow *lap_new_dialog (LapApplication *application,
                            GtkWindow      *over);

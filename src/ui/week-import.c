@@ -235,7 +235,8 @@ choose_cb (LapWeekImport *self)
 {
   static const char *const patterns[] = { "*.csv", "*.tsv", "*.txt", NULL };
 
-  lap_files_choose (GTK_WINDOW (self), _("Open a spreadsheet"), _("Tables (CSV)"), patterns, chosen_cb, g_object_ref (self));
+  lap_files_choose (GTK_WINDOW (self), _("Open a spreadsheet"), _("Tables (CSV)"), patterns,
+                    lap_document_path (self->document), chosen_cb, g_object_ref (self));
 }
 
 static void

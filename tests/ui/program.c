@@ -16,6 +16,8 @@
 #include "ui/warnings-text.h"
 #include "ui/windows.h"
 
+#include "ui/week-import.h"
+
 static GtkApplication *
 application (void)
 {
@@ -80,10 +82,12 @@ test_drop (void)
   const char *paths[] = { demo, bad, other, demo, gone, NULL }, *csv[] = { table, NULL };
   LapWindow *window = windows_demo ();
   GtkWindow *dialog;
+  GtkWidget *import;
+  LapWeek *week;
   guint n;
 
   put_text (bad, "{");
-  put_text (table, "class\n");
+  put_text (table, "title,kind,minutes,day,start,room\nDawn,circuit,45,mon,07:00,Loft\nNoon,stretch,30,tue,12:15,Loft\n");
   drop (GTK_WINDOW (window), paths);
   of_type (LAP_TYPE_WINDOW, &n);
   g_assert_cmpuint (n, ==, 3);
@@ -93,12 +97,17 @@ test_drop (void)
   g_assert_nonnull (strstr (adw_message_dialog_get_body (ADW_MESSAGE_DIALOG (dialog)), "bad.lapwing"));
   g_assert_nonnull (strstr (adw_message_dialog_get_body (ADW_MESSAGE_DIALOG (dialog)), "gone"));
   gtk_window_destroy (dialog);
-  drop (GTK_WINDOW (window), csv);
-  dialog = of_type (ADW_TYPE_MESSAGE_DIALOG, &n);
+  drop (GTK_WINDOW (window), csv); /* on a session: it becomes a week of its own, by way of the dialog */
+  dialog = of_type (LAP_TYPE_WEEK_IMPORT, &n);
   g_assert_cmpuint (n, ==, 1);
-  g_assert_cmpstr (adw_message_dialog_get_heading (ADW_MESSAGE_DIALOG (dialog)), ==,
-                   "A table of classes goes into a week");
-  gtk_window_destroy (dialog);
+  week = lap_document_week (lap_window_document (LAP_WINDOW (gtk_window_get_transient_for (dialog))));
+  g_assert_cmpstr (week->title, ==, "classes");
+  g_assert_cmpuint (lap_list_n (week->classes), ==, 0);
+  import = windows_find (GTK_WIDGET (dialog), GTK_TYPE_BUTTON, "import");
+  g_assert_true (gtk_widget_get_sensitive (import));
+  g_signal_emit_by_name (import, "clicked");
+  run ();
+  g_assert_cmpuint (lap_list_n (week->classes), ==, 2);
   run ();
   for (GtkWindow *w = of_type (LAP_TYPE_WINDOW, &n); w != NULL; w = of_type (LAP_TYPE_WINDOW, &n))
     windows_close (LAP_WINDOW (w));

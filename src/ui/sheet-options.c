@@ -16,7 +16,7 @@ static const struct {
 #define MEMBER(name, member) { name, G_STRUCT_OFFSET (LapSheetChoice, member) }
   MEMBER ("paper", options.paper), MEMBER ("landscape", options.landscape), MEMBER ("ink", options.ink),
   MEMBER ("hide", options.hide), MEMBER ("body", options.body), MEMBER ("unfolded", options.unfolded),
-  MEMBER ("cards", options.cards), MEMBER ("dated", dated), MEMBER ("pieces", pieces),
+  MEMBER ("by-room", options.by_room), MEMBER ("cards", options.cards), MEMBER ("dated", dated), MEMBER ("pieces", pieces),
 #undef MEMBER
 };
 

@@ -20,7 +20,7 @@
 #define PREVIEW  240 /* px, the least */
 
 /* Switches beside those of lap_sheet_things. */
-enum { SWITCH_BODY, SWITCH_UNFOLDED, SWITCH_DATED, N_SWITCHES };
+enum { SWITCH_BODY, SWITCH_UNFOLDED, SWITCH_DATED, SWITCH_BY_ROOM, N_SWITCHES };
 
 /* What each sheet understands; the rest isn't shown with it. */
 static const struct {
@@ -34,6 +34,7 @@ static const struct {
   { "stations", LAP_HIDE_FIGURES | LAP_HIDE_OPTIONS | LAP_HIDE_DETAILS, LAP_BIT (SWITCH_DATED), FALSE, TRUE },
   { "running-order", LAP_HIDE_FIGURES | LAP_HIDE_OPTIONS | LAP_HIDE_CAMERA | LAP_HIDE_BALANCE,
     LAP_BIT (SWITCH_UNFOLDED), FALSE, FALSE },
+  { "week", 0, LAP_BIT (SWITCH_BY_ROOM), FALSE, FALSE },
 };
 
 static const guint card_counts[] = { 0, 1, 2, 4 };
@@ -183,7 +184,8 @@ static void
 show_choice (LapSheetsView *self)
 {
   const LapSheetOptions *options = &self->choice.options;
-  const gboolean on[N_SWITCHES] = { options->body, options->unfolded, self->choice.dated };
+  const gboolean on[N_SWITCHES] = { options->body, options->unfolded, self->choice.dated,
+                                   options->by_room };
 
   self->loading = TRUE;
   adw_combo_row_set_selected (ADW_COMBO_ROW (self->paper), options->paper);
@@ -213,6 +215,7 @@ read_choice (LapSheetsView *self)
   options->cards = card_counts[adw_combo_row_get_selected (ADW_COMBO_ROW (self->cards))];
   options->body = gtk_switch_get_active (GTK_SWITCH (self->switches[SWITCH_BODY]));
   options->unfolded = gtk_switch_get_active (GTK_SWITCH (self->switches[SWITCH_UNFOLDED]));
+  options->by_room = gtk_switch_get_active (GTK_SWITCH (self->switches[SWITCH_BY_ROOM]));
   options->hide = 0;
   for (guint i = 0; i < lap_sheet_things.n; i++)
     if (!gtk_switch_get_active (GTK_SWITCH (self->thing_switches[i])))
@@ -457,7 +460,7 @@ static void
 fill_rows (LapSheetsView *self)
 {
   static const char *const switches[N_SWITCHES] = {
-    N_("Body with the regions worked"), N_("Every round in order of time"), N_("Day it is printed"),
+    N_("Body with the regions worked"), N_("Every round in order of time"), N_("Day it is printed"), N_("A page for each room"),
   };
   g_autoptr (GtkStringList) cards = gtk_string_list_new (NULL);
 

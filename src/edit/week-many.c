@@ -31,6 +31,31 @@ lap_verb_place_classes (GPtrArray *classes, const LapPlace *places)
   return edits;
 }
 
+/* Where the exception of the class is, or G_MAXUINT without one. */
+static guint
+exception_at (LapWeek *week, const LapClass *c, int date)
+{
+  LapException *e = lap_week_exception (week, c->id, date);
+
+  return e != NULL ? lap_list_find (week->exceptions, e) : G_MAXUINT;
+}
+
+/* New exceptions come to the end, the others are replaced or go from the last to the first: positions stay what they are. */
+LapEdits *
+lap_verb_place_classes_on (LapWeek *week, GPtrArray *classes, const LapPlaceOn *places)
+{
+  LapEdits *edits = named (_("Change %s on one date"), classes);
+
+  for (guint at = lap_list_n (week->exceptions) + 1; at-- > 0;)
+    for (guint i = 0; i < classes->len; i++) {
+      LapClass *c = g_ptr_array_index (classes, i);
+
+      if (MIN (exception_at (week, c, places[i].was), lap_list_n (week->exceptions)) == at)
+        lap_edits_append (edits, lap_verb_place_on (week, c, places[i].was, places[i].to, &places[i].place));
+    }
+  return edits;
+}
+
 LapEdits *
 lap_verb_lengthen (GPtrArray *classes, int by)
 {

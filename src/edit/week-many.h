@@ -10,6 +10,14 @@ G_BEGIN_DECLS
 
 /* Each of @classes (of LapClass in @week) is where @places, one for each, says. Empty where all are there already. */
 LapEdits *lap_verb_place_classes  (GPtrArray *classes, const LapPlace *places);
+/* On one date each: where a class that would be on @was is instead. */
+typedef struct {
+  int      was, to; /* dates */
+  LapPlace place;
+} LapPlaceOn;
+
+/* Each of @classes is where @places, one for each, says, on that date alone: see lap_verb_place_on(). */
+LapEdits *lap_verb_place_classes_on (LapWeek *week, GPtrArray *classes, const LapPlaceOn *places);
 /* As many minutes more (@by > 0) or less for each, none below 5. */
 LapEdits *lap_verb_lengthen       (GPtrArray *classes, int by);
 LapEdits *lap_verb_remove_classes (LapWeek *week, GPtrArray *classes);

@@ -528,6 +528,7 @@ test_dates (void)
 {
   Fixture f = show (read_text (ALL), 1300, 900);
   LapWeek *week = lap_document_week (f.document);
+  guint n_classes;
   GDate date;
 
   g_date_clear (&date, 1);
@@ -545,6 +546,25 @@ test_dates (void)
   g_assert_cmpuint (lap_list_n (week->exceptions), ==, 3);
   lap_document_undo (f.document);
   g_assert_cmpuint (lap_list_n (week->exceptions), ==, 0);
+  press (&f, "<Control>a");
+  press (&f, "<Alt>Right"); /* and later, too */
+  g_assert_cmpuint (lap_list_n (week->exceptions), ==, 3);
+  for (guint i = 0; i < 3; i++) {
+    LapException *e = lap_list_nth (week->exceptions, i);
+
+    g_assert_cmpint (e->start, ==, lap_week_class (week, e->class_id)->start + 15);
+  }
+  press (&f, "<Alt>Left"); /* as every week: nothing is left to be said */
+  g_assert_cmpuint (lap_list_n (week->exceptions), ==, 0);
+  lap_document_undo (f.document);
+  g_assert_cmpuint (lap_list_n (week->exceptions), ==, 3);
+  lap_document_undo (f.document);
+  g_assert_cmpuint (lap_list_n (week->exceptions), ==, 0);
+  n_classes = lap_list_n (week->classes);
+  press (&f, "n"); /* what is added is there every week: not from here */
+  press (&f, "<Control>d");
+  g_assert_cmpuint (lap_list_n (week->classes), ==, n_classes);
+  lap_week_view_show (f.view, "noon");
   let_go (drag (&f, point_at (&f, LAP_DAY_TUE, "yard", 730), point_at (&f, LAP_DAY_THU, "loft", 760)));
   assert_at (&f, "noon", LAP_DAY_TUE, 720, 30, "yard"); /* every other week */
   g_assert_cmpint (lap_week_exception (week, "noon", lap_date_parse ("2027-01-19"))->to, ==, lap_date_parse ("2027-01-21"));

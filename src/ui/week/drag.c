@@ -171,16 +171,19 @@ places_of (Drag *drag, GPtrArray *classes, LapPlace *places)
   return TRUE;
 }
 
-/* In a week with dates one class at a time, and no copies. */
+/* What is selected; in a week with dates what of it is held there. */
 static GPtrArray *
 carried (Drag *drag)
 {
-  GPtrArray *classes;
+  GPtrArray *classes = lap_week_scene_picked (drag->scene);
+  const LapWeekScore *score = drag->scene->score;
 
-  if (lap_week_scene_date (drag->scene) == 0)
-    return lap_week_scene_picked (drag->scene);
-  classes = g_ptr_array_new ();
-  g_ptr_array_add (classes, pressed_class (drag));
+  for (guint i = classes->len; lap_week_scene_date (drag->scene) != 0 && i-- > 0;) {
+    guint box = lap_week_score_find (score, LAP_CLASS (classes->pdata[i])->id);
+
+    if (box == LAP_NO_WEEK_BOX || score->boxes[box].off)
+      g_ptr_array_remove_index (classes, i);
+  }
   return classes;
 }
 
@@ -326,6 +329,9 @@ begin_cb (Drag *drag, double x, double y)
   drag->dx = drag->dy = drag->grab = 0;
   drag->edge = LAP_WEEK_EDGE_NONE;
   if (!lap_document_is_editable (scene->document))
+    return;
+  /* From the tray a class goes to every week: not where a date is looked at. */
+  if (drag->from == GTK_WIDGET (lap_week_view_tray (drag->view)) && lap_week_scene_date (scene) != 0)
     return;
   if (drag->from == GTK_WIDGET (lap_week_view_tray (drag->view)))
     drag->id = g_strdup (lap_week_tray_at (LAP_WEEK_TRAY (drag->from), x, y));

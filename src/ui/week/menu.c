@@ -14,6 +14,7 @@ static const Item always[] = { { N_("_Add a class here"), "week.add-here" }, { N
 static const Item one[] = {
   { N_("Cu_t"), "week.cut" }, { N_("_Copy"), "week.copy" }, { N_("_Duplicate"), "week.duplicate" }, { NULL, NULL },
 };
+static const Item copied[] = { { N_("_Copy"), "week.copy" }, { NULL, NULL } };
 static const Item session[] = { { N_("_Open its session"), "week.enter" }, { NULL, NULL } };
 static const Item waiting[] = { { N_("P_lace it where there is room"), "week.enter" }, { NULL, NULL } };
 static const Item times[] = {
@@ -97,18 +98,24 @@ lap_week_menu_new (LapWeekScene *scene, int day)
   GtkWidget *popover;
 
   if (c != NULL) {
-    if (!lap_class_is_placed (c))
+    if (!lap_class_is_placed (c) && !has_date)
       add_section (menu, waiting);
     else if (c->session != NULL && *c->session != '\0')
       add_section (menu, session);
-    add_section (menu, one);
+    add_section (menu, has_date ? copied : one);
     if (lap_class_is_placed (c))
       add_section (menu, times);
     add_choices (menu, lap_week_scene_week (scene));
     add_section (menu, has_date ? dated : going);
   }
-  add_section (menu, always);
-  if (day >= 0)
+  if (has_date) { /* on dates nothing is added: there it is every week */
+    g_autoptr (GMenu) section = g_menu_new ();
+
+    add_item (section, _("Go to _every week"), "win.week-always");
+    g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+  } else
+    add_section (menu, always);
+  if (day >= 0 && !has_date)
     add_copy_day (menu, day);
   popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
   gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);

@@ -27,18 +27,28 @@ LapEdits *
 lap_week_move_edits (LapWeekScene *scene, GPtrArray *classes, const LapPlace *places)
 {
   int date = lap_week_scene_date (scene);
-  const LapOccurrence *o;
-  LapClass *c;
+  g_autoptr (GPtrArray) dated = g_ptr_array_new (), others = g_ptr_array_new ();
+  g_autofree LapPlaceOn *on = g_new (LapPlaceOn, MAX (classes->len, 1));
+  g_autofree LapPlace *always = g_new (LapPlace, MAX (classes->len, 1));
+  LapEdits *edits;
 
-  if (date == 0 || classes->len == 0)
-    return lap_verb_place_classes (classes, places);
-  c = g_ptr_array_index (classes, 0);
-  o = occurrence_of (scene, c);
-  if (o == NULL) /* it has no day yet */
-    return lap_verb_place (c, &places[0]);
-  if (places[0].day < 0)
-    return lap_verb_cancel_on (lap_week_scene_week (scene), c, o->was);
-  return lap_verb_place_on (lap_week_scene_week (scene), c, o->was, lap_date_monday (date) + places[0].day, &places[0]);
+  for (guint i = 0; i < classes->len; i++) {
+    LapClass *c = g_ptr_array_index (classes, i);
+    const LapOccurrence *o = date != 0 ? occurrence_of (scene, c) : NULL;
+
+    if (o != NULL) {
+      on[dated->len] = (LapPlaceOn) { o->was, lap_date_monday (date) + places[i].day, places[i] };
+      g_ptr_array_add (dated, c);
+    } else { /* it has no date: it waits, or no dates are looked at */
+      always[others->len] = places[i];
+      g_ptr_array_add (others, c);
+    }
+  }
+  if (dated->len == 0)
+    return lap_verb_place_classes (others, always);
+  edits = lap_verb_place_classes_on (lap_week_scene_week (scene), dated, on);
+  lap_edits_append (edits, lap_verb_place_classes (others, always));
+  return edits;
 }
 
 gboolean

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Where classes are, could be, and go: what keys, drags and menus share. In the week as it always is a class goes
- * every week; in a week with dates one class at a time, on its date alone.
+ * every week; in a week with dates on its date alone.
  */
 #pragma once
 
@@ -16,7 +16,7 @@ G_BEGIN_DECLS
 /* What a class is on the line that shows it. Its strings hold until the next edit. */
 LapPlace  lap_week_place_now   (LapWeekScene   *scene,
                                 LapClass       *c);
-/* The edits that bring @classes to @places. Of several in a week with dates only the first goes. */
+/* The edits that bring @classes to @places, which have a day where a date is looked at and the class is on it. */
 LapEdits *lap_week_move_edits  (LapWeekScene   *scene,
                                 GPtrArray      *classes,
                                 const LapPlace *places);

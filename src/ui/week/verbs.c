@@ -50,7 +50,7 @@ step (LapWeekView *view, LapWeekScene *scene, int by, LapPick how)
 {
   guint box = lap_week_scene_box (scene), n = scene->score->n;
 
-  if (box == LAP_NO_WEEK_BOX && lap_week_tray_find (lap_week_view_tray (view), scene->current) != NULL)
+  if (box == LAP_NO_WEEK_BOX && lap_week_tray_focused (lap_week_view_tray (view)) != NULL)
     return go (scene, lap_week_tray_step (lap_week_view_tray (view), scene->current, by), how);
   if (n == 0)
     return FALSE;
@@ -153,8 +153,6 @@ move (LapWeekScene *scene, Shift shift, int by)
   g_autofree LapPlace *places = g_new (LapPlace, MAX (classes->len, 1));
 
   if (classes->len == 0)
-    return FALSE;
-  if (classes->len > 1 && refuse_dated (scene, _("On dates classes are moved one at a time")))
     return FALSE;
   for (guint i = 0; i < classes->len; i++) {
     places[i] = lap_week_place_now (scene, g_ptr_array_index (classes, i));
@@ -280,11 +278,20 @@ as_always (LapWeekView *view, LapWeekScene *scene, int arg)
                              scene->score->occurrences, scene->score->boxes[box].occurrence)->was));
 }
 
+/* The file has no classes that are there once. */
+static gboolean
+refuse_new (LapWeekScene *scene)
+{
+  return refuse_dated (scene, _("A class that is added is there every week: go to every week first"));
+}
+
 static gboolean
 add_copies (LapWeekScene *scene, GPtrArray *copies, const char *format)
 {
   LapWeek *week = lap_week_scene_week (scene);
 
+  if (refuse_new (scene))
+    return FALSE;
   for (guint i = 0; i < copies->len; i++)
     lap_week_place_copy (week, g_ptr_array_index (copies, i));
   if (copies->len == 0 || !lap_document_apply (scene->document, lap_verb_add_classes (week, copies, format)))
@@ -315,6 +322,8 @@ copy (LapWeekView *view, LapWeekScene *scene, int cut)
 static gboolean
 paste (LapWeekView *view, LapWeekScene *scene, int arg)
 {
+  if (refuse_new (scene))
+    return FALSE;
   lap_week_paste (scene, gtk_widget_get_clipboard (GTK_WIDGET (view)));
   return TRUE;
 }
@@ -326,6 +335,8 @@ add_at (LapWeekScene *scene, const LapPlace *place)
   g_autoptr (LapClass) c = lap_class_new (like != NULL ? like->kind : _("class"), like != NULL ? like->minutes : NEW_MINUTES);
   g_autoptr (GPtrArray) added = g_ptr_array_new ();
 
+  if (refuse_new (scene))
+    return FALSE;
   c->title = g_strdup (_("New class"));
   c->day = place->day;
   c->start = place->day >= 0 ? MIN (place->start, LAP_DAY_MINUTES - c->minutes) : -1;
@@ -382,6 +393,8 @@ enter (LapWeekView *view, LapWeekScene *scene, int arg)
     g_signal_emit_by_name (view, "open-session", c->id);
     return TRUE;
   }
+  if (refuse_dated (scene, _("A class that is placed is there every week: go to every week first")))
+    return FALSE;
   if (!lap_week_free_place (lap_week_scene_week (scene), c, scene->look.day, &place)) {
     lap_document_tell (scene->document, _("There is no free place for it"));
     return FALSE;
@@ -451,8 +464,11 @@ deed_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   LapWeekView *view = LAP_WEEK_VIEW (widget);
   LapWeekScene *scene = lap_week_view_scene (view);
+  const char *focused = lap_week_tray_focused (lap_week_view_tray (view));
   guint i = 0;
 
+  if (focused != NULL && !lap_week_scene_is_picked (scene, focused))
+    lap_week_scene_pick (scene, focused, LAP_PICK_ONLY);
   while (!g_str_equal (deeds[i].action, name))
     i++;
   if ((deeds[i].edits && !is_editable (scene)) || !deeds[i].deed (view, scene, deeds[i].arg))
@@ -472,7 +488,7 @@ copy_day_action (GtkWidget *widget, const char *name, GVariant *parameter)
   int from = c != NULL ? c->day : spot != NULL ? spot->day : scene->look.day;
   int to = lap_words_find (&lap_days, g_variant_get_string (parameter, NULL));
 
-  if (from < 0 || to < 0 || from == to || !is_editable (scene) ||
+  if (from < 0 || to < 0 || from == to || !is_editable (scene) || refuse_new (scene) ||
       !lap_document_apply (scene->document, lap_verb_copy_day (lap_week_scene_week (scene), from, to)))
     gtk_widget_error_bell (widget);
   lap_week_view_take_focus (LAP_WEEK_VIEW (widget));

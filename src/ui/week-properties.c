@@ -184,11 +184,14 @@ add_cb (GtkWidget *button, LapWeekProperties *self)
     adw_expander_row_set_expanded (self->rows[kind]->pdata[self->rows[kind]->len - 1], TRUE);
 }
 
+/* What was changed is to be seen; why something can't be isn't. */
 static void
 told_cb (LapWeekProperties *self, const char *text, gboolean undoable)
 {
   g_autofree char *markup = g_markup_escape_text (text, -1);
 
+  if (undoable)
+    return;
   adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (self), adw_toast_new (markup));
 }
 

@@ -19,7 +19,7 @@ static int (*fake_button) (Display *display, unsigned int button, Bool down, uns
 static int (*fake_motion) (Display *display, int screen, int x, int y, unsigned long delay);
 
 static Display *display;
-static GtkWindow *window; /* the hands are on it */
+static GtkWindow *window; /* the hands are on it; NULL once it has gone */
 
 static void
 load (void)
@@ -51,7 +51,7 @@ static void
 settle (void)
 {
   take_in ();
-  if (gtk_widget_get_mapped (GTK_WIDGET (window)))
+  if (window != NULL && gtk_widget_get_mapped (GTK_WIDGET (window)))
     gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
   while (g_main_context_iteration (NULL, FALSE))
     ;
@@ -82,7 +82,7 @@ hands_on (GtkWindow *to)
 {
   if (display == NULL)
     load ();
-  window = to;
+  g_set_weak_pointer (&window, to);
   XSetInputFocus (display, xid_of (GTK_WIDGET (to)), RevertToParent, CurrentTime);
   settle ();
   hands_until (has_keyboard, to);
@@ -221,10 +221,28 @@ hands_press_until (const char *keys, gboolean (*is_so) (gpointer data), gpointer
   settle ();
 }
 
+/* A letter that is on no key is typed as its number. */
+static void
+type_number (gunichar letter)
+{
+  g_autofree char *digits = g_strdup_printf ("%x", letter);
+
+  press_symbol (GDK_KEY_u, GDK_CONTROL_MASK | GDK_SHIFT_MASK);
+  for (const char *p = digits; *p != '\0'; p++)
+    press_symbol (*p, 0);
+  press_symbol (GDK_KEY_space, 0);
+}
+
 void
 hands_type (const char *text)
 {
-  for (const char *p = text; *p != '\0'; p = g_utf8_next_char (p))
-    press_symbol (gdk_unicode_to_keyval (g_utf8_get_char (p)), 0);
+  for (const char *p = text; *p != '\0'; p = g_utf8_next_char (p)) {
+    KeySym symbol = gdk_unicode_to_keyval (g_utf8_get_char (p));
+
+    if (XKeysymToKeycode (display, symbol) != 0)
+      press_symbol (symbol, 0);
+    else
+      type_number (g_utf8_get_char (p));
+  }
   settle ();
 }

@@ -3,6 +3,7 @@
 
 #include "edit/week-verbs.h"
 #include "model/occurrences.h"
+#include "ui/date-button.h"
 #include "ui/field-text.h"
 #include "ui/week-choices.h"
 #include "ui/week-dates.h"
@@ -294,6 +295,8 @@ lap_class_date_init (LapClassDate *self)
   gtk_widget_set_parent (self->group, GTK_WIDGET (self));
   add_held (self);
   self->lines[LINE_DATE] = add_line (self, LINE_DATE);
+  adw_entry_row_add_suffix (ADW_ENTRY_ROW (self->lines[LINE_DATE]),
+                            lap_date_button_new (ADW_ENTRY_ROW (self->lines[LINE_DATE])));
   self->lines[LINE_START] = add_line (self, LINE_START);
   for (guint i = 0; i < N_CHOICES; i++)
     self->choices[i] = add_choice (self, i);

@@ -394,6 +394,8 @@ line_row (LapFields *self, const LapFieldSpec *spec)
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _(spec->title));
   gtk_widget_set_tooltip_text (row, hint);
+  if (spec->helper != NULL)
+    adw_entry_row_add_suffix (ADW_ENTRY_ROW (row), spec->helper (ADW_ENTRY_ROW (row)));
   g_signal_connect_swapped (row, "entry-activated", G_CALLBACK (line_cb), control);
   add_leaving (row, control);
   return row;

@@ -26,6 +26,8 @@ typedef struct {
   LapChoices  choices;      /* of a text that names something */
   /* May be NULL: adds to @edits what makes @property of @object @value; else it is set. */
   void      (*set) (LapEdits *edits, LapObject *object, const GValue *value);
+  /* May be NULL: makes what helps to fill in a line, at its end. It writes into @row and emits "entry-activated". */
+  GtkWidget *(*helper) (AdwEntryRow *row);
 } LapFieldSpec;
 
 #define LAP_TYPE_FIELDS (lap_fields_get_type ())

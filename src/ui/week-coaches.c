@@ -2,6 +2,7 @@
 #include "ui/week-coaches.h"
 
 #include "edit/week-verbs.h"
+#include "ui/date-button.h"
 #include "ui/field-text.h"
 
 #include <adwaita.h>
@@ -93,6 +94,7 @@ add_row (LapWeekCoaches *self, const LapCoach *coach)
   g_signal_connect_swapped (row->away, "entry-activated", G_CALLBACK (away_cb), row);
   g_signal_connect_swapped (focus, "leave", G_CALLBACK (away_cb), row);
   gtk_widget_add_controller (row->away, focus);
+  adw_entry_row_add_suffix (ADW_ENTRY_ROW (row->away), lap_date_button_new_list (ADW_ENTRY_ROW (row->away)));
   adw_expander_row_add_row (ADW_EXPANDER_ROW (row->row), row->away);
   gtk_list_box_append (GTK_LIST_BOX (self->list), row->row);
   g_ptr_array_add (self->rows, row);

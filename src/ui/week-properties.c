@@ -2,7 +2,9 @@
 #include "ui/week-properties.h"
 
 #include "edit/week-verbs.h"
+#include "ui/date-button.h"
 #include "ui/fields.h"
+#include "ui/zone-button.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -29,9 +31,9 @@ typedef struct {
 
 static const Row week_rows[] = {
   { N_("Week"), NULL, { "title", N_("Title") } },
-  { NULL, NULL, { "timezone", N_("Timezone"), N_("As Europe/Lisbon") } },
-  { NULL, NULL, { "from", N_("First day"), N_("As 2027-01-11; empty: no limit") } },
-  { NULL, NULL, { "until", N_("Last day"), N_("As 2027-03-28; empty: no limit") } },
+  { NULL, NULL, { "timezone", N_("Timezone"), N_("As Europe/Lisbon"), .helper = lap_zone_button_new } },
+  { NULL, NULL, { "from", N_("First day"), N_("As 2027-01-11; empty: no limit"), .helper = lap_date_button_new } },
+  { NULL, NULL, { "until", N_("Last day"), N_("As 2027-03-28; empty: no limit"), .helper = lap_date_button_new } },
   { N_("Opening hours"), N_("As 06:30–21:30. A day without is closed; with none at all, the house is always open."),
     { "open-mon", N_("Monday") } },
   { NULL, NULL, { "open-tue", N_("Tuesday") } },
@@ -40,7 +42,7 @@ static const Row week_rows[] = {
   { NULL, NULL, { "open-fri", N_("Friday") } },
   { NULL, NULL, { "open-sat", N_("Saturday") } },
   { NULL, NULL, { "open-sun", N_("Sunday") } },
-  { N_("Closed"), N_("As 2027-02-09, 2027-02-16–2027-02-20."), { "closed", N_("Dates") } },
+  { N_("Closed"), N_("As 2027-02-09, 2027-02-16–2027-02-20."), { "closed", N_("Dates"), .helper = lap_date_button_new_list } },
 };
 
 static const LapFieldSpec room_rows[] = {

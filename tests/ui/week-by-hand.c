@@ -311,6 +311,22 @@ point_at (Hand *hand, int day, guint room, double minute)
                               row->y + scene->score->crest + scene->score->bar / 2.0);
 }
 
+/* Turns the wheel until y of the strip can be seen. */
+static void
+see (Hand *hand, double y)
+{
+  GtkAdjustment *across = lap_week_view_across (hand->view);
+
+  for (;;) {
+    double top = gtk_adjustment_get_value (across), page = gtk_adjustment_get_page_size (across);
+
+    if (y >= top + 4 && y <= top + page - 4)
+      return;
+    hands_move (strip_of (hand), 200, top + page / 2);
+    hands_wheel (y < top + 4 ? -1 : 1);
+  }
+}
+
 static gboolean
 is_current (gpointer data)
 {
@@ -342,6 +358,7 @@ handle_of (Hand *hand, LapClass *c, graphene_point_t *point)
     return GTK_WIDGET (lap_week_view_tray (hand->view));
   }
   *point = point_at (hand, c->day, room_at (week_of (hand), c->room), c->start + c->minutes / 2.0);
+  see (hand, point->y);
   return strip_of (hand);
 }
 
@@ -541,6 +558,7 @@ make_new (Hand *hand)
     return;
   }
   point = point_at (hand, LAP_DAY_SUN, 1, 10 * 60 + 2);
+  see (hand, point.y);
   hands_move (strip_of (hand), point.x, point.y);
   hands_click (GDK_BUTTON_PRIMARY, 2);
 }

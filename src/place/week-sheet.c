@@ -14,6 +14,7 @@
 #define ABOUT        0.7  /* capitals of what stands under a title, against those of the title */
 #define CREST        0.9  /* width of a crest, likewise */
 #define LEAST_CREST  0.3  /* where it stands close beside a time, likewise */
+#define APART        0.9  /* the line of crests below a class, likewise */
 #define PAD          0.55 /* above and below a class, likewise */
 #define COLUMN_GAP   4.0  /* units; a unit is a millimetre on A3 */
 #define HIGHEST      0.4  /* of the page: a title that would be higher is set in smaller letters */
@@ -47,6 +48,7 @@ typedef struct {
   guint                  n;           /* columns beside each other */
   double                 column;      /* width of a day, mm */
   double                 cap;         /* capitals of times and titles, mm */
+  gboolean               apart;       /* crests have a line of their own: beside a time there is no room */
 } Sheet;
 
 static void
@@ -232,6 +234,8 @@ crest_width (const Sheet *s, const Entry *entry)
 {
   LapType type = time_type (s, FALSE);
 
+  if (s->apart)
+    return s->cap * CREST * ABOUT;
   return MIN (s->cap * CREST, (s->column - lap_wrap_fit (entry->time, &type, 1e6).width - s->cap * 0.4) / lap_strains.n);
 }
 
@@ -239,21 +243,25 @@ static double
 lay_entry (const Sheet *s, const Entry *entry, LapPage *page, double x, double y)
 {
   LapType time = time_type (s, entry->off), title = title_type (s, entry), about = about_type (s, entry);
-  double top = y, crest = crest_width (s, entry), side = x + s->column - entry->crests * crest;
+  double top = y, crest = crest_width (s, entry), side = x + s->column - entry->crests * crest, about_height;
 
   y += s->cap * PAD;
   if (page != NULL) {
     lap_page_begin (page, "P");
     lap_wrap_put (entry->time, &time, page, x, y, s->column, 0);
-    put_crests (page, entry->crests, crest, s->cap, side, y);
+    if (!s->apart)
+      put_crests (page, entry->crests, crest, s->cap, side, y);
     lap_wrap_put (entry->title, &title, page, x, y + s->cap * 1.45, s->column, 0);
   }
   y += s->cap * 1.45 + lap_wrap_fit (entry->title, &title, s->column).height + s->cap * 0.3;
+  about_height = lap_wrap_fit (entry->about, &about, s->column).height;
   if (page != NULL) {
     lap_wrap_put (entry->about, &about, page, x, y, s->column, 0);
+    if (s->apart)
+      put_crests (page, entry->crests, crest, s->cap * ABOUT, x, y + about_height);
     lap_page_end (page);
   }
-  return y + lap_wrap_fit (entry->about, &about, s->column).height + s->cap * PAD - top;
+  return y + about_height + (s->apart && entry->crests > 0 ? s->cap * APART : 0) + s->cap * PAD - top;
 }
 
 /* The letters of the days' names: all the same, as large as the widest allows. */
@@ -309,14 +317,20 @@ put_day (const Sheet *s, Day *day, LapPage *page, double x)
   }
 }
 
-/* Whether times and crests have room beside each other. */
+/* Whether times have room, with crests beside them or alone. */
 static gboolean
 is_wide_enough (const Sheet *s)
 {
+  LapType type = time_type (s, FALSE);
+
   for (int i = 0; i < LAP_N_DAYS; i++)
-    for (guint k = 0; k < s->days[i].entries->len; k++)
-      if (crest_width (s, g_ptr_array_index (s->days[i].entries, k)) < s->cap * LEAST_CREST)
+    for (guint k = 0; k < s->days[i].entries->len; k++) {
+      const Entry *entry = g_ptr_array_index (s->days[i].entries, k);
+
+      if (s->apart ? lap_wrap_fit (entry->time, &type, 1e6).width > s->column
+                   : crest_width (s, entry) < s->cap * LEAST_CREST)
         return FALSE;
+    }
   return TRUE;
 }
 
@@ -351,6 +365,19 @@ set_columns (Sheet *s, guint n)
   s->column = (s->width - 2 * s->margin - (n - 1) * COLUMN_GAP * s->unit) / n;
 }
 
+/* The largest capitals with which the days take no more than @columns, between what is sound and what is enough. */
+static double
+largest_cap (Sheet *s, gboolean apart, guint columns)
+{
+  double most = lap_cap_height (READS_FROM, LAP_ARC_READABLE) * s->unit;
+
+  s->apart = apart;
+  for (s->cap = most; s->cap > most * LEAST_SCALE; s->cap *= STEP)
+    if (is_wide_enough (s) && count_columns (s) <= columns)
+      return s->cap;
+  return most * LEAST_SCALE;
+}
+
 /* The fewest pages that letters of the least sound size allow, with the most columns that do it; there the largest
  * letters that take no more. */
 static void
@@ -358,8 +385,10 @@ choose_size (Sheet *s)
 {
   double most = lap_cap_height (READS_FROM, LAP_ARC_READABLE) * s->unit;
   guint fewest = G_MAXUINT, best = 1;
+  double beside, apart;
 
   s->cap = most * LEAST_SCALE;
+  s->apart = FALSE;
   for (guint i = 0; i < G_N_ELEMENTS (columns_on); i++) {
     guint pages;
 
@@ -371,10 +400,10 @@ choose_size (Sheet *s)
     }
   }
   set_columns (s, best);
-  for (s->cap = most; s->cap > most * LEAST_SCALE; s->cap *= STEP)
-    if (is_wide_enough (s) && count_columns (s) <= fewest * best)
-      return;
-  s->cap = most * LEAST_SCALE;
+  apart = largest_cap (s, TRUE, fewest * best);
+  beside = largest_cap (s, FALSE, fewest * best);
+  s->apart = apart > beside;
+  s->cap = MAX (apart, beside);
 }
 
 /* Head and foot */

@@ -546,7 +546,7 @@ choose_session (Hand *hand, LapClass *c, const LapClass *model)
   g_assert_cmpstr (c->session, ==, model->session);
 }
 
-/* By a double click where nothing is: in the demo, in the yard on Sunday. */
+/* By a double click where nothing is: in the demo, in the yard on Saturday at noon. */
 static void
 make_new (Hand *hand)
 {
@@ -557,7 +557,7 @@ make_new (Hand *hand)
     hands_press ("n");
     return;
   }
-  point = point_at (hand, LAP_DAY_SUN, 1, 10 * 60 + 2);
+  point = point_at (hand, LAP_DAY_SAT, 1, 12 * 60 + 32);
   see (hand, point.y);
   hands_move (strip_of (hand), point.x, point.y);
   hands_click (GDK_BUTTON_PRIMARY, 2);

@@ -230,6 +230,7 @@ mouse_choose (GtkWidget *within, const char *title, const char *label)
   click (row);
   hands_until (has_popover, row);
   rows_click_text (find (row, is_popover, NULL), label);
+  hands_until (has_no_popover, row);
   g_assert_cmpuint (adw_combo_row_get_selected (ADW_COMBO_ROW (row)), ==, place_of (row, label));
 }
 

@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The demo's week is made out of an empty one by somebody with a mouse and no keyboard, and by somebody with a keyboard
- * and no mouse, through the X server: its dates and hours, rooms, coaches, all classes with their sessions, what is
- * different on some dates and who is away. Both save what the demo's file says, but for the ids, which are made up
- * where something is made.
+ * The demo's week is made out of an empty one by somebody with a keyboard and no mouse, through the X server: its dates
+ * and hours, rooms, coaches, all classes with their sessions, what is different on some dates and who is away. It saves
+ * what the demo's file says, but for the ids, which are made up where something is made. A drag of the mouse is given
+ * up in its middle.
  *
- * What is to be made is read from that file. A class is a duplicate of the one before that is most like it.
+ * What is to be made is read from that file. A class is a duplicate of the one before that is most like it. Each step
+ * says how a mouse would do it, too.
  */
 #include "ui/rows.h"
 #include "ui/windows.h"

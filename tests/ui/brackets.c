@@ -198,7 +198,7 @@ test_own_pace (void)
   window = windows_show (session);
   lap_score_zoom (lap_window_context (window), 1, 0);
   windows_settle (window);
-  drag (window, 600, -3, TRUE, -118, "drag-end");
+  drag (window, 600, -11, TRUE, -118, "drag-end"); /* beside it is the rest of none */
   g_assert_cmpint (part->cap, ==, 480);
   g_assert_cmpstr (lap_history_undo_label (lap_document_history (lap_window_document (window))), ==,
                    "Change the length of the part");

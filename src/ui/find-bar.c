@@ -1,16 +1,15 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/find-bar.h"
 
-#include "ui/finding.h"
-
 #include <glib/gi18n-lib.h>
 
 struct _LapFindBar {
-  GtkWidget        parent_instance;
-  LapScoreContext *context;
-  GArray          *found; /* of ui/finding.h */
-  int              at;    /* -1 = none yet */
-  GtkWidget       *bar, *search, *count, *before, *next;
+  GtkWidget     parent_instance;
+  LapFindTarget target;
+  gpointer      data;  /* of the target */
+  GArray       *found; /* guint */
+  int           at;    /* -1 = none yet */
+  GtkWidget    *bar, *search, *count, *before, *next;
 };
 
 G_DEFINE_FINAL_TYPE (LapFindBar, lap_find_bar, GTK_TYPE_WIDGET)
@@ -32,9 +31,9 @@ show_count (LapFindBar *self)
   else if (self->found->len == 0)
     text = g_strdup (_("Nothing found"));
   else if (self->at < 0)
-    text = g_strdup_printf (ngettext ("%u block", "%u blocks", self->found->len), self->found->len);
+    text = self->target.count (self->found->len);
   else
-    /* Translators: which of the blocks that were found is selected. */
+    /* Translators: which of the places that were found is selected. */
     text = g_strdup_printf (_("%1$d of %2$u"), self->at + 1, self->found->len);
   gtk_label_set_text (GTK_LABEL (self->count), text);
   gtk_widget_set_sensitive (self->before, self->found->len > 0);
@@ -45,15 +44,14 @@ static void
 find (LapFindBar *self)
 {
   g_clear_pointer (&self->found, g_array_unref);
-  self->found = lap_find_in_score (self->context->score, lap_document_checkup (self->context->document),
-                                   gtk_editable_get_text (GTK_EDITABLE (self->search)));
+  self->found = self->target.find (self->data, gtk_editable_get_text (GTK_EDITABLE (self->search)));
 }
 
 static void
 go_to (LapFindBar *self, int at)
 {
   self->at = at;
-  lap_score_select (self->context, g_array_index (self->found, guint, at));
+  self->target.go_to (self->data, g_array_index (self->found, guint, at));
   show_count (self);
 }
 
@@ -92,11 +90,11 @@ before_cb (LapFindBar *self)
   step (self, -1);
 }
 
-/* The plan has changed: the count holds, and nothing is selected by it. */
-static void
-context_cb (LapFindBar *self, guint change)
+/* The count holds, and nothing is selected by it. */
+void
+lap_find_bar_again (LapFindBar *self)
 {
-  if (!(change & LAP_SCORE_PLAN) || !is_shown (self))
+  if (!is_shown (self))
     return;
   find (self);
   if (self->at >= (int) self->found->len)
@@ -112,7 +110,6 @@ lap_find_bar_dispose (GObject *object)
 
   g_clear_pointer (&child, gtk_widget_unparent);
   g_clear_pointer (&self->found, g_array_unref);
-  g_clear_object (&self->context);
   G_OBJECT_CLASS (lap_find_bar_parent_class)->dispose (object);
 }
 
@@ -144,11 +141,12 @@ lap_find_bar_init (LapFindBar *self)
 }
 
 void
-lap_find_bar_set_context (LapFindBar *self, LapScoreContext *context)
+lap_find_bar_set_target (LapFindBar *self, const LapFindTarget *target, gpointer data)
 {
-  g_return_if_fail (self->context == NULL);
-  self->context = g_object_ref (context);
-  g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
+  self->target = *target;
+  self->data = data;
+  g_object_set (self->search, "placeholder-text", target->hint, NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->search), GTK_ACCESSIBLE_PROPERTY_LABEL, target->name, -1);
 }
 
 void
@@ -157,4 +155,13 @@ lap_find_bar_begin (LapFindBar *self)
   gtk_search_bar_set_search_mode (GTK_SEARCH_BAR (self->bar), TRUE);
   gtk_widget_grab_focus (self->search);
   gtk_editable_select_region (GTK_EDITABLE (self->search), 0, -1);
+}
+
+void
+lap_find_bar_step (LapFindBar *self, int by)
+{
+  if (is_shown (self) && *gtk_editable_get_text (GTK_EDITABLE (self->search)) != '\0')
+    step (self, by);
+  else
+    lap_find_bar_begin (self);
 }

@@ -97,3 +97,73 @@ lap_find_in_score (const LapScore *score, const LapCheckup *checkup, const char 
   }
   return found;
 }
+
+/* What the warnings about each class say, by the class. */
+static GHashTable *
+words_of_classes (const LapCheckup *checkup)
+{
+  GHashTable *classes = g_hash_table_new_full (NULL, NULL, NULL, g_free);
+
+  for (guint i = 0; i < MIN (lap_checkup_n (checkup), MOST_WARNINGS); i++) {
+    const LapWarning *warning = lap_checkup_nth (checkup, i);
+    g_autofree char *message = warning->fine ? NULL : lap_warning_message (checkup, warning);
+
+    for (guint k = 0; message != NULL && k < warning->n_classes; k++) {
+      LapClass *c = lap_warning_class (checkup, warning, k);
+      const char *others = g_hash_table_lookup (classes, c);
+
+      g_hash_table_insert (classes, c, g_strconcat (others != NULL ? others : "", " ", message, NULL));
+    }
+  }
+  return classes;
+}
+
+static gboolean
+class_has (LapWeek *week, const LapClass *c, const char *warnings, const char *wanted)
+{
+  g_autoptr (GString) words = g_string_new (lap_class_title (c));
+  LapRoom *room = lap_week_room (week, c->room);
+  LapCoach *coach = lap_week_coach (week, c->coach);
+  g_autofree char *session = c->session != NULL ? g_path_get_basename (c->session) : NULL;
+
+  add (words, c->kind);
+  add (words, c->for_whom);
+  add (words, room != NULL ? lap_room_title (room) : NULL);
+  add (words, coach != NULL ? lap_coach_title (coach) : NULL);
+  add (words, session);
+  add (words, warnings);
+  return g_str_match_string (wanted, words->str, TRUE);
+}
+
+static int
+by_time (gconstpointer a, gconstpointer b, gpointer week)
+{
+  const guint x = *(const guint *) a, y = *(const guint *) b;
+  const LapClass *first = lap_list_nth (((LapWeek *) week)->classes, x);
+  const LapClass *second = lap_list_nth (((LapWeek *) week)->classes, y);
+  guint day = first->day, other = second->day; /* -1 comes last */
+
+  if (day != other)
+    return day < other ? -1 : 1;
+  if (first->start != second->start)
+    return first->start < second->start ? -1 : 1;
+  return x < y ? -1 : 1;
+}
+
+GArray *
+lap_find_in_week (LapWeek *week, const LapCheckup *checkup, const char *text)
+{
+  GArray *found = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GHashTable) warnings = words_of_classes (checkup);
+  g_auto (GStrv) folded = lap_index_fold (text);
+  g_autofree char *wanted = g_strjoinv (NULL, folded);
+
+  for (guint i = 0; folded[0] != NULL && i < lap_list_n (week->classes); i++) {
+    LapClass *c = lap_list_nth (week->classes, i);
+
+    if (class_has (week, c, g_hash_table_lookup (warnings, c), wanted))
+      g_array_append_val (found, i);
+  }
+  g_array_sort_with_data (found, by_time, week);
+  return found;
+}

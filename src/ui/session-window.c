@@ -5,7 +5,7 @@
 #include "ui/desk.h"
 #include "ui/export.h"
 #include "ui/sheets-view.h"
-#include "ui/find-bar.h"
+#include "ui/finding.h"
 #include "ui/heading.h"
 #include "ui/later.h"
 #include "ui/meter.h"
@@ -66,16 +66,6 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
     lap_window_show_view (LAP_WINDOW (self), "plan");
     lap_shelf_find (lap_window_shelf (LAP_WINDOW (self)));
   }
-}
-
-static void
-find_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
-
-  lap_window_show_view (LAP_WINDOW (self), "plan");
-  gtk_widget_set_visible (GTK_WIDGET (self->find), TRUE);
-  lap_find_bar_begin (LAP_FIND_BAR (lap_later_get (self->find)));
 }
 
 static void
@@ -146,11 +136,33 @@ lap_session_window_subtitle (LapWindow *window)
   return lap_document_length_text (lap_window_document (window));
 }
 
+static GArray *
+find_words (gpointer data, const char *text)
+{
+  LapScoreContext *context = LAP_SESSION_WINDOW (data)->context;
+
+  return lap_find_in_score (context->score, lap_document_checkup (context->document), text);
+}
+
+static void
+go_to_block (gpointer data, guint box)
+{
+  lap_score_select (LAP_SESSION_WINDOW (data)->context, box);
+}
+
+static char *
+blocks_text (guint n)
+{
+  return g_strdup_printf (ngettext ("%u block", "%u blocks", n), n);
+}
+
 static void
 context_cb (LapSessionWindow *self, guint change)
 {
   const LapScore *shown = self->context->preview != NULL ? self->context->preview : self->context->score;
 
+  if (change & LAP_SCORE_PLAN && lap_later_peek (self->find) != NULL)
+    lap_find_bar_again (LAP_FIND_BAR (lap_later_peek (self->find)));
   if (change & LAP_SCORE_PREVIEW)
     lap_heading_preview (LAP_HEADING (self->heading), shown->timeline->length);
 }
@@ -190,7 +202,6 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.zoom-selection", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.unfold", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
-  gtk_widget_class_install_action (klass, "win.find", NULL, find_action);
   gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
   gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
@@ -272,8 +283,10 @@ static GtkWidget *
 build_find (gpointer owner)
 {
   GtkWidget *bar = g_object_new (LAP_TYPE_FIND_BAR, NULL);
+  const LapFindTarget target = { find_words, go_to_block, blocks_text, _("Find in the session"),
+                                 _("Exercise, words, note or warning") };
 
-  lap_find_bar_set_context (LAP_FIND_BAR (bar), LAP_SESSION_WINDOW (owner)->context);
+  lap_find_bar_set_target (LAP_FIND_BAR (bar), &target, owner);
   return bar;
 }
 
@@ -329,6 +342,7 @@ static void
 set_parts (LapSessionWindow *self)
 {
   lap_later_set (self->find, build_find, self);
+  lap_window_set_find (LAP_WINDOW (self), self->find, "plan");
   lap_later_set (self->warnings, build_warnings, self);
   lap_later_set (self->shelf, build_shelf, self);
   lap_later_set (self->pane, build_pane, self);

@@ -64,6 +64,8 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Script"), "win.view::4", "<Alt>4" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("Menu of the block"), "score.menu", "Menu <Shift>F10" },
   { LAP_SCOPE_WINDOW, N_("Find"), N_("Find words"), "win.find", "<Control>f" },
+  { LAP_SCOPE_WINDOW, N_("Find"), N_("The next that was found"), "win.find-next", "F3 <Control>g" },
+  { LAP_SCOPE_WINDOW, N_("Find"), N_("The one before"), "win.find-previous", "<Shift>F3 <Control><Shift>g" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the next round"), "score.next-round", "Page_Down" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the round before"), "score.previous-round", "Page_Up" },
   { LAP_SCOPE_SCORE, N_("Find"), N_("To the next part"), "score.next-part", "<Control>Page_Down" },

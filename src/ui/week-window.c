@@ -3,6 +3,7 @@
 
 #include "ui/application.h"
 #include "ui/desk.h"
+#include "ui/finding.h"
 #include "ui/later.h"
 #include "ui/sheets-view.h"
 #include "ui/week-fill.h"
@@ -17,7 +18,7 @@ struct _LapWeekWindow {
   LapWindow    parent_instance;
   LapWeekView *view;
   GtkWidget   *desk, *plan, *dates, *pane_toggle;
-  LapLater    *pane, *sheets;
+  LapLater    *find, *pane, *sheets;
   GMenuModel  *more;
 };
 
@@ -114,6 +115,8 @@ document_cb (LapWeekWindow *self, LapDocument *document)
     waiting = waiting || !lap_class_is_placed (lap_list_nth (week->classes, i));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.fill", waiting && lap_document_is_editable (document));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.import", lap_document_is_editable (document));
+  if (lap_later_peek (self->find) != NULL)
+    lap_find_bar_again (LAP_FIND_BAR (lap_later_peek (self->find)));
 }
 
 /* What the parts tell each other */
@@ -140,6 +143,39 @@ open_session_cb (LapWeekWindow *self, const char *id)
     gtk_widget_error_bell (GTK_WIDGET (self));
   else if (lap_application_open_path (application, c->session, &error) == NULL)
     lap_window_tell_error (LAP_WINDOW (self), _("The session can’t be opened"), error->message);
+}
+
+static GArray *
+find_words (gpointer data, const char *text)
+{
+  LapDocument *document = lap_window_document (data);
+
+  return lap_find_in_week (lap_document_week (document), lap_document_checkup (document), text);
+}
+
+static void
+go_to_class (gpointer data, guint n)
+{
+  LapClass *c = lap_list_nth (lap_document_week (lap_window_document (data))->classes, n);
+
+  lap_week_view_reveal (LAP_WEEK_WINDOW (data)->view, c->id);
+}
+
+static char *
+classes_text (guint n)
+{
+  return g_strdup_printf (ngettext ("%u class", "%u classes", n), n);
+}
+
+static GtkWidget *
+build_find (gpointer owner)
+{
+  GtkWidget *bar = g_object_new (LAP_TYPE_FIND_BAR, NULL);
+  const LapFindTarget target = { find_words, go_to_class, classes_text, _("Find in the week"),
+                                 _("Class, coach, room or warning") };
+
+  lap_find_bar_set_target (LAP_FIND_BAR (bar), &target, owner);
+  return bar;
 }
 
 /* A warning was chosen in the list. */
@@ -216,6 +252,7 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
   g_type_ensure (LAP_TYPE_LATER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/week-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, more);
+  gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, find);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, desk);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, plan);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, dates);
@@ -247,6 +284,8 @@ lap_week_window_new (GtkApplication *application, LapDocument *document)
   g_signal_connect_object (self->view, "selected", G_CALLBACK (selected_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->view, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
+  lap_later_set (self->find, build_find, self);
+  lap_window_set_find (LAP_WINDOW (self), self->find, "week");
   document_cb (self, document);
   lap_window_set_document (LAP_WINDOW (self), document);
   view_cb (self);

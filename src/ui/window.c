@@ -23,6 +23,8 @@ typedef struct {
   LapLater    *title;   /* AdwViewSwitcherTitle */
   GtkWidget   *start, *header, *undo, *redo, *menu_button, *notice, *toasts, *bar, *views;
   GMenu       *menu;
+  LapLater    *find;
+  const char  *find_view;
 } LapWindowPrivate;
 
 static void lap_window_buildable_init (GtkBuildableIface *iface);
@@ -218,6 +220,22 @@ copy_warnings_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+find_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapWindowPrivate *p = PRIVATE (LAP_WINDOW (widget));
+
+  LapFindBar *bar;
+
+  lap_window_show_view (LAP_WINDOW (widget), p->find_view);
+  gtk_widget_set_visible (GTK_WIDGET (p->find), TRUE);
+  bar = LAP_FIND_BAR (lap_later_get (p->find));
+  if (g_str_equal (name, "win.find"))
+    lap_find_bar_begin (bar);
+  else
+    lap_find_bar_step (bar, g_str_equal (name, "win.find-next") ? 1 : -1);
+}
+
+static void
 publish_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   lap_window_commit (LAP_WINDOW (widget));
@@ -312,6 +330,9 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
   gtk_widget_class_install_action (widget_class, "win.publish", NULL, publish_action);
   gtk_widget_class_install_action (widget_class, "win.properties", NULL, properties_action);
+  gtk_widget_class_install_action (widget_class, "win.find", NULL, find_action);
+  gtk_widget_class_install_action (widget_class, "win.find-next", NULL, find_action);
+  gtk_widget_class_install_action (widget_class, "win.find-previous", NULL, find_action);
   lap_saving_install (widget_class);
 }
 
@@ -351,6 +372,13 @@ lap_window_add_menu (LapWindow *self, GMenuModel *sections)
 
     g_menu_insert_item (menu, g_menu_model_get_n_items (G_MENU_MODEL (menu)) - 1, item);
   }
+}
+
+void
+lap_window_set_find (LapWindow *self, LapLater *find, const char *view)
+{
+  PRIVATE (self)->find = find;
+  PRIVATE (self)->find_view = view;
 }
 
 LapDocument *

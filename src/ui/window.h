@@ -8,7 +8,9 @@
  */
 #pragma once
 
+#include "ui/find-bar.h"
 #include "ui/keeper.h"
+#include "ui/later.h"
 
 #include <adwaita.h>
 
@@ -34,6 +36,10 @@ void         lap_window_set_document (LapWindow   *window,
 /* What this kind of window can do beside what all can: sections of a menu. */
 void         lap_window_add_menu     (LapWindow   *window,
                                       GMenuModel  *sections);
+/* The find bar, hidden until it is asked for, in the view of that name. */
+void         lap_window_set_find     (LapWindow   *window,
+                                      LapLater    *find,
+                                      const char  *view);
 /* Applies what has been typed somewhere and isn't an edit yet: before saving or closing. */
 void         lap_window_commit       (LapWindow   *window);
 /* The view on show, and showing another one. */

@@ -197,6 +197,15 @@ scroll_to (LapWeekStrip *self, guint box)
 }
 
 void
+lap_week_strip_reveal (LapWeekStrip *self)
+{
+  guint box = lap_week_scene_box (self->scene);
+
+  if (box != LAP_NO_WEEK_BOX)
+    scroll_to (self, box);
+}
+
+void
 lap_week_strip_take_focus (LapWeekStrip *self)
 {
   guint box = lap_week_scene_box (self->scene);

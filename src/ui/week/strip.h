@@ -20,6 +20,8 @@ LapWeekScene *lap_week_strip_scene      (LapWeekStrip  *strip);
 GtkWidget    *lap_week_strip_find       (LapWeekStrip  *strip,
                                          const char    *id);
 guint         lap_week_strip_n_live     (LapWeekStrip  *strip);
+/* Scrolls up or down to the class with the cursor. */
+void          lap_week_strip_reveal     (LapWeekStrip  *strip);
 /* Gives the focus to the class with the cursor, else to the strip itself. */
 void          lap_week_strip_take_focus (LapWeekStrip  *strip);
 /* Text beside the pointer while something is dragged; NULL: none. */

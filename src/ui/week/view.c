@@ -496,13 +496,20 @@ lap_week_view_set_date (LapWeekView *self, const GDate *date)
 }
 
 void
-lap_week_view_show (LapWeekView *self, const char *id)
+lap_week_view_reveal (LapWeekView *self, const char *id)
 {
   for (LapWeekSieve i = 0; i < LAP_N_SIEVES; i++)
     if (g_hash_table_size (self->scene->filters[i]) > 0 &&
         lap_week_score_find (self->scene->score, id) == LAP_NO_WEEK_BOX)
       lap_week_scene_filter (self->scene, i, NULL, FALSE);
   lap_week_scene_pick (self->scene, id, LAP_PICK_ONLY);
+  lap_week_strip_reveal (LAP_WEEK_STRIP (self->strip));
+}
+
+void
+lap_week_view_show (LapWeekView *self, const char *id)
+{
+  lap_week_view_reveal (self, id);
   lap_week_view_take_focus (self);
 }
 

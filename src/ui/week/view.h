@@ -24,7 +24,10 @@ char        **lap_week_view_selected   (LapWeekView *view);
 /* The week that @date lies in, with all that is different on its days; NULL: every week. */
 void          lap_week_view_set_date   (LapWeekView *view,
                                         const GDate *date);
-/* Selects the class @id and brings it into sight, whatever is filtered, and gives it the focus. */
+/* Selects the class @id and brings it into sight, whatever is filtered. */
+void          lap_week_view_reveal     (LapWeekView *view,
+                                        const char  *id);
+/* The same, and gives it the focus. */
 void          lap_week_view_show       (LapWeekView *view,
                                         const char  *id);
 /* Shows what @edits would do, beside what is; NULL: no more. */

@@ -105,6 +105,7 @@ typedef struct {
   LapEdits   *edits;
   GPtrArray  *swaps;
   GHashTable *taken;  /* ids in the part, borrowed */
+  GHashTable *changes; /* blocks whose rounds differ -> LapChanges as they are to be */
   guint32     kit;    /* of all exercises that came in */
 } Adapt;
 
@@ -123,11 +124,23 @@ add_swap (Adapt *a, guint part, guint block, int round, const LapTask *task, con
   g_ptr_array_add (a->swaps, swap);
 }
 
+/* What is different in the rounds of @block, with all that has been adapted there so far. */
+static LapChanges *
+changes_of (Adapt *a, LapBlock *block)
+{
+  LapChanges *changes = g_hash_table_lookup (a->changes, block);
+
+  if (changes == NULL) {
+    changes = lap_changes_copy (block->in_round);
+    g_hash_table_insert (a->changes, block, changes);
+  }
+  return changes;
+}
+
 /* Puts @exercise (NULL: keeps it and adds @note) into the block, or into its change for @round. */
 static void
 put (Adapt *a, LapBlock *block, int round, const LapExercise *exercise, const char *note)
 {
-  g_autoptr (LapChanges) changes = NULL;
   LapChange *change;
 
   if (round == 0) {
@@ -139,8 +152,7 @@ put (Adapt *a, LapBlock *block, int round, const LapExercise *exercise, const ch
     }
     return;
   }
-  changes = lap_changes_copy (block->in_round);
-  change = lap_changes_ensure (changes, round);
+  change = lap_changes_ensure (changes_of (a, block), round);
   if (exercise != NULL) {
     g_free (change->exercise);
     change->exercise = g_strdup (exercise->id);
@@ -151,7 +163,30 @@ put (Adapt *a, LapBlock *block, int round, const LapExercise *exercise, const ch
     change->note = g_strdup (note);
     change->present |= LAP_BIT (LAP_CHANGE_NOTE);
   }
-  lap_edits_set_boxed (a->edits, block, "in-round", LAP_TYPE_CHANGES, changes);
+}
+
+static void
+write_changes (Adapt *a)
+{
+  GHashTableIter iter;
+  gpointer block, changes;
+
+  g_hash_table_iter_init (&iter, a->changes);
+  while (g_hash_table_iter_next (&iter, &block, &changes))
+    lap_edits_set_boxed (a->edits, block, "in-round", LAP_TYPE_CHANGES, changes);
+}
+
+/* People who are new work steadily, also at what took the place of a jump, and in a round that says otherwise. */
+static void
+steady (Adapt *a, const LapTurn *turn)
+{
+  LapBlock *block = a->timeline->tasks[turn->task].block;
+  const LapChange *change = lap_changes_find (block->in_round, turn->round);
+
+  if (change == NULL)
+    lap_edits_set_int (a->edits, block, "pace", LAP_PACE_STEADY);
+  else if (LAP_CHANGE_HAS (change, LAP_CHANGE_PACE) && change->pace != LAP_PACE_STEADY)
+    lap_changes_ensure (changes_of (a, block), turn->round)->pace = LAP_PACE_STEADY;
 }
 
 static void
@@ -210,9 +245,8 @@ adapt_part (Adapt *a, guint p)
     if (told[turn->task] || task->shown == NULL)
       continue;
     told[turn->task] = TRUE;
-    /* People who are new work steadily, also at what took the place of a jump. */
-    if (a->whom == LAP_FOR_NEW && turn->part_kind == LAP_PART_MAIN && !changed)
-      lap_edits_set_int (a->edits, task->block, "pace", LAP_PACE_STEADY);
+    if (a->whom == LAP_FOR_NEW && turn->part_kind == LAP_PART_MAIN)
+      steady (a, turn);
     if (offends (task->shown, a->whom))
       adapt_task (a, turn, changed ? turn->round : 0);
     else if (a->whom == LAP_FOR_NEW && turn->part_kind == LAP_PART_MAIN && !changed)
@@ -252,13 +286,15 @@ LapEdits *
 lap_adapt (const LapTimeline *timeline, LapFor whom, GPtrArray **swaps)
 {
   g_autoptr (GHashTable) taken = g_hash_table_new (g_str_hash, g_str_equal);
-  Adapt a = { timeline, whom, NULL, NULL, taken, 0 };
+  g_autoptr (GHashTable) changes = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) lap_changes_free);
+  Adapt a = { .timeline = timeline, .whom = whom, .taken = taken, .changes = changes };
 
   a.edits = lap_edits_new (_("Adapt the session"));
   a.swaps = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_swap_free);
   adapt_session (&a);
   for (guint p = 0; p < timeline->n_parts; p++)
     adapt_part (&a, p);
+  write_changes (&a);
   adapt_kit (&a);
   *swaps = a.swaps;
   return a.edits;

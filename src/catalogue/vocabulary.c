@@ -258,3 +258,9 @@ lap_posture_sees (LapPosture posture)
 {
   return !lap_posture_lies (posture) && posture != LAP_POSTURE_ALL_FOURS && posture != LAP_POSTURE_HANDS_AND_FEET;
 }
+
+guint32
+lap_kit_with_singles (guint32 kit)
+{
+  return kit & LAP_BIT (LAP_KIT_DUMBBELLS) ? kit | LAP_BIT (LAP_KIT_DUMBBELL) : kit;
+}

@@ -85,6 +85,8 @@ guint32     lap_muscle_regions (guint32 muscle_mask);
 int         lap_posture_height (LapPosture posture);
 /* Lying on front, back or side. */
 gboolean    lap_posture_lies   (LapPosture posture);
+/* @kit with the single pieces that are in its pairs: a pair of dumbbells holds one. */
+guint32     lap_kit_with_singles (guint32   kit);
 /* Whether a screen or a coach in front stays in sight: not lying, and not on the hands, where the face is down.
  * Common practice, no source. */
 gboolean    lap_posture_sees   (LapPosture posture);

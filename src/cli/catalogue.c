@@ -80,6 +80,7 @@ run (int argc, char **argv)
       (without != NULL && !lap_cli_words (&lap_command_catalogue, &lap_care_words, "--without", without, &filter.without)))
     return LAP_ERROR_USAGE;
   filter.has_kit = kit != NULL;
+  filter.kit = lap_kit_with_singles (filter.kit);
   if (impacts != 0)
     filter.impact = g_bit_nth_msf (impacts, -1);
   words = g_strjoinv (" ", text);

@@ -68,11 +68,7 @@ lap_kit_count (const LapKit *kit, LapKitWord word)
 guint32
 lap_kit_mask (const LapKit *kit)
 {
-  guint32 mask = kit != NULL ? kit->mask : 0;
-
-  if (mask & LAP_BIT (LAP_KIT_DUMBBELLS))
-    mask |= LAP_BIT (LAP_KIT_DUMBBELL);
-  return mask;
+  return kit != NULL ? lap_kit_with_singles (kit->mask) : 0;
 }
 
 static gboolean

@@ -6,6 +6,9 @@
 #include "arrange/adapt.h"
 
 #include "arrange/plans.h"
+#include "store/documents.h"
+
+#include <string.h>
 
 /* What each asks for, as the design words it; nothing of the code's own table. */
 typedef gboolean (*Suits) (const LapExercise *e);
@@ -248,6 +251,32 @@ test_by_hand (void)
   }
 }
 
+/* A round that says "hard" is steady, too, and two rounds of one block that differ both keep what was put into them. */
+static void
+test_rounds (void)
+{
+  static const char json[] =
+    "{\"format\": \"lapwing-session\", \"version\": 1, \"id\": \"r\", \"title\": \"Rounds\", \"kit\": [\"mat\"], \"parts\": "
+    "[{\"kind\": \"main\", \"rounds\": 3, \"blocks\": [{\"exercise\": \"squat\", \"work\": 40, \"rest\": 20, \"in-round\": "
+    "{\"2\": {\"exercise\": \"squat-jump\", \"pace\": \"hard\"}, \"3\": {\"exercise\": \"star-jump\", \"pace\": \"hard\"}}}]}]}";
+  g_autoptr (GBytes) bytes = g_bytes_new_static (json, strlen (json));
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapSession) session = lap_session_from_bytes (bytes, &error);
+  g_autoptr (GPtrArray) swaps = NULL;
+  LapBlock *block;
+
+  g_assert_no_error (error);
+  swaps = adapt (session, LAP_FOR_NEW);
+  block = lap_part_nth (lap_session_nth (session, 0), 0);
+  for (int round = 2; round <= 3; round++) {
+    const LapChange *change = lap_changes_find (block->in_round, round);
+    g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
+
+    g_assert_cmpint (change->pace, ==, LAP_PACE_STEADY);
+    g_assert_true (does_not_jump (lap_catalogue_find (catalogue, change->exercise)));
+  }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -255,5 +284,6 @@ main (int argc, char **argv)
   g_test_add_func ("/adapt/everybody", test_everybody);
   g_test_add_func ("/adapt/new-is-steady", test_new_is_steady);
   g_test_add_func ("/adapt/by-hand", test_by_hand);
+  g_test_add_func ("/adapt/rounds", test_rounds);
   return g_test_run ();
 }

@@ -72,6 +72,16 @@ def words_are_known(tap):
         tap.check(f'the words of {option} are all', set(re.split(r',\s*', known.strip())) - offered)
 
 
+def pairs_hold_one(tap):
+    """Who has a pair of dumbbells can do what needs one; who has one can't do what needs a pair."""
+    listed = lambda kit: {e['id'] for e in json.loads(subprocess.run(
+        [PROGRAM, 'catalogue', '--json', '--kit', kit], stdout=subprocess.PIPE, text=True, check=True).stdout)['exercises']}
+    needs = {path.stem: set(json.loads(path.read_text(encoding='utf-8')).get('kit', []))
+             for path in (SOURCE / 'data' / 'exercises').glob('*.json')}
+    for kit, held in (('dumbbells', {'dumbbells', 'dumbbell'}), ('dumbbell', {'dumbbell'})):
+        tap.equal(f'what --kit {kit} finds', listed(kit), {name for name, wanted in needs.items() if wanted <= held})
+
+
 def sheets_are_offered(tap):
     sheets = json.loads(output(PROGRAM, 'sheets', '--json'))['sheets']
     tap.equal('the completion offers the sheets', said('lapwing', 'print', '--sheet', ''), {s['id'] for s in sheets})
@@ -87,6 +97,7 @@ def main():
     page_is_sound(tap)
     completion_is_whole(tap)
     words_are_known(tap)
+    pairs_hold_one(tap)
     sheets_are_offered(tap)
     formats_are_offered(tap)
     tap.done()

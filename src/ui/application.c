@@ -343,6 +343,7 @@ lap_application_startup (GApplication *application)
   lap_palette_install (gdk_display_get_default ());
   g_action_map_add_action_entries (G_ACTION_MAP (application), actions, G_N_ELEMENTS (actions), application);
   lap_shortcuts_bind (GTK_APPLICATION (application));
+  lap_help_serve_dialogs ();
   gtk_window_set_default_icon_name ("org.lapwing.Lapwing");
   recover_all (LAP_APPLICATION (application));
 }

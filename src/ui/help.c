@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/help.h"
 
+#include "ui/shortcuts.h"
 #include "ui/tell.h"
 
 #include <adwaita.h>
@@ -12,6 +13,7 @@ static const LapHelpPage pages[] = {
   { "LapWarnings", "checks" },
   { "LapPane", "plan" },
   { "LapShelf", "catalogue" },
+  { "week-desk", "timetable" }, /* before the type it is of */
   { "LapDesk", "plan" },
   { "LapRehearsePage", "rehearse" },
   { "LapRehearseWindow", "rehearse" },
@@ -23,7 +25,16 @@ static const LapHelpPage pages[] = {
   { "LapNew", "files#new" },
   { "LapLibrary", "files#list" },
   { "LapWeekView", "timetable" },
-  { "LapWeekImport", "week" },
+  { "LapWeekDates", "week#dates" },
+  { "LapWeekPane", "week" },
+  { "LapWeekImport", "timetable#spreadsheet" },
+  { "LapWeekFill", "timetable#fill" },
+  { "LapWeekProperties", "week#begin" },
+  { "LapFindBar", "plan#find" },
+  { "LapChooser", "catalogue" },
+  { LAP_HELP_PROPERTIES, "files#properties" },
+  { LAP_HELP_SETTINGS, "files#settings" },
+  { LAP_HELP_OWN, "catalogue#own" },
 };
 
 guint
@@ -43,7 +54,8 @@ lap_help_page (GtkWidget *widget)
 {
   for (; widget != NULL; widget = gtk_widget_get_parent (widget))
     for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
-      if (g_str_equal (G_OBJECT_TYPE_NAME (widget), pages[i].type))
+      if (g_str_equal (G_OBJECT_TYPE_NAME (widget), pages[i].type) ||
+          g_str_equal (gtk_widget_get_name (widget), pages[i].type))
         return pages[i].page;
   return "index";
 }
@@ -85,4 +97,35 @@ lap_help_show (GtkWindow *window)
     page = lap_help_page (looked_at (GTK_WIDGET (window)));
   uri = g_strconcat ("help:lapwing/", page, NULL);
   gtk_show_uri_full (window, uri, GDK_CURRENT_TIME, NULL, shown_cb, window != NULL ? g_object_ref (window) : NULL);
+}
+
+static gboolean
+key_cb (GtkWidget *window, GVariant *args, gpointer data)
+{
+  lap_help_show (GTK_WINDOW (window));
+  return TRUE;
+}
+
+static void
+windows_cb (GListModel *windows, guint position, guint removed, guint added, gpointer data)
+{
+  for (guint i = position; i < position + added; i++) {
+    g_autoptr (GtkWidget) window = g_list_model_get_item (windows, i);
+    g_autofree char *key = lap_shortcuts_key ("app.help");
+    GtkEventController *controller;
+
+    if (GTK_IS_APPLICATION_WINDOW (window))
+      continue;
+    controller = gtk_shortcut_controller_new ();
+    gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (controller),
+                                          gtk_shortcut_new (gtk_shortcut_trigger_parse_string (key),
+                                                            gtk_callback_action_new (key_cb, NULL, NULL)));
+    gtk_widget_add_controller (window, controller);
+  }
+}
+
+void
+lap_help_serve_dialogs (void)
+{
+  g_signal_connect (gtk_window_get_toplevels (), "items-changed", G_CALLBACK (windows_cb), NULL);
 }

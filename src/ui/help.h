@@ -9,8 +9,13 @@
 
 G_BEGIN_DECLS
 
+/* What dialogs that have no type of their own are named, by gtk_widget_set_name(). */
+#define LAP_HELP_PROPERTIES "properties"
+#define LAP_HELP_SETTINGS   "settings"
+#define LAP_HELP_OWN        "own-exercise"
+
 typedef struct {
-  const char *type; /* name of the widget's type */
+  const char *type; /* name of the widget's type, or one that is set, where dialogs are of one type */
   const char *page; /* "files#new" */
 } LapHelpPage;
 
@@ -20,5 +25,7 @@ const LapHelpPage *lap_help_nth   (guint      n);
 const char        *lap_help_page  (GtkWidget *widget);
 /* Shows the page about what has the focus in @window (may be NULL), or says that nothing shows help. */
 void               lap_help_show  (GtkWindow *window);
+/* From now on F1 works in dialogs, too, which are no windows of the application and so have none of its keys. Once. */
+void               lap_help_serve_dialogs (void);
 
 G_END_DECLS

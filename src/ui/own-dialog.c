@@ -4,6 +4,7 @@
 #include "edit/own.h"
 #include "ui/chooser.h"
 #include "ui/form.h"
+#include "ui/help.h"
 #include "ui/personal.h"
 
 #include <adwaita.h>
@@ -282,6 +283,7 @@ lap_own_dialog_open (GtkWindow *parent, LapDocument *document, const char *id)
   gtk_window_set_transient_for (GTK_WINDOW (window), parent);
   gtk_window_set_modal (GTK_WINDOW (window), TRUE);
   gtk_window_set_default_size (GTK_WINDOW (window), 560, 640);
+  gtk_widget_set_name (window, LAP_HELP_OWN);
   g_signal_connect_swapped (window, "close-request", G_CALLBACK (close_cb), self);
   g_signal_connect_object (document, "changed", G_CALLBACK (show_cb), window, G_CONNECT_SWAPPED);
   show (self);

@@ -5,6 +5,7 @@
 #include "ui/preferences.h"
 
 #include "ui/files.h"
+#include "ui/help.h"
 #include "ui/settings.h"
 
 #include <adwaita.h>
@@ -184,6 +185,7 @@ lap_preferences_open (GtkWindow *parent)
   adw_preferences_window_add (ADW_PREFERENCES_WINDOW (window), ADW_PREFERENCES_PAGE (page));
   adw_preferences_window_set_search_enabled (ADW_PREFERENCES_WINDOW (window), FALSE);
   gtk_window_set_title (GTK_WINDOW (window), _("Settings"));
+  gtk_widget_set_name (window, LAP_HELP_SETTINGS);
   gtk_window_set_transient_for (GTK_WINDOW (window), parent);
   gtk_window_set_modal (GTK_WINDOW (window), TRUE);
   gtk_window_set_default_size (GTK_WINDOW (window), 520, 480);

@@ -4,6 +4,7 @@
 #include "model/session.h"
 #include "store/documents.h"
 #include "ui/form.h"
+#include "ui/help.h"
 
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
@@ -110,6 +111,7 @@ lap_properties_open (LapWindow *window)
   adw_preferences_window_set_search_enabled (ADW_PREFERENCES_WINDOW (properties), FALSE);
   gtk_widget_set_sensitive (page, lap_document_is_editable (document));
   gtk_window_set_title (GTK_WINDOW (properties), _("Properties of the session"));
+  gtk_widget_set_name (properties, LAP_HELP_PROPERTIES);
   gtk_window_set_transient_for (GTK_WINDOW (properties), GTK_WINDOW (window));
   gtk_window_set_modal (GTK_WINDOW (properties), TRUE);
   gtk_window_set_default_size (GTK_WINDOW (properties), 560, 640);

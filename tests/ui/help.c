@@ -1,0 +1,190 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * F1, pressed in each view and each dialog, through the X server, up to a program that shows help: one that writes down
+ * which page it was asked for (freedesktop.org, Desktop Entry Specification 1.5: %u; the scheme "help" is yelp's).
+ * Without such a program that is said.
+ */
+#include "ui/hands.h"
+#include "ui/windows.h"
+
+#include "ui/own-dialog.h"
+#include "ui/preferences.h"
+#include "ui/week-window.h"
+
+#include <glib/gstdio.h>
+#include <string.h>
+
+static char *asked; /* path: what the false viewer was asked for */
+
+/* A viewer, and the choice of it, where GIO looks first. */
+static void
+install_viewer (void)
+{
+  g_autofree char *folder = g_build_filename (g_get_user_data_dir (), "applications", NULL);
+  g_autofree char *viewer = g_build_filename (folder, "false-viewer.desktop", NULL);
+  g_autofree char *choice = g_build_filename (folder, "mimeapps.list", NULL);
+  g_autofree char *script = g_build_filename (g_get_user_data_dir (), "viewer", NULL);
+  g_autofree char *text = NULL, *run = NULL;
+
+  asked = g_build_filename (g_get_user_data_dir (), "asked", NULL);
+  run = g_strdup_printf ("#!/bin/sh\nprintf '%%s' \"$1\" > '%s.new'\nmv '%s.new' '%s'\n", asked, asked, asked);
+  text = g_strdup_printf ("[Desktop Entry]\nType=Application\nName=Viewer\nExec=%s %%u\nMimeType=x-scheme-handler/help;\n",
+                          script);
+  g_assert_cmpint (g_mkdir_with_parents (folder, 0700), ==, 0);
+  g_assert_true (g_file_set_contents (script, run, -1, NULL));
+  g_assert_cmpint (g_chmod (script, 0700), ==, 0);
+  g_assert_true (g_file_set_contents (viewer, text, -1, NULL));
+  g_assert_true (g_file_set_contents (choice, "[Default Applications]\nx-scheme-handler/help=false-viewer.desktop\n", -1,
+                                      NULL));
+}
+
+static gboolean
+was_asked (gpointer data)
+{
+  return g_file_test (asked, G_FILE_TEST_EXISTS);
+}
+
+/* A file that comes up wakes nobody. */
+static gboolean
+look_again (gpointer data)
+{
+  return G_SOURCE_CONTINUE;
+}
+
+static void
+expect (GtkWindow *window, const char *page)
+{
+  g_autofree char *expected = g_strconcat ("help:lapwing/", page, NULL), *got = NULL;
+  guint looks;
+
+  g_remove (asked);
+  gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
+  hands_on (window);
+  hands_press ("F1");
+  looks = g_timeout_add (20, look_again, NULL);
+  hands_until (was_asked, NULL);
+  g_source_remove (looks);
+  g_assert_true (g_file_get_contents (asked, &got, NULL, NULL));
+  g_assert_cmpstr (got, ==, expected);
+}
+
+static void
+in_views (LapWindow *window, const char *const *views, guint n)
+{
+  for (guint i = 0; i < n; i++) {
+    lap_window_show_view (window, views[2 * i]);
+    windows_settle (window);
+    gtk_window_set_focus (GTK_WINDOW (window), NULL);
+    expect (GTK_WINDOW (window), views[2 * i + 1]);
+  }
+}
+
+static void
+in_dialogs (LapWindow *window, const char *const *dialogs, guint n)
+{
+  for (guint i = 0; i < n; i++) {
+    g_autoptr (GtkWindow) dialog = NULL;
+
+    gtk_widget_activate_action (GTK_WIDGET (window), dialogs[2 * i], NULL);
+    windows_settle (window);
+    dialog = windows_dialog (window);
+    g_test_message ("%s", dialogs[2 * i]);
+    expect (dialog, dialogs[2 * i + 1]);
+    gtk_window_close (dialog);
+    windows_settle (window);
+  }
+}
+
+static void
+test_session (void)
+{
+  static const char *const views[] = { "plan", "plan", "rehearse", "rehearse", "sheets", "sheets", "script", "script" };
+  static const char *const dialogs[] = {
+    "win.properties", "files#properties", "win.export", "sheets", "win.publish", "publish", "win.order", "arrange",
+    "win.adapt", "arrange", "app.new", "files#new", "app.preferences", "files#settings",
+  };
+  LapWindow *window = windows_demo ();
+  GtkWidget *own;
+
+  in_views (window, views, G_N_ELEMENTS (views) / 2);
+  in_dialogs (window, dialogs, G_N_ELEMENTS (dialogs) / 2);
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.find", NULL);
+  windows_settle (window);
+  expect (GTK_WINDOW (window), "plan#find");
+  own = lap_own_dialog_open (GTK_WINDOW (window), lap_window_document (window), "squat");
+  expect (GTK_WINDOW (own), "catalogue#own");
+  gtk_window_close (GTK_WINDOW (own));
+  windows_close (window);
+}
+
+static void
+test_week (void)
+{
+  static const char *const views[] = { "week", "timetable", "sheets", "sheets" };
+  static const char *const dialogs[] = {
+    "win.properties", "week#begin", "win.import", "timetable#spreadsheet", "win.publish", "publish",
+  };
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "kelpline-week.lapweek", NULL);
+  LapWindow *window = windows_open (path);
+
+  in_views (window, views, G_N_ELEMENTS (views) / 2);
+  in_dialogs (window, dialogs, G_N_ELEMENTS (dialogs) / 2);
+  lap_window_show_view (window, "week");
+  gtk_widget_child_focus (GTK_WIDGET (lap_week_window_pane (LAP_WEEK_WINDOW (window))), GTK_DIR_TAB_FORWARD);
+  expect (GTK_WINDOW (window), "week");
+  windows_close (window);
+}
+
+static gboolean
+is_told (gpointer data)
+{
+  GListModel *windows = gtk_window_get_toplevels ();
+
+  return g_list_model_get_n_items (windows) > 1;
+}
+
+static void
+test_without (void)
+{
+  LapWindow *window;
+  g_autoptr (GtkWindow) dialog = NULL;
+  g_autofree char *heading = NULL, *body = NULL;
+
+  if (!g_test_subprocess ()) {
+    g_test_trap_subprocess (NULL, 0, G_TEST_SUBPROCESS_INHERIT_STDERR);
+    g_test_trap_assert_passed ();
+    return;
+  }
+  window = windows_demo ();
+  hands_on (GTK_WINDOW (window));
+  hands_press ("F1");
+  hands_until (is_told, NULL);
+  dialog = windows_dialog (window);
+  g_object_get (dialog, "heading", &heading, "body", &body, NULL);
+  g_assert_cmpstr (heading, ==, "The help can’t be shown");
+  g_assert_nonnull (strstr (body, "Yelp"));
+  hands_on (dialog);
+  hands_press ("Escape");
+  windows_settle (window);
+  g_assert_false (gtk_widget_get_visible (GTK_WIDGET (dialog)));
+}
+
+int
+main (int argc, char **argv)
+{
+  /* Without a viewer: nothing of what is installed on the machine counts. */
+  gboolean without = FALSE;
+
+  for (int i = 1; i < argc; i++)
+    without = without || g_str_equal (argv[i], "--GTestSubprocess");
+  if (without)
+    g_setenv ("XDG_DATA_DIRS", "/nonexistent", TRUE);
+  windows_data_folder ();
+  if (!without)
+    install_viewer ();
+  windows_init (&argc, &argv);
+  g_test_add_func ("/help/session", test_session);
+  g_test_add_func ("/help/week", test_week);
+  g_test_add_func ("/help/without", test_without);
+  return g_test_run ();
+}

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/help.h"
 
+#include "ui/later.h"
 #include "ui/shortcuts.h"
 #include "ui/tell.h"
 
@@ -75,8 +76,11 @@ shown_cb (GObject *source, GAsyncResult *result, gpointer data)
 static GtkWidget *
 looked_at (GtkWidget *widget)
 {
-  if (ADW_IS_VIEW_STACK (widget))
-    return adw_view_stack_get_visible_child (ADW_VIEW_STACK (widget));
+  if (ADW_IS_VIEW_STACK (widget)) {
+    GtkWidget *view = adw_view_stack_get_visible_child (ADW_VIEW_STACK (widget));
+
+    return LAP_IS_LATER (view) ? lap_later_get (LAP_LATER (view)) : view;
+  }
   for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
     GtkWidget *found = looked_at (child);
 

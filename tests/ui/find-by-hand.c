@@ -28,10 +28,11 @@ static Look
 look_begin (LapWindow *window, const char *text)
 {
   Look look = { .window = window };
-  GtkWidget *bar = windows_find (GTK_WIDGET (window), LAP_TYPE_FIND_BAR, NULL);
+  GtkWidget *bar;
 
   hands_on (GTK_WINDOW (window));
   hands_press ("<Control>f");
+  bar = windows_find (GTK_WIDGET (window), LAP_TYPE_FIND_BAR, NULL); /* there when it is asked for */
   look.count = windows_find (bar, GTK_TYPE_LABEL, "count");
   hands_type (text);
   return look;

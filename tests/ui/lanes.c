@@ -504,6 +504,25 @@ test_words_are_whole (void)
   gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
 }
 
+/* The label of the lane is higher than a block needs: a name of three words, each on a line of its own, is not cut. */
+static void
+test_three_lines (void)
+{
+  LapWindow *window = windows_demo ();
+  LapScoreContext *context = lap_window_context (window);
+  guint march = lap_score_step (context->score, lap_score_step (context->score, LAP_NO_BOX, 1), 1);
+  GtkWidget *widget;
+
+  lap_score_zoom (context, 54.0 / 45, 0);
+  windows_settle (window);
+  widget = lap_blocks_lane_find (windows_blocks (window), march);
+  g_assert_nonnull (widget);
+  g_assert_cmpstr (lap_exercise_name (context->score->timeline->tasks[context->score->boxes[march].task].shown), ==,
+                   "March with arm swing");
+  g_assert_cmpuint (texts_of (widget).n, ==, 2 + 3);
+  windows_close (window);
+}
+
 /* In a high window the lanes are higher, and the blocks' words still whole; back in a usual one they are as before. What
  * an edit brings of warnings has no part in it. */
 static void
@@ -553,6 +572,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/length-previews", test_length_previews);
   g_test_add_func ("/ui/lanes/film-clock", test_film_clock);
   g_test_add_func ("/ui/lanes/words-are-whole", test_words_are_whole);
+  g_test_add_func ("/ui/lanes/three-lines", test_three_lines);
   g_test_add_func ("/ui/lanes/high-window", test_high_window);
   return g_test_run ();
 }

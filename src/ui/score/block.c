@@ -48,7 +48,7 @@ lap_block_widget_height (int line)
 void
 lap_block_widget_ground (int line, int room, int *top, int *height)
 {
-  *top = TOP + line + GAP + FIGURE * line + MAX (0, room - lap_block_widget_height (line));
+  *top = TOP + line + GAP + FIGURE * line + MAX (0, room - lap_block_widget_height (line) - line);
   *height = line;
 }
 

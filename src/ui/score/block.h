@@ -27,7 +27,7 @@ void       lap_block_widget_select (LapBlockWidget  *widget,
 /* px a box needs where a line of text takes @line. */
 int        lap_block_widget_height (int              line);
 /* Top and height of the body in a lane @room px high, for what the lane draws itself. Room that is left is the
- * figure's. */
+ * name's third line, and then the figure's. */
 void       lap_block_widget_ground (int              line,
                                     int              room,
                                     int             *top,

@@ -413,11 +413,37 @@ test_scrolls (void)
   windows_close (window);
 }
 
+/* What can't be changed says why when its rounds are pulled, once, and stays as it is. */
+static void
+told_cb (LapDocument *document, const char *text, gboolean undoable, guint *told)
+{
+  *told += g_strcmp0 (text, lap_document_why_not (document)) == 0;
+}
+
+static void
+test_read_only (void)
+{
+  g_autoptr (LapSession) session = three_parts ();
+  LapWindow *window;
+  guint told = 0;
+
+  session->version = LAP_SESSION_VERSION + 1;
+  window = windows_show (session);
+  g_signal_connect (lap_window_document (window), "told", G_CALLBACK (told_cb), &told);
+  lap_score_fit (lap_window_context (window));
+  windows_settle (window);
+  drag (window, drags[0].second, drags[0].px, drags[0].upper, drags[0].by, "drag-end");
+  g_assert_cmpuint (told, ==, 1);
+  assert_main (window, "2+0/0");
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/brackets/drag", test_drag);
+  g_test_add_func ("/ui/brackets/read-only", test_read_only);
   g_test_add_func ("/ui/brackets/second-rest", test_second_rest);
   g_test_add_func ("/ui/brackets/limits", test_limits);
   g_test_add_func ("/ui/brackets/own-pace", test_own_pace);

@@ -182,7 +182,7 @@ begin_cb (Drag *drag, double x, double y)
   guint index = lap_parts_lane_hit (drag->lane, x, y, &at_end);
 
   drag_clear (drag);
-  if (!at_end || !lap_document_is_editable (document_of (drag)))
+  if (!at_end)
     return;
   drag->began = x;
   drag->part = g_object_ref (score->timeline->parts[lap_parts_lane_brackets (drag->lane)->all[index].part].part);
@@ -197,6 +197,11 @@ update_cb (Drag *drag, double dx, double dy)
 {
   if (drag->pressed == HOLD_NOTHING || (drag->hold == HOLD_NOTHING && ABS (dx) < THRESHOLD))
     return;
+  if (!lap_document_is_editable (document_of (drag))) {
+    lap_document_tell (document_of (drag), lap_document_why_not (document_of (drag)));
+    drag_clear (drag);
+    return;
+  }
   if (drag->hold == HOLD_NOTHING) {
     drag->hold = drag->pressed;
     gtk_gesture_set_state (drag->gesture, GTK_EVENT_SEQUENCE_CLAIMED);

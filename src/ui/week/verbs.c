@@ -471,7 +471,9 @@ deed_action (GtkWidget *widget, const char *name, GVariant *parameter)
     lap_week_scene_pick (scene, focused, LAP_PICK_ONLY);
   while (!g_str_equal (deeds[i].action, name))
     i++;
-  if ((deeds[i].edits && !is_editable (scene)) || !deeds[i].deed (view, scene, deeds[i].arg))
+  if (deeds[i].edits && !is_editable (scene))
+    lap_document_tell (scene->document, lap_document_why_not (scene->document));
+  else if (!deeds[i].deed (view, scene, deeds[i].arg))
     gtk_widget_error_bell (widget);
   if (deeds[i].deed != open_menu)
     lap_week_view_take_focus (view);

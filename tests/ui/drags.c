@@ -30,7 +30,8 @@ window_new (void)
   return window;
 }
 
-/* From a second, and px into what is left or right of it, to another; what it is called, and how much longer all is. */
+/* From a second, and px into what is left or right of it, to another; what it is called, and how much longer all is.
+ * At the very end of the session is the rest after the part, of none. */
 static const struct {
   GType     (*lane) (void);
   double      from, px, y, to;
@@ -40,7 +41,7 @@ static const struct {
   { lap_blocks_lane_get_type, 60, 0, 15, 140, "Move Squat", "squat", 0 },
   { lap_blocks_lane_get_type, 85, 0, 15, 96, "Change the work of Squat", "push-up", 20 },
   { lap_blocks_lane_get_type, 105, 0, 15, 116, "Change the rest of Squat", "push-up", 20 },
-  { lap_parts_lane_get_type, 385, -3, 6, 225, "Change the rounds", "push-up", -180 },
+  { lap_parts_lane_get_type, 385, -11, 6, 225, "Change the rounds", "push-up", -180 },
   { lap_parts_lane_get_type, 225, 0, 30, 256, "Change the rest between rounds", "push-up", 30 },
 };
 

@@ -179,8 +179,8 @@ lap_verb_take_own (LapEdits *edits, LapSession *session, GPtrArray *own, LapCata
     lap_edits_set_boxed (edits, session, "exercises", G_TYPE_PTR_ARRAY, all);
 }
 
-static LapEdits *
-named_in (const char *format, LapBlock *block, int round, LapCatalogue *catalogue)
+LapEdits *
+lap_verb_named_in (const char *format, LapBlock *block, int round, LapCatalogue *catalogue)
 {
   g_autofree char *title = lap_block_title (block, catalogue);
   g_autofree char *label = g_strdup_printf (format, title, round);
@@ -198,7 +198,7 @@ lap_verb_set_exercise_in (LapBlock *block, int round, const char *id, LapCatalog
 
   if (change == NULL || !LAP_CHANGE_HAS (change, LAP_CHANGE_EXERCISE))
     return lap_verb_set_exercise (block, id, catalogue);
-  edits = named_in (_("Replace %1$s in round %2$d"), block, round, catalogue);
+  edits = lap_verb_named_in (_("Replace %1$s in round %2$d"), block, round, catalogue);
   changes = lap_changes_copy (block->in_round);
   own = lap_changes_ensure (changes, round);
   g_free (own->exercise);
@@ -210,7 +210,7 @@ lap_verb_set_exercise_in (LapBlock *block, int round, const char *id, LapCatalog
 LapEdits *
 lap_verb_only_here (LapBlock *block, int round, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named_in (_("Let %1$s differ in round %2$d"), block, round, catalogue);
+  LapEdits *edits = lap_verb_named_in (_("Let %1$s differ in round %2$d"), block, round, catalogue);
   g_autoptr (LapChanges) changes = block->in_round != NULL ? lap_changes_copy (block->in_round) : lap_changes_new ();
   LapTimeSource work, rest;
   LapChange *change;
@@ -231,7 +231,7 @@ lap_verb_only_here (LapBlock *block, int round, LapCatalogue *catalogue)
 LapEdits *
 lap_verb_same_again (LapBlock *block, int round, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named_in (_("%1$s in round %2$d as in round 1"), block, round, catalogue);
+  LapEdits *edits = lap_verb_named_in (_("%1$s in round %2$d as in round 1"), block, round, catalogue);
   g_autoptr (LapChanges) left = lap_changes_within (block->in_round, G_MAXINT, round);
 
   if (lap_changes_find (block->in_round, round) != NULL)

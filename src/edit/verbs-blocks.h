@@ -54,6 +54,11 @@ LapEdits  *lap_verb_set_exercise_in (LapBlock   *block,
                                    int           round,
                                    const char   *id,
                                    LapCatalogue *catalogue);
+/* No edits yet, called by @format, which has the block's title and then the round. */
+LapEdits  *lap_verb_named_in      (const char   *format,
+                                   LapBlock     *block,
+                                   int           round,
+                                   LapCatalogue *catalogue);
 /* From now on @block differs in @round (2 or more): exercise, work and rest are written down for it, so that a change
  * there stays there and a change of the block passes it by. */
 LapEdits  *lap_verb_only_here     (LapBlock     *block,

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "edit/verbs-say.h"
 
+#include "edit/verbs-blocks.h"
 #include "edit/verbs.h"
 
 #include <glib/gi18n-lib.h>
@@ -147,19 +148,10 @@ lap_verb_set_words (LapBlock *block, int round, const char *const texts[LAP_N_SA
   return edits;
 }
 
-static LapEdits *
-named_in (const char *format, LapBlock *block, int round, LapCatalogue *catalogue)
-{
-  g_autofree char *title = lap_block_title (block, catalogue);
-  g_autofree char *label = g_strdup_printf (format, title, round);
-
-  return lap_edits_new (label);
-}
-
 LapEdits *
 lap_verb_own_words (LapBlock *block, int round, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named_in (_("Let the words of %1$s differ in round %2$d"), block, round, catalogue);
+  LapEdits *edits = lap_verb_named_in (_("Let the words of %1$s differ in round %2$d"), block, round, catalogue);
 
   if (block->kind == LAP_BLOCK_EXERCISE && round >= 2 && !lap_has_own_words (block, round))
     set_in_round (edits, block, round, block->say);
@@ -169,7 +161,7 @@ lap_verb_own_words (LapBlock *block, int round, LapCatalogue *catalogue)
 LapEdits *
 lap_verb_same_words (LapBlock *block, int round, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named_in (_("Say of %1$s in round %2$d what round 1 says"), block, round, catalogue);
+  LapEdits *edits = lap_verb_named_in (_("Say of %1$s in round %2$d what round 1 says"), block, round, catalogue);
   g_autoptr (LapChanges) changes = NULL, left = NULL;
   LapChange *change;
 

@@ -11,6 +11,7 @@
 #include "ui/tell.h"
 #include "ui/warnings-text.h"
 #include "ui/watch.h"
+#include "ui/yield.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -20,6 +21,7 @@ typedef struct {
   LapWatch    *watch;   /* of its file */
   AdwToast    *toast;   /* on show, or NULL */
   gboolean     closing; /* asked about, and decided */
+  guint        showing_bar; /* idle source */
   LapLater    *title;   /* AdwViewSwitcherTitle */
   GtkWidget   *start, *header, *undo, *redo, *menu_button, *notice, *toasts, *bar, *views;
   GMenu       *menu;
@@ -132,15 +134,27 @@ show_title (LapWindow *self)
 }
 
 /* A narrow window shows the title, and below what it switches between; a wide one never needs that. */
-static void
-narrow_cb (LapWindow *self, GParamSpec *pspec, AdwViewSwitcherTitle *title)
+static gboolean
+show_bar (gpointer data)
 {
-  LapWindowPrivate *p = PRIVATE (self);
-  gboolean narrow = adw_view_switcher_title_get_title_visible (title);
+  LapWindowPrivate *p = PRIVATE (LAP_WINDOW (data));
+  gboolean narrow = adw_view_switcher_title_get_title_visible (ADW_VIEW_SWITCHER_TITLE (lap_later_peek (p->title)));
 
+  p->showing_bar = 0;
   if (narrow)
     adw_view_switcher_bar_set_stack (ADW_VIEW_SWITCHER_BAR (p->bar), ADW_VIEW_STACK (p->views));
   adw_view_switcher_bar_set_reveal (ADW_VIEW_SWITCHER_BAR (p->bar), narrow);
+  return G_SOURCE_REMOVE;
+}
+
+/* It is known in the middle of a layout, which has no room for the bar yet. */
+static void
+narrow_cb (LapWindow *self)
+{
+  LapWindowPrivate *p = PRIVATE (self);
+
+  if (p->showing_bar == 0)
+    p->showing_bar = g_idle_add_full (G_PRIORITY_HIGH_IDLE, show_bar, self, NULL);
 }
 
 static GtkWidget *
@@ -275,6 +289,7 @@ lap_window_dispose (GObject *object)
 {
   LapWindowPrivate *p = PRIVATE (LAP_WINDOW (object));
 
+  g_clear_handle_id (&p->showing_bar, g_source_remove);
   g_clear_object (&p->toast);
   g_clear_object (&p->keeper);
   g_clear_object (&p->watch);
@@ -340,6 +355,8 @@ static void
 lap_window_init (LapWindow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  /* Where the buttons need all of a narrow window, the plan has its title as well. */
+  gtk_widget_set_layout_manager (GTK_WIDGET (PRIVATE (self)->title), lap_yield_new ());
   lap_later_menu (GTK_MENU_BUTTON (PRIVATE (self)->menu_button), G_MENU_MODEL (PRIVATE (self)->menu));
   lap_file_drop_install (GTK_WINDOW (self));
 }

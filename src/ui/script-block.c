@@ -486,18 +486,23 @@ add_heading (LapScriptBlock *self)
   gtk_box_append (GTK_BOX (self), line);
 }
 
-/* The way to words of a round, or back. */
+/* The way to words of a round, or back. Letters may be large and the window narrow: it takes two lines then. */
 static void
 add_rounds (LapScriptBlock *self)
 {
+  GtkWidget *label = gtk_label_new (self->round > 1 ? _("Same words as round 1") : _("Other words in…"));
+
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   if (self->round > 1) {
-    self->rounds = gtk_button_new_with_label (_("Same words as round 1"));
+    self->rounds = gtk_button_new ();
+    gtk_button_set_child (GTK_BUTTON (self->rounds), label);
     gtk_actionable_set_action_name (GTK_ACTIONABLE (self->rounds), "script.same-words");
   } else {
     self->rounds = gtk_menu_button_new ();
-    gtk_menu_button_set_label (GTK_MENU_BUTTON (self->rounds), _("Other words in…"));
+    gtk_menu_button_set_child (GTK_MENU_BUTTON (self->rounds), label);
     gtk_menu_button_set_always_show_arrow (GTK_MENU_BUTTON (self->rounds), TRUE);
   }
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->rounds), GTK_ACCESSIBLE_RELATION_LABELLED_BY, label, NULL, -1);
   gtk_widget_set_halign (self->rounds, GTK_ALIGN_START);
   gtk_box_append (GTK_BOX (self), self->rounds);
 }

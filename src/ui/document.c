@@ -415,7 +415,7 @@ const char *
 lap_document_why_not (LapDocument *self)
 {
   return lap_document_is_editable (self) ? NULL
-         : _("A newer version of Lapwing wrote this. It can be read and printed, not changed.");
+         : _("A newer version of Lapwing wrote this. It can be read and printed; to change it, update Lapwing.");
 }
 
 char *

@@ -126,10 +126,15 @@ save_or_ask (LapWindow *self, gboolean close)
     ask_where (self, close);
 }
 
+/* What can't be changed can't be written either; that it says. */
 static void
 save_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  if (g_str_equal (name, "win.save"))
+  LapDocument *document = lap_window_document (LAP_WINDOW (widget));
+
+  if (!lap_document_is_editable (document))
+    lap_document_tell (document, lap_document_why_not (document));
+  else if (g_str_equal (name, "win.save"))
     save_or_ask (LAP_WINDOW (widget), FALSE);
   else
     ask_where (LAP_WINDOW (widget), FALSE);

@@ -105,7 +105,6 @@ show_state (LapWindow *self)
 {
   LapDocument *document = PRIVATE (self)->document;
 
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.save", lap_document_is_editable (document));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.revert", lap_document_path (document) != NULL);
 }
 

@@ -2,6 +2,7 @@
 #include "ui/windows.h"
 
 #include "place/plans.h"
+#include "ui/exercise-drop.h"
 #include "ui/formula-entry.h"
 #include "ui/invitation.h"
 #include "ui/score/strip.h"
@@ -164,12 +165,45 @@ add_usable (GtkWidget *widget, GString *names)
     add_usable (child, names);
 }
 
+static GtkEventController *
+drop_target (GtkWidget *widget)
+{
+  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
+
+  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
+    g_autoptr (GtkEventController) one = g_list_model_get_item (controllers, i);
+
+    if (GTK_IS_DROP_TARGET (one))
+      return one; /* the widget's */
+  }
+  g_assert_not_reached ();
+}
+
+/* An exercise that is dropped on the blocks; TRUE when it was taken. A landing is shown for it only where it could be. */
+static gboolean
+drop (LapWindow *window, gboolean *shown)
+{
+  GtkEventController *target = drop_target (GTK_WIDGET (windows_blocks (window)));
+  g_autoptr (LapExerciseDrop) exercise = lap_exercise_drop_new ("burpee");
+  g_auto (GValue) value = G_VALUE_INIT;
+  GdkDragAction action = 0;
+  gboolean taken = FALSE;
+
+  g_value_init (&value, LAP_TYPE_EXERCISE_DROP);
+  g_value_set_boxed (&value, exercise);
+  g_signal_emit_by_name (target, "motion", 100.0, 40.0, &action);
+  *shown = lap_window_context (window)->landing != NULL;
+  g_signal_emit_by_name (target, "drop", &value, 100.0, 40.0, &taken);
+  return taken;
+}
+
 /* What a newer version wrote can be read: whoever tries to change it is told why not, and nothing changes. */
 static void
 test_read_only (void)
 {
   static const char *const keys[] = { "plus", "minus", "period", "Delete", "Insert", "<Control>d", "<Control>x", "<Alt>Right",
                                       "<Control>Up", "<Alt>Up", "<Control>l" };
+  static const char *const actions[] = { "win.save", "win.save-as" };
   g_autoptr (LapSession) session = lap_session_new ("Newer");
   LapPart *part = plan_part (session, LAP_PART_MAIN, 2);
   g_autoptr (GString) names = g_string_new (NULL);
@@ -178,6 +212,7 @@ test_read_only (void)
   LapDocument *document;
   GtkWidget *work, *button;
   guint told = 0;
+  gboolean shown;
 
   session->version = LAP_SESSION_VERSION + 1;
   for (guint i = 0; i < 3; i++)
@@ -191,6 +226,15 @@ test_read_only (void)
     g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), keys[i]));
     g_assert_cmpuint (told, ==, i + 1);
   }
+  told = 0;
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++) {
+    gtk_widget_activate_action (GTK_WIDGET (window), actions[i], NULL);
+    g_assert_cmpuint (told, ==, i + 1);
+  }
+  told = 0;
+  g_assert_false (drop (window, &shown));
+  g_assert_false (shown);
+  g_assert_cmpuint (told, ==, 1);
   after = windows_text (window);
   g_assert_cmpstr (before, ==, after);
   work = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_SPIN_BUTTON, "work");

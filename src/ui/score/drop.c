@@ -105,6 +105,8 @@ moved (gpointer data)
   LapExercise *exercise = id != NULL ? lap_catalogue_find (all, id) : NULL;
 
   gtk_widget_queue_draw (GTK_WIDGET (drop->lane));
+  if (!lap_document_is_editable (drop->context->document))
+    return; /* the tag says so */
   if (drop->context->landing != NULL && is_same (&place, &drop->place))
     return;
   drop->place = place;
@@ -117,8 +119,6 @@ moved (gpointer data)
 static GdkDragAction
 over_cb (Drop *drop, double x, double y)
 {
-  if (!lap_document_is_editable (drop->context->document))
-    return 0;
   if (!drop->grip.held)
     lap_grip_take (&drop->grip, drop->context->axis->view / 2, FALSE);
   lap_grip_move (&drop->grip, x, 0);
@@ -164,6 +164,8 @@ lap_score_drop_draw (LapBlocksLane *lane, GtkSnapshot *snapshot)
 {
   Drop *drop = g_object_get_qdata (G_OBJECT (lane), quark ());
 
-  if (drop != NULL && drop->grip.held && drop->context->landing != NULL)
-    lap_grip_draw_tag (&drop->grip, snapshot, drop->context->landing->words);
+  const char *why_not = drop != NULL ? lap_document_why_not (drop->context->document) : NULL;
+
+  if (drop != NULL && drop->grip.held && (why_not != NULL || drop->context->landing != NULL))
+    lap_grip_draw_tag (&drop->grip, snapshot, why_not != NULL ? why_not : drop->context->landing->words);
 }

@@ -166,7 +166,13 @@ lap_grip_draw_tag (const LapGrip *self, GtkSnapshot *snapshot, const char *text)
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK), paper = lap_colour (LAP_COLOUR_PAPER);
   int width, height, left;
 
+  pango_layout_set_width (layout, -1);
   pango_layout_get_pixel_size (layout, &width, &height);
+  if (width + 16 > axis_of (self)->view) {
+    pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
+    pango_layout_set_width (layout, MAX (1, axis_of (self)->view - 16) * PANGO_SCALE);
+    pango_layout_get_pixel_size (layout, &width, &height);
+  }
   left = CLAMP (self->x - width / 2.0, 8, MAX (8, axis_of (self)->view - width - 8));
   lap_paint_rect (snapshot, &ink, left - 6, 2, width + 12, height + 6);
   lap_paint_text (snapshot, layout, &paper, left, 5);

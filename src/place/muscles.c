@@ -26,19 +26,26 @@ typedef struct {
   gint64          last[LAP_N_ROWS]; /* index of the last load, -1 without */
 } Gather;
 
+void
+lap_task_rows (const LapTask *task, guint32 *hard, guint32 *helps)
+{
+  *hard = *helps = 0;
+  if (task->shown == NULL)
+    return;
+  *hard = lap_muscle_regions (task->primary);
+  *helps = lap_muscle_regions (task->secondary) & ~*hard;
+  if (task->met >= HARD_MET || task->shown->impact == LAP_IMPACT_HIGH)
+    *hard |= LAP_BIT (LAP_ROW_BREATHLESS);
+}
+
 static Rows
 rows_of (Gather *g, guint32 task)
 {
-  const LapTask *t = &g->score->timeline->tasks[task];
   Rows *rows = &g->rows[task];
 
-  if (rows->known || t->shown == NULL)
-    return *rows;
+  if (!rows->known)
+    lap_task_rows (&g->score->timeline->tasks[task], &rows->hard, &rows->helps);
   rows->known = TRUE;
-  rows->hard = lap_muscle_regions (t->primary);
-  rows->helps = lap_muscle_regions (t->secondary) & ~rows->hard;
-  if (t->met >= HARD_MET || t->shown->impact == LAP_IMPACT_HIGH)
-    rows->hard |= LAP_BIT (LAP_ROW_BREATHLESS);
   return *rows;
 }
 

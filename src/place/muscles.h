@@ -34,6 +34,11 @@ typedef struct {
   guint8  later;
 } LapClash;
 
+/* The rows that a task works hard, and those that it has help; bits of both, none where its exercise isn't known. */
+void     lap_task_rows     (const LapTask  *task,
+                            guint32        *hard,
+                            guint32        *helps);
+
 /* Of the boxes in the view, by time. */
 GArray  *lap_score_loads   (const LapScore *score,
                             const LapAxis  *axis);

@@ -398,8 +398,9 @@ prepare_cb (LapShelfGrid *self, double x, double y, GtkDragSource *source)
     return NULL;
   drop = lap_exercise_drop_new (lap_tile_exercise (LAP_TILE (tile))->id);
   picture = gtk_widget_paintable_new (tile);
-  /* Below the pointer: what the score says of the place stands above it. */
-  gtk_drag_source_set_icon (source, picture, gtk_widget_get_width (tile) / 2, -ICON_BELOW);
+  /* Below the pointer, where time comes from: what the score says of the place stands above it and beside it. */
+  gtk_drag_source_set_icon (source, picture, gtk_widget_get_direction (tile) == GTK_TEXT_DIR_RTL
+                                               ? -ICON_BELOW : gtk_widget_get_width (tile) + ICON_BELOW, -ICON_BELOW);
   return gdk_content_provider_new_typed (LAP_TYPE_EXERCISE_DROP, drop);
 }
 

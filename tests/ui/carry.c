@@ -8,6 +8,7 @@
 #include "place/plans.h"
 #include "ui/exercise-drop.h"
 #include "ui/score/block.h"
+#include "ui/score/landing-paint.h"
 #include "ui/shortcuts.h"
 
 #include <string.h>
@@ -104,6 +105,16 @@ has_warning (LapCheckup *checkup, const char *id)
   return FALSE;
 }
 
+/* @words: what the lane of @kind says of a new warning, NULL for nothing. */
+static void
+assert_lane_tells (LapWindow *window, const LapLaneKind *kind, const char *words)
+{
+  GtkWidget *lane = windows_find (GTK_WIDGET (lap_window_score (window)), kind->type (), NULL);
+  g_autofree char *told = lap_landing_words (LAP_LANE (lane));
+
+  g_assert_cmpstr (told, ==, words);
+}
+
 /* Bridge after squat: the glutes would work twice running, which they don't now. */
 static void
 test_landing (void)
@@ -128,6 +139,10 @@ test_landing (void)
     fresh += g_str_equal (warning->check->id, "same-muscle");
   }
   g_assert_cmpuint (fresh, ==, 1);
+  assert_lane_tells (window, &lap_lane_muscles, "The same muscles twice running");
+  assert_lane_tells (window, &lap_lane_parts, NULL);
+  assert_lane_tells (window, &lap_lane_talk, NULL);
+  g_assert_cmphex (g_array_index (landing->ghosts, LapGhost, 0).hard & LAP_BIT (LAP_REGION_GLUTES), !=, 0);
   g_assert_nonnull (strstr (landing->words, "New: "));
   /* Nothing has changed yet. */
   after = windows_text (window);

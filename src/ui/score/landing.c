@@ -2,6 +2,7 @@
 #include "ui/score/landing.h"
 
 #include "edit/verbs.h"
+#include "place/muscles.h"
 #include "ui/score/words.h"
 
 #include <glib/gi18n-lib.h>
@@ -12,7 +13,10 @@
 static void
 ghost_clear (gpointer data)
 {
-  g_free (((LapGhost *) data)->name);
+  LapGhost *ghost = data;
+
+  g_free (ghost->name);
+  g_clear_pointer (&ghost->shown, lap_exercise_unref);
 }
 
 void
@@ -37,6 +41,20 @@ lap_landing_seconds (const LapLanding *self)
   return seconds;
 }
 
+static LapGhost
+ghost_of (const LapScore *score, guint index)
+{
+  const LapBox *box = &score->boxes[index];
+  const LapTask *task = box->task != LAP_NO_TASK ? &score->timeline->tasks[box->task] : NULL;
+  LapGhost ghost = { box->body - box->start, box->end - box->start, lap_box_name (score, index) };
+
+  if (task == NULL || task->shown == NULL)
+    return ghost;
+  ghost.shown = lap_exercise_ref (task->shown);
+  lap_task_rows (task, &ghost.hard, &ghost.helps);
+  return ghost;
+}
+
 /* While the edits are tried: what @blocks are there. */
 static void
 add_ghosts (LapLanding *self, LapSession *session, const LapScore *score, GPtrArray *blocks)
@@ -50,8 +68,7 @@ add_ghosts (LapLanding *self, LapSession *session, const LapScore *score, GPtrAr
     box = lap_score_find (score, index, lap_list_find (part->blocks, block), CLAMP ((int) self->place.round, 1, part->rounds));
     if (box == LAP_NO_BOX)
       continue;
-    ghost = (LapGhost) { score->boxes[box].body - score->boxes[box].start, score->boxes[box].end - score->boxes[box].start,
-                         lap_box_name (score, box) };
+    ghost = ghost_of (score, box);
     g_array_append_val (self->ghosts, ghost);
   }
 }
@@ -96,11 +113,11 @@ where_text (LapDocument *document, const LapDropPlace *place)
   g_autofree char *where = NULL;
 
   if (part == NULL)
-    return g_strdup (_("a new part"));
+    return g_strdup (_("A new part"));
   if (place->onto != LAP_NO_BOX) {
     g_autofree char *title = lap_block_title (lap_part_nth (part, place->position), lap_document_catalogue (document));
 
-    return g_strdup_printf (_("instead of %s"), title);
+    return g_strdup_printf (_("Instead of %s"), title);
   }
   if (place->position == 0)
     where = g_strdup_printf (_("%s: first"), lap_part_title (part));

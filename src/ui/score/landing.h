@@ -15,8 +15,10 @@ G_BEGIN_DECLS
 
 /* One of the blocks that would land. */
 typedef struct {
-  int   body, seconds; /* of the work, and with the rest after it */
-  char *name;
+  int          body, seconds; /* of the work, and with the rest after it */
+  char        *name;
+  LapExercise *shown;         /* or NULL: not chosen, unknown, or no exercise */
+  guint32      hard, helps;   /* rows of muscles, see place/muscles.h */
 } LapGhost;
 
 typedef struct {

@@ -47,6 +47,12 @@ lap_marks_shows (const char *lane, const char *id)
   return g_str_equal (lane, RULER) || g_strcmp0 (g_hash_table_lookup (lanes_by_check (), id), lane) == 0;
 }
 
+gboolean
+lap_marks_only_ruler (const char *id)
+{
+  return g_hash_table_lookup (lanes_by_check (), id) == NULL;
+}
+
 static gboolean
 is_shown (const LapWarning *warning, gconstpointer lane)
 {

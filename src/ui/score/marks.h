@@ -33,5 +33,7 @@ char     *lap_marks_words (const LapCheckup *checkup,
 /* Whether @id is a check that lane @lane shows. */
 gboolean  lap_marks_shows (const char       *lane,
                            const char       *id);
+/* Whether it is shown nowhere but on the ruler, which shows all. */
+gboolean  lap_marks_only_ruler (const char  *id);
 
 G_END_DECLS

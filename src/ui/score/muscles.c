@@ -7,6 +7,7 @@
 
 #include "place/muscles.h"
 #include "ui/palette.h"
+#include "ui/score/landing-paint.h"
 #include "ui/score/paint.h"
 
 #include <adwaita.h>
@@ -212,6 +213,27 @@ lap_muscles_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, con
   cairo_stroke (cr);
 }
 
+/* What a block would work, in dashes, where its row can be seen. */
+static void
+lap_muscles_lane_landing (LapLane *lane, cairo_t *cr, const LapGhost *ghost, double x, int height)
+{
+  const LapAxis *axis = lap_lane_context (lane)->axis;
+  double wide = ghost->body * axis->zoom, left = axis->mirrored ? x - wide : x;
+  int line = lap_lane_line (lane), head = lap_muscles_lane_head (LAP_MUSCLES_LANE (lane)), top, high;
+
+  if (!LAP_MUSCLES_LANE (lane)->open)
+    return;
+  for (guint row = 0; row < LAP_N_ROWS; row++) {
+    double thick = line * (ghost->hard & LAP_BIT (row) ? HARD : HELPS);
+
+    if (!((ghost->hard | ghost->helps) & LAP_BIT (row)))
+      continue;
+    lap_load_rows_place (line, TRUE, row, &top, &high);
+    cairo_rectangle (cr, left, head + top + (high - thick) / 2, wide, thick);
+  }
+  lap_landing_dashes (cr, LAP_COLOUR_WORK2);
+}
+
 /* On the join in the first region they share; what isn't about one region stands above the rows. */
 static int
 lap_muscles_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
@@ -235,6 +257,7 @@ lap_muscles_lane_class_init (LapMusclesLaneClass *klass)
   lane_class->height = lap_muscles_lane_height;
   lane_class->paint = lap_muscles_lane_paint;
   lane_class->preview = lap_muscles_lane_preview;
+  lane_class->landing = lap_muscles_lane_landing;
   lane_class->marks = &lap_lane_muscles;
   lane_class->mark_y = lap_muscles_lane_mark_y;
 }

@@ -250,6 +250,19 @@ next_line (LapWrap *wrap, Cursor *cursor, double avail, Line *line)
   return line->length > 0;
 }
 
+/* The next line, the first one from the indent on: empty where its word has no room there. */
+static gboolean
+next_within (LapWrap *wrap, const LapType *type, double width, double em, guint n, Cursor *cursor, Line *line)
+{
+  double indent = n == 0 ? type->indent : 0, avail = (width - indent) / em + 1e-6;
+
+  if (indent > 0 && wrap->tokens->len > 0 && g_array_index (wrap->tokens, Token, 0).width > avail) {
+    *line = (Line) { 0 };
+    return TRUE;
+  }
+  return next_line (wrap, cursor, avail, line);
+}
+
 static double
 height_of (const LapWrap *wrap, const LapType *type, guint lines)
 {
@@ -270,11 +283,11 @@ lap_wrap_fit (LapWrap *wrap, const LapType *type, double width)
   LapFit fit = { 0 };
   Line line;
 
-  while (next_line (wrap, &cursor, width / em + 1e-6, &line)) {
+  while (next_within (wrap, type, width, em, fit.lines, &cursor, &line)) {
+    fit.last = line.width * em + (fit.lines == 0 ? type->indent : 0);
+    fit.width = MAX (fit.width, fit.last);
     fit.lines++;
     fit.broken += line.broken;
-    fit.width = MAX (fit.width, line.width * em);
-    fit.last = line.width * em;
   }
   fit.height = height_of (wrap, type, fit.lines);
   return fit;
@@ -303,10 +316,14 @@ lap_wrap_put (LapWrap *wrap, const LapType *type, LapPage *page, double x, doubl
   Line line;
   guint n = 0;
 
-  for (; next_line (wrap, &cursor, width / em + 1e-6, &line); n++) {
+  for (; next_within (wrap, type, width, em, n, &cursor, &line); n++) {
+    double indent = n == 0 ? type->indent : 0;
+
+    style.x = x + indent;
     style.baseline = y + type->cap + n * type->leading * em;
     style.y = style.baseline - font->ascent * em;
-    put_line (wrap, &line, &style, page, width, align);
+    if (line.length > 0)
+      put_line (wrap, &line, &style, page, width - indent, align);
   }
   return height_of (wrap, type, n);
 }

@@ -5,6 +5,7 @@
  *
  * Always true: no letter is lost; white space of any length counts as one blank. A line breaks at white space and
  * after a hyphen or slash; a word that is wider than the line is broken inside, with a hyphen where its script has one.
+ * Where the first word has no room beside an indent, nothing stands in the first line.
  */
 #pragma once
 
@@ -29,6 +30,7 @@ typedef struct {
   double  leading; /* from line to line, in ems */
   LapRole role;
   LapRead read;
+  double  indent;  /* at the start of the first line, mm: room for something else that stands there */
 } LapType;
 
 typedef struct {

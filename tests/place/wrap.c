@@ -63,6 +63,34 @@ test_height (void)
   g_assert_cmpfloat (fitted.cap, >, 3);
 }
 
+/* Something else stands at the start of the first line; where the first word has no room beside it, the line is empty. */
+static void
+test_indent (void)
+{
+  g_autoptr (LapCatalogue) catalogue = lap_catalogue_new_over (NULL, NULL);
+  g_autoptr (LapPages) pages = lap_pages_new ("", "", catalogue);
+  g_autoptr (LapWrap) wrap = lap_wrap_new (face_measure (), LAP_WEIGHT_PLAIN, "two words");
+  LapPage *page = lap_pages_add (pages, 1000, 1000);
+  LapType indented = type;
+  const LapMark *marks;
+
+  indented.indent = 20;
+  g_assert_cmpuint (lap_wrap_fit (wrap, &indented, 80).lines, ==, 1);
+  g_assert_cmpuint (lap_wrap_fit (wrap, &indented, 70).lines, ==, 2);
+  indented.indent = 60;
+  g_assert_cmpfloat (lap_wrap_fit (wrap, &indented, 60).height, ==, 19);
+  lap_wrap_put (wrap, &indented, page, 10, 10, 60, 0);
+  indented.indent = 20;
+  lap_wrap_put (wrap, &indented, page, 10, 100, 70, 0);
+  marks = (const LapMark *) page->marks->data;
+  g_assert_cmpuint (page->marks->len, ==, 3);
+  g_assert_cmpstr (marks[0].text, ==, "two words");
+  g_assert_cmpfloat (marks[0].x, ==, 10);
+  g_assert_cmpfloat (marks[0].baseline, ==, 27);
+  g_assert_cmpfloat (marks[1].x, ==, 30);
+  g_assert_cmpfloat (marks[2].x, ==, 10);
+}
+
 /* facts of NUREG-0700 1.3.1 and ISO 9241-3: heights of a capital at 3, 5 and 8 m. */
 static void
 test_distances (void)
@@ -86,6 +114,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/place/wrap/lines", test_lines);
   g_test_add_func ("/place/wrap/long-words", test_long_words);
+  g_test_add_func ("/place/wrap/indent", test_indent);
   g_test_add_func ("/place/wrap/height", test_height);
   g_test_add_func ("/place/reads-from", test_distances);
   return g_test_run ();

@@ -1,564 +1,519 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/week-sheet.h"
 
-#include "base/customs.h"
-#include "model/occurrences.h"
 #include "place/safety.h"
+#include "place/week-column.h"
+#include "place/week-words.h"
 #include "place/wrap.h"
 
 #include <glib/gi18n-lib.h>
 
-#define READS_FROM   2.0  /* m, on A3; from nearer by in proportion on smaller paper */
-#define LEAST_SCALE  0.4  /* smaller letters are worth another page: names are read from 0.8 m on A3 */
-#define STEP         0.96
-#define ABOUT        0.7  /* capitals of what stands under a title, against those of the title */
-#define CREST        0.9  /* width of a crest, likewise */
-#define LEAST_CREST  0.3  /* where it stands close beside a time, likewise */
-#define APART        0.9  /* the line of crests below a class, likewise */
-#define PAD          0.55 /* above and below a class, likewise */
-#define COLUMN_GAP   4.0  /* units; a unit is a millimetre on A3 */
-#define HIGHEST      0.4  /* of the page: a title that would be higher is set in smaller letters */
+#define AIM        2.0  /* m that names are to be read from, on any paper */
+#define MOST       3.0  /* m that names are read from at most, on A3; in proportion on other paper */
+#define LEAST      0.8  /* likewise; smaller letters are worth another page */
+#define STEPS      10   /* of halving, when a size or a width is looked for */
+#define STEP       0.96
+#define COLUMN_GAP 4.0  /* units, at least; a unit is a millimetre on A3 */
+#define APART      0.6  /* the same, against the capitals */
+#define BAND_GAP   3.0  /* units */
+#define HIGHEST    0.3  /* of the page: a title that would be higher is set in smaller letters */
+#define MOST_BANDS 2
+#define PAD        0.25 /* above and below a class, against the capitals, at least */
+#define MOST_PAD   0.7  /* the same, at most */
+#define WEEKEND    LAP_DAY_SAT
 
-/* Columns beside each other on a page, in turn. */
+/* How the days go on one page, the calmest first. A size that is larger is taken where it is larger by more than what
+ * is less calm about it is worth, or where it is the first that reads from as far as is aimed at. */
+static const struct {
+  guint    bands;
+  gboolean alike;  /* columns are of one width, but for those of the weekend, which has less */
+  gboolean beside; /* titles begin beside their times */
+  gboolean brief;  /* "Mon" */
+  double   worth;
+} ways[] = {
+  { 1, TRUE, FALSE, FALSE, 1 },    { 1, FALSE, FALSE, FALSE, 0.97 }, { 1, TRUE, FALSE, TRUE, 0.95 },
+  { 1, FALSE, FALSE, TRUE, 0.94 }, { 1, TRUE, TRUE, FALSE, 0.94 },   { 1, FALSE, TRUE, FALSE, 0.91 },
+  { 1, TRUE, TRUE, TRUE, 0.9 },    { 1, FALSE, TRUE, TRUE, 0.89 },   { 2, TRUE, FALSE, FALSE, 0.9 },
+  { 2, FALSE, FALSE, FALSE, 0.87 }, { 2, TRUE, TRUE, FALSE, 0.86 },  { 2, FALSE, TRUE, FALSE, 0.83 },
+  { 2, FALSE, FALSE, TRUE, 0.82 },
+};
+
+/* The days of each band, Monday first. */
+static const guint days_in[MOST_BANDS][MOST_BANDS] = { { 7 }, { 4, 3 } };
+
+/* Columns of the same width beside each other, where one page isn't enough, in turn. */
 static const guint columns_on[] = { 7, 4, 3, 2, 1 };
 
+/* Columns beside each other. */
 typedef struct {
-  LapWrap *time, *title, *about;
-  guint    crests;
-  gboolean off;     /* it isn't held */
-  gboolean changed; /* it isn't as in other weeks */
-} Entry;
+  guint  n;
+  double widths[LAP_N_DAYS];
+  double top, bottom;
+} Band;
 
 typedef struct {
-  LapWrap   *name, *date; /* `date` NULL = in every week */
-  LapWrap   *empty;       /* what is said where there are no classes */
-  GPtrArray *entries;     /* Entry */
-  guint      next;        /* the first one that isn't on a page yet */
-} Day;
-
-typedef struct {
-  const LapWeek         *week;
-  const LapSheetOptions *options;
-  const LapMeasure      *measure;
-  int                    monday; /* 0 = in every week */
-  const LapRoom         *room;   /* whose page it is; NULL = all of them */
-  double                 width, height, margin, unit;
-  double                 top, bottom; /* of the days, mm */
-  Day                    days[LAP_N_DAYS];
-  guint                  n;           /* columns beside each other */
-  double                 column;      /* width of a day, mm */
-  double                 cap;         /* capitals of times and titles, mm */
-  gboolean               apart;       /* crests have a line of their own: beside a time there is no room */
+  const LapWeek    *week;
+  const LapMeasure *measure;
+  int               monday; /* 0 = in every week */
+  const LapRoom    *room;   /* whose page it is; NULL = all of them */
+  double            width, height, margin, unit;
+  double            top, bottom;  /* of the days, mm */
+  double            least, most;  /* capitals, mm */
+  LapWeekColumn    *days[LAP_N_DAYS];
+  LapWeekLook       look;
+  guint             n_bands; /* on a page */
+  Band              bands[MOST_BANDS];
 } Sheet;
 
-static void
-entry_free (gpointer data)
-{
-  Entry *entry = data;
+/* How large. On one page each day is as wide as it needs to be; columns that can, are of the same width. */
 
-  lap_wrap_free (entry->time);
-  lap_wrap_free (entry->title);
-  lap_wrap_free (entry->about);
-  g_free (entry);
+static double
+column_gap (const Sheet *s)
+{
+  return MAX (COLUMN_GAP * s->unit, APART * s->look.cap);
 }
 
-static LapType
-time_type (const Sheet *s, gboolean off)
+static double
+for_columns (const Sheet *s, guint n)
 {
-  return (LapType) { s->cap, 1.05, off ? LAP_ROLE_INK2 : LAP_ROLE_WORK, LAP_READ_NUMBER };
+  return s->width - 2 * s->margin - (n - 1) * column_gap (s);
 }
 
-static LapType
-title_type (const Sheet *s, const Entry *entry)
+static gboolean
+has_room (const Sheet *s, const LapWeekColumn *day, double width, double height)
 {
-  LapType type = { s->cap, 1.08, entry->off ? LAP_ROLE_INK2 : LAP_ROLE_INK, LAP_READ_NAME };
-
-  return lap_wrap_largest (entry->title, type, s->column, s->height * HIGHEST, 0.01);
+  return lap_week_column_least (day, &s->look) <= width && lap_week_column_height (day, &s->look, width) <= height;
 }
 
-static LapType
-about_type (const Sheet *s, const Entry *entry)
+/* The least width up to @most in which all of @day goes in one column; more than @most where it doesn't go. */
+static double
+needed_width (const Sheet *s, const LapWeekColumn *day, double most, double height)
 {
-  LapType type = { s->cap * ABOUT, 1.15, entry->changed ? LAP_ROLE_STOP : LAP_ROLE_INK2, LAP_READ_OTHER };
+  double low = lap_week_column_least (day, &s->look), high = most;
 
-  return lap_wrap_largest (entry->about, type, s->column, s->height * HIGHEST / 2, 0.01);
-}
+  if (low > most || lap_week_column_height (day, &s->look, low) <= height)
+    return low;
+  if (!has_room (s, day, high, height))
+    return 2 * most;
+  for (int i = 0; i < STEPS; i++) {
+    double middle = (low + high) / 2;
 
-/* What is read */
-
-static void
-append_part (GString *text, const char *part)
-{
-  g_string_append_printf (text, "%s%s", text->len > 0 ? "\xc2\xa0· " : "", part);
-}
-
-/* @now, and what it is in other weeks where that differs. */
-static void
-append_instead (GString *text, const char *now, const char *else_, const char *format)
-{
-  g_autofree char *both = else_ != NULL && !g_str_equal (now, else_) ? g_strdup_printf (format, now, else_) : NULL;
-
-  append_part (text, both != NULL ? both : now);
-}
-
-static void
-append_room (const Sheet *s, const LapOccurrence *o, GString *text)
-{
-  LapRoom *room = lap_week_room (s->week, o->room), *usual = lap_week_room (s->week, o->c->room);
-
-  if (room != NULL && (s->room == NULL || usual != room))
-    /* Translators: the room of a class on one date, and its usual one. */
-    append_instead (text, lap_room_title (room), usual != NULL ? lap_room_title (usual) : NULL, _("%1$s, not %2$s"));
-}
-
-static void
-append_coach (const Sheet *s, const LapOccurrence *o, GString *text)
-{
-  LapCoach *coach = lap_week_coach (s->week, o->coach), *usual = lap_week_coach (s->week, o->c->coach);
-  g_autofree char *away = NULL;
-
-  if (coach == NULL)
-    return;
-  if (o->date != 0 && lap_week_is_away (s->week, coach->id, o->date)) {
-    away = g_strdup_printf (_("%s is away"), lap_coach_title (coach));
-    append_part (text, away);
-  } else {
-    /* Translators: the coach of a class on one date, and the usual one. */
-    append_instead (text, lap_coach_title (coach), usual != NULL ? lap_coach_title (usual) : NULL, _("%1$s for %2$s"));
+    if (has_room (s, day, middle, height))
+      high = middle;
+    else
+      low = middle;
   }
+  return high;
 }
 
-/* That it is on another day or at another time than in other weeks. */
+/* Gives what is left of @room to the narrowest columns, so that they get as alike as they can. */
 static void
-append_moved (const LapOccurrence *o, GString *text)
+spread (Band *band, double room)
 {
-  g_autofree char *was = lap_date_text (MAX (o->was, 1)), *time = lap_time_of_day_text (o->c->start);
-  g_autofree char *moved = NULL;
+  double low = 0, high = room;
 
-  if (o->date != o->was)
-    moved = g_strdup_printf (_("moved from %s"), was);
-  else if (o->start != o->c->start)
-    /* Translators: the usual time of a class that is at another one on this date. */
-    moved = g_strdup_printf (_("not at %s"), time);
-  if (moved != NULL)
-    append_part (text, moved);
+  for (int i = 0; i < 3 * STEPS; i++) {
+    double level = (low + high) / 2, sum = 0;
+
+    for (guint k = 0; k < band->n; k++)
+      sum += MAX (band->widths[k], level);
+    if (sum <= room)
+      low = level;
+    else
+      high = level;
+  }
+  for (guint k = 0; k < band->n; k++)
+    band->widths[k] = MAX (band->widths[k], low);
 }
 
-/* Room, coach and minutes of a class that is held, and what is different on this date; why it isn't of one that isn't. */
-static char *
-about_text (const Sheet *s, const LapOccurrence *o)
+/* Whether the days from @first on go in @band; sets the widths of their columns. */
+static gboolean
+fits_band (const Sheet *s, guint first, gboolean alike, Band *band)
 {
-  g_autofree char *to = o->exception != NULL && o->exception->to != 0 ? lap_date_text (o->exception->to) : NULL;
-  /* Translators: minutes that a class lasts. */
-  g_autofree char *minutes = g_strdup_printf (_("%d\xc2\xa0min"), o->c->minutes);
-  GString *text;
+  double room = for_columns (s, band->n), height = band->bottom - band->top, sum = 0, same;
+  guint weekdays = 0;
 
-  if (o->state == LAP_CANCELLED)
-    return g_strdup (_("Cancelled"));
-  if (o->state == LAP_MOVED_AWAY)
-    return to != NULL ? g_strdup_printf (_("Moved to %s"), to) : g_strdup (_("Moved"));
-  text = g_string_new (NULL);
-  append_room (s, o, text);
-  append_coach (s, o, text);
-  append_part (text, minutes);
-  append_moved (o, text);
-  return g_string_free (text, FALSE);
+  for (guint i = 0; i < band->n; i++) {
+    gboolean later = alike && first + i < WEEKEND;
+
+    weekdays += later;
+    band->widths[i] = later ? 0 : needed_width (s, s->days[first + i], room, height);
+    sum += band->widths[i];
+  }
+  same = weekdays > 0 ? (room - sum) / weekdays : 0;
+  if (sum > room)
+    return FALSE;
+  for (guint i = 0; alike && i < band->n && first + i < WEEKEND; i++) {
+    if (!has_room (s, s->days[first + i], same, height))
+      return FALSE;
+    band->widths[i] = same;
+  }
+  spread (band, room);
+  return TRUE;
 }
 
 static void
-add_entry (Sheet *s, const LapOccurrence *o)
+set_same_width (const Sheet *s, Band *band)
 {
-  g_autofree char *time = lap_time_of_day_text (o->start), *about = about_text (s, o);
-  Entry *entry = g_new0 (Entry, 1);
-
-  entry->time = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY, time);
-  entry->title = lap_wrap_new (s->measure, LAP_WEIGHT_STRONG, lap_class_title (o->c));
-  entry->about = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, about);
-  entry->off = o->state != LAP_HELD;
-  entry->changed = entry->off || (o->date != 0 && (o->exception != NULL || lap_week_is_away (s->week, o->coach, o->date)));
-  entry->crests = entry->off || o->c->strain < 0 ? 0 : o->c->strain + 1;
-  g_ptr_array_add (s->days[o->day].entries, entry);
+  for (guint i = 0; i < band->n; i++)
+    band->widths[i] = for_columns (s, band->n) / band->n;
 }
+
+/* The height of @band with all of the days from @first on. */
+static double
+band_height (const Sheet *s, const Band *band, guint first)
+{
+  double most = 0;
+
+  for (guint i = 0; i < band->n; i++)
+    most = MAX (most, lap_week_column_height (s->days[first + i], &s->look, band->widths[i]));
+  return most;
+}
+
+/* Whether the days go on one page with capitals of @cap in this way. Two bands share the height as they would take it in
+ * columns of the same width. */
+static gboolean
+fits_page (Sheet *s, guint way, double cap)
+{
+  double parts[MOST_BANDS], sum = 0, y = s->top, room;
+  guint first = 0;
+
+  s->n_bands = ways[way].bands;
+  s->look.cap = cap;
+  s->look.beside = ways[way].beside;
+  s->look.brief = ways[way].brief;
+  room = s->bottom - s->top - (s->n_bands - 1) * BAND_GAP * s->unit;
+  for (guint i = 0; i < s->n_bands; i++) {
+    Band *band = &s->bands[i];
+
+    band->n = days_in[s->n_bands - 1][i];
+    set_same_width (s, band);
+    sum += parts[i] = s->n_bands > 1 ? band_height (s, band, first) : 1;
+    first += band->n;
+  }
+  first = 0;
+  for (guint i = 0; i < s->n_bands; i++) {
+    Band *band = &s->bands[i];
+
+    band->top = y;
+    band->bottom = y + room * parts[i] / sum;
+    y = band->bottom + BAND_GAP * s->unit;
+    if (!fits_band (s, first, ways[way].alike, band))
+      return FALSE;
+    first += band->n;
+  }
+  return TRUE;
+}
+
+/* The largest capitals, from @low on, with which the days go on one page in this way; 0 where there are none. */
+static double
+largest_cap (Sheet *s, guint way, double low)
+{
+  double high = s->most;
+
+  if (low > high || !fits_page (s, way, low))
+    return 0;
+  for (int i = 0; i < STEPS; i++) {
+    double middle = (low + high) / 2;
+
+    if (fits_page (s, way, middle))
+      low = middle;
+    else
+      high = middle;
+  }
+  fits_page (s, way, low);
+  return low;
+}
+
+/* Gives the height that is left to the classes, up to what looks well. */
+static void
+breathe (Sheet *s)
+{
+  for (s->look.pad = MOST_PAD; s->look.pad > PAD; s->look.pad -= PAD / 5) {
+    double height = (s->n_bands - 1) * BAND_GAP * s->unit;
+    guint first = 0;
+
+    for (guint i = 0; i < s->n_bands; first += s->bands[i++].n)
+      height += band_height (s, &s->bands[i], first);
+    if (height <= s->bottom - s->top)
+      return;
+  }
+  s->look.pad = PAD;
+}
+
+/* The way that is worth most on the page of @sheets that it is worth least on, of those that reach the aim where some do:
+ * doors beside each other look alike. -1 where not each of them goes on one page. */
+static int
+best_way (GPtrArray *sheets)
+{
+  double aim = lap_cap_height (AIM, LAP_ARC_READABLE), worth = 0, reached = 0;
+  int best = -1;
+
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++) {
+    double enough = worth / ways[i].worth, cap = G_MAXDOUBLE;
+
+    enough = reached >= aim ? MAX (enough, aim) : MIN (enough, aim);
+    for (guint k = 0; k < sheets->len && cap > 0; k++) {
+      Sheet *s = g_ptr_array_index (sheets, k);
+
+      cap = MIN (cap, largest_cap (s, i, MAX (s->least, enough)));
+    }
+    if (cap > 0 && ((cap >= aim && reached < aim) || cap * ways[i].worth > worth)) {
+      worth = cap * ways[i].worth;
+      reached = cap;
+      best = i;
+    }
+  }
+  return best;
+}
+
+static void
+set_columns (Sheet *s, guint n)
+{
+  Band *band = &s->bands[0];
+
+  *band = (Band) { .n = n, .top = s->top, .bottom = s->bottom };
+  set_same_width (s, band);
+}
+
+/* How many columns of the same width the days take. */
+static guint
+count_columns (const Sheet *s)
+{
+  guint columns = 0;
+
+  for (guint i = 0; i < LAP_N_DAYS; i++)
+    columns += lap_week_column_count (s->days[i], &s->look, s->bands[0].widths[0], s->bottom - s->top);
+  return columns;
+}
+
+static gboolean
+are_wide_enough (const Sheet *s)
+{
+  for (guint i = 0; i < LAP_N_DAYS; i++)
+    if (lap_week_column_least (s->days[i], &s->look) > s->bands[0].widths[0])
+      return FALSE;
+  return TRUE;
+}
+
+/* The fewest pages that the least letters allow, with the most columns that do it; there the largest letters that take
+ * no more. */
+static void
+choose_pages (Sheet *s)
+{
+  guint fewest = G_MAXUINT, best = 1;
+
+  s->n_bands = 1;
+  s->look.beside = TRUE;
+  s->look.brief = FALSE;
+  s->look.cap = s->least;
+  for (guint i = 0; i < G_N_ELEMENTS (columns_on); i++) {
+    guint pages;
+
+    set_columns (s, columns_on[i]);
+    pages = (count_columns (s) + columns_on[i] - 1) / columns_on[i];
+    if (are_wide_enough (s) && pages < fewest) {
+      fewest = pages;
+      best = columns_on[i];
+    }
+  }
+  for (s->look.cap = s->most; s->look.cap > s->least; s->look.cap *= STEP) {
+    set_columns (s, best);
+    if (are_wide_enough (s) && count_columns (s) <= fewest * best)
+      return;
+  }
+  s->look.cap = s->least;
+  set_columns (s, best);
+}
+
+/* Head and foot */
+
+/* On the page of a room its name is what people look for. What is read from nearby stands beside it, or under it. */
+static double
+lay_head (const Sheet *s, LapPage *page)
+{
+  double inner = s->width - 2 * s->margin, y = s->margin, u = s->unit;
+  g_autofree char *weekly = lap_week_words_when (s->week, s->monday);
+  g_autofree char *when = s->room != NULL ? g_strdup_printf ("%s\xc2\xa0· %s", s->week->title, weekly) : g_strdup (weekly);
+  g_autoptr (LapWrap) title = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY,
+                                            s->room != NULL ? lap_room_title (s->room) : s->week->title);
+  g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, when);
+  LapType line = { 3.6 * u, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER };
+  LapType large = lap_wrap_largest (title, (LapType) { (s->room != NULL ? 12 : 8) * u, 1.02, LAP_ROLE_INK, LAP_READ_TITLE }, inner, 26 * u, 0.01);
+  LapFit titled = lap_wrap_fit (title, &large, inner), told = lap_wrap_fit (words, &line, inner);
+  gboolean beside = titled.width + told.width + 8 * u <= inner;
+  double words_y = beside ? y + large.cap - line.cap : y + titled.height + 2.5 * u;
+
+  if (page != NULL) {
+    lap_page_begin (page, "H1");
+    lap_wrap_put (title, &large, page, s->margin, y, inner, 0);
+    lap_page_end (page);
+    lap_page_begin (page, "P");
+    lap_wrap_put (words, &line, page, s->margin, words_y, inner, beside ? 1 : 0);
+    lap_page_end (page);
+  }
+  return (beside ? y + titled.height : words_y + told.height) + 2.5 * u;
+}
+
+/* What the crests mean, in one line that ends at @end; returns where it starts. Without @page it is only measured. */
+static double
+lay_legend (const Sheet *s, LapPage *page, double end, double y)
+{
+  LapType type = { 3 * s->unit, 1.2, LAP_ROLE_INK, LAP_READ_OTHER };
+  double x = end;
+
+  for (guint i = lap_strains.n; i > 0; i--) {
+    g_autoptr (LapWrap) word = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, lap_words_label (&lap_strains, i - 1));
+    double width = lap_wrap_fit (word, &type, G_MAXINT).width + 0.1, crests = lap_crests_put (NULL, i, type.cap, 0, 0);
+
+    x -= width + crests;
+    if (page != NULL) {
+      lap_crests_put (page, i, type.cap, x, y);
+      lap_wrap_put (word, &type, page, x + crests, y, width, 0);
+    }
+    x -= i > 1 ? 5 * s->unit : 0;
+  }
+  return x;
+}
+
+static double
+lay_foot (const Sheet *s, LapPage *page, double y)
+{
+  double u = s->unit, end = s->width - s->margin, top = y;
+  double start = lay_legend (s, NULL, end, 0), wide = start - s->margin - 8 * u;
+  g_autofree char *safety = g_strdup_printf ("%s %s", lap_safety_first (), lap_safety_more ());
+  g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, safety);
+  LapType type = { 2.6 * u, 1.25, LAP_ROLE_INK2, LAP_READ_SAFETY }, strong = { 2.6 * u, 1.25, LAP_ROLE_INK2, 0 };
+  double words_height = lap_wrap_fit (words, &type, wide).height;
+
+  y += 2.5 * u;
+  if (page != NULL) {
+    lap_page_rule (page, s->margin, top, end - s->margin, 0.4 * u, LAP_ROLE_INK);
+    lap_page_begin (page, "P");
+    lap_wrap_put (words, &type, page, s->margin, y, wide, 0);
+    lay_legend (s, page, end, y);
+    if (page->label != NULL)
+      lap_text_put (s->measure, LAP_WEIGHT_STRONG, page->label, &strong, page, start, y + 6 * u, end - start, 1);
+    lap_page_end (page);
+  }
+  return y + MAX (words_height, 9 * u) - top;
+}
+
+/* Days */
 
 static void
 read_days (Sheet *s)
 {
   g_autoptr (GArray) all = lap_occurrences_new (s->week, s->monday);
 
-  for (int i = 0; i < LAP_N_DAYS; i++) {
-    Day *day = &s->days[i];
-    int date = s->monday != 0 ? s->monday + i : 0;
-    g_autofree char *text = date != 0 ? lap_date_text (date) : NULL;
-    LapSpan span;
-    gboolean closed = !lap_week_open (s->week, i, &span) || (date != 0 && lap_week_is_closed (s->week, date));
-
-    day->name = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY, lap_words_label (&lap_days, i));
-    day->date = text != NULL ? lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, text) : NULL;
-    day->empty = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, closed ? _("Closed") : _("No classes"));
-    day->entries = g_ptr_array_new_with_free_func (entry_free);
-    day->next = 0;
-  }
-  for (guint i = 0; i < all->len; i++) {
-    const LapOccurrence *o = lap_occurrence_nth (all, i);
-
-    if (o->state != LAP_HOUSE_CLOSED && (s->room == NULL || g_strcmp0 (o->room, s->room->id) == 0))
-      add_entry (s, o);
-  }
-}
-
-static void
-clear_days (Sheet *s)
-{
-  for (int i = 0; i < LAP_N_DAYS; i++) {
-    lap_wrap_free (s->days[i].name);
-    g_clear_pointer (&s->days[i].date, lap_wrap_free);
-    lap_wrap_free (s->days[i].empty);
-    g_ptr_array_unref (s->days[i].entries);
-  }
-}
-
-/* Days. With @page NULL nothing is put, to ask for heights. */
-
-/* @n crests of @width in a row, beside a line with capitals of @cap at @y. */
-static void
-put_crests (LapPage *page, guint n, double width, double cap, double x, double y)
-{
-  for (guint i = 0; i < n; i++)
-    lap_page_sign (page, LAP_SIGN_CREST, x + i * width, y + cap * 0.15, width, cap * 0.7,
-                   LAP_ROLE_EFFORT)->thick = width * 0.15;
-}
-
-/* The width of a crest beside the time of @entry: room for three of the same size in each column. */
-static double
-crest_width (const Sheet *s, const Entry *entry)
-{
-  LapType type = time_type (s, FALSE);
-
-  if (s->apart)
-    return s->cap * CREST * ABOUT;
-  return MIN (s->cap * CREST, (s->column - lap_wrap_fit (entry->time, &type, 1e6).width - s->cap * 0.4) / lap_strains.n);
-}
-
-static double
-lay_entry (const Sheet *s, const Entry *entry, LapPage *page, double x, double y)
-{
-  LapType time = time_type (s, entry->off), title = title_type (s, entry), about = about_type (s, entry);
-  double top = y, crest = crest_width (s, entry), side = x + s->column - entry->crests * crest, about_height;
-
-  y += s->cap * PAD;
-  if (page != NULL) {
-    lap_page_begin (page, "P");
-    lap_wrap_put (entry->time, &time, page, x, y, s->column, 0);
-    if (!s->apart)
-      put_crests (page, entry->crests, crest, s->cap, side, y);
-    lap_wrap_put (entry->title, &title, page, x, y + s->cap * 1.45, s->column, 0);
-  }
-  y += s->cap * 1.45 + lap_wrap_fit (entry->title, &title, s->column).height + s->cap * 0.3;
-  about_height = lap_wrap_fit (entry->about, &about, s->column).height;
-  if (page != NULL) {
-    lap_wrap_put (entry->about, &about, page, x, y, s->column, 0);
-    if (s->apart)
-      put_crests (page, entry->crests, crest, s->cap * ABOUT, x, y + about_height);
-    lap_page_end (page);
-  }
-  return y + about_height + (s->apart && entry->crests > 0 ? s->cap * APART : 0) + s->cap * PAD - top;
-}
-
-/* The letters of the days' names: all the same, as large as the widest allows. */
-static LapType
-name_type (const Sheet *s)
-{
-  LapType type = { s->cap * 0.95, 1, LAP_ROLE_INK, LAP_READ_TITLE };
-
   for (int i = 0; i < LAP_N_DAYS; i++)
-    type = lap_wrap_largest (s->days[i].name, type, s->column - s->cap * 0.6, s->cap * 2, 0.01);
-  return type;
+    s->days[i] = lap_week_column_new (s->measure, s->week, s->room, i, s->monday != 0 ? s->monday + i : 0, all);
 }
 
-static double
-lay_day_head (const Sheet *s, const Day *day, LapPage *page, double x, double y)
-{
-  LapType name = name_type (s), date = { name.cap * 0.7, 1, LAP_ROLE_INK2, LAP_READ_OTHER };
-  double pad = s->cap * 0.5, inset = s->cap * 0.3, height = 2 * pad + name.cap;
-
-  if (day->date != NULL)
-    height += pad * 0.8 + date.cap;
-  if (page == NULL)
-    return height;
-  lap_page_box (page, x, y, s->column, height, LAP_ROLE_SHADE);
-  lap_page_begin (page, "H2");
-  lap_wrap_put (day->name, &name, page, x + inset, y + pad, s->column - inset, 0);
-  if (day->date != NULL)
-    lap_wrap_put (day->date, &date, page, x + inset, y + pad * 1.8 + name.cap, s->column - inset, 0);
-  lap_page_end (page);
-  return height;
-}
-
-/* Puts what is left of @day in its column, as much as fits; at least one class. */
-static void
-put_day (const Sheet *s, Day *day, LapPage *page, double x)
-{
-  double y = s->top + lay_day_head (s, day, page, x, s->top);
-  LapType quiet = { s->cap * ABOUT, 1.15, LAP_ROLE_INK2, LAP_READ_OTHER };
-  guint first = day->next;
-
-  if (day->entries->len == 0)
-    lap_wrap_put (day->empty, &quiet, page, x, y + s->cap * PAD, s->column, 0);
-  for (; day->next < day->entries->len; day->next++) {
-    const Entry *entry = g_ptr_array_index (day->entries, day->next);
-    double height = lay_entry (s, entry, NULL, x, y);
-
-    if (y + height > s->bottom && day->next > first)
-      break;
-    if (day->next > first)
-      lap_page_rule (page, x, y, s->column, 0.3 * s->unit, LAP_ROLE_LINE);
-    lay_entry (s, entry, page, x, y);
-    y += height;
-  }
-}
-
-/* Whether times have room, with crests beside them or alone. */
-static gboolean
-is_wide_enough (const Sheet *s)
-{
-  LapType type = time_type (s, FALSE);
-
-  for (int i = 0; i < LAP_N_DAYS; i++)
-    for (guint k = 0; k < s->days[i].entries->len; k++) {
-      const Entry *entry = g_ptr_array_index (s->days[i].entries, k);
-
-      if (s->apart ? lap_wrap_fit (entry->time, &type, 1e6).width > s->column
-                   : crest_width (s, entry) < s->cap * LEAST_CREST)
-        return FALSE;
-    }
-  return TRUE;
-}
-
-/* How many columns the days take. */
+/* What is next in @band, from day @i on, its top at @y; returns the day that isn't done after it. */
 static guint
-count_columns (const Sheet *s)
+put_band (const Sheet *s, const Band *band, guint i, double y, LapPages *pages, LapPage *page)
 {
-  guint columns = 0;
-
-  for (int i = 0; i < LAP_N_DAYS; i++) {
-    const Day *day = &s->days[i];
-    double head = s->top + lay_day_head (s, day, NULL, 0, 0), y = head;
-
-    columns++;
-    for (guint k = 0; k < day->entries->len; k++) {
-      double height = lay_entry (s, g_ptr_array_index (day->entries, k), NULL, 0, 0);
-
-      if (y + height > s->bottom && y > head) {
-        columns++;
-        y = head;
-      }
-      y += height;
-    }
-  }
-  return columns;
-}
-
-static void
-set_columns (Sheet *s, guint n)
-{
-  s->n = n;
-  s->column = (s->width - 2 * s->margin - (n - 1) * COLUMN_GAP * s->unit) / n;
-}
-
-/* The largest capitals with which the days take no more than @columns, between what is sound and what is enough. */
-static double
-largest_cap (Sheet *s, gboolean apart, guint columns)
-{
-  double most = lap_cap_height (READS_FROM, LAP_ARC_READABLE) * s->unit;
-
-  s->apart = apart;
-  for (s->cap = most; s->cap > most * LEAST_SCALE; s->cap *= STEP)
-    if (is_wide_enough (s) && count_columns (s) <= columns)
-      return s->cap;
-  return most * LEAST_SCALE;
-}
-
-/* The fewest pages that letters of the least sound size allow, with the most columns that do it; there the largest
- * letters that take no more. */
-static void
-choose_size (Sheet *s)
-{
-  double most = lap_cap_height (READS_FROM, LAP_ARC_READABLE) * s->unit;
-  guint fewest = G_MAXUINT, best = 1;
-  double beside, apart;
-
-  s->cap = most * LEAST_SCALE;
-  s->apart = FALSE;
-  for (guint i = 0; i < G_N_ELEMENTS (columns_on); i++) {
-    guint pages;
-
-    set_columns (s, columns_on[i]);
-    pages = (count_columns (s) + s->n - 1) / s->n;
-    if (is_wide_enough (s) && pages < fewest) {
-      fewest = pages;
-      best = s->n;
-    }
-  }
-  set_columns (s, best);
-  apart = largest_cap (s, TRUE, fewest * best);
-  beside = largest_cap (s, FALSE, fewest * best);
-  s->apart = apart > beside;
-  s->cap = MAX (apart, beside);
-}
-
-/* Head and foot */
-
-static char *
-when_text (const Sheet *s)
-{
-  g_autofree char *from = s->week->from != 0 ? lap_date_text (s->week->from) : NULL;
-  g_autofree char *until = s->week->until != 0 ? lap_date_text (s->week->until) : NULL;
-  g_autofree char *monday = s->monday != 0 ? lap_date_text (s->monday) : NULL;
-  g_autofree char *sunday = s->monday != 0 ? lap_date_text (s->monday + LAP_DAY_SUN) : NULL;
-
-  if (monday != NULL)
-    /* Translators: the first and the last date of a week. */
-    return g_strdup_printf (_("Classes from %s to %s"), monday, sunday);
-  if (from != NULL && until != NULL)
-    return g_strdup_printf (_("Classes every week from %s until %s"), from, until);
-  return from != NULL ? g_strdup_printf (_("Classes every week from %s on"), from) : g_strdup (_("Classes every week"));
-}
-
-/* On the page of a room its name is what people look for. */
-static double
-lay_head (const Sheet *s, LapPage *page)
-{
-  double inner = s->width - 2 * s->margin, y = s->margin, u = s->unit;
-  g_autofree char *weekly = when_text (s);
-  g_autofree char *when = s->room != NULL ? g_strdup_printf ("%s\xc2\xa0· %s", s->week->title, weekly) : g_strdup (weekly);
-  g_autoptr (LapWrap) title = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY,
-                                            s->room != NULL ? lap_room_title (s->room) : s->week->title);
-  g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, when);
-  LapType large = { 9 * u, 1.02, LAP_ROLE_INK, LAP_READ_TITLE };
-  LapType line = { 4.6 * u, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER };
-  LapType fitted = lap_wrap_largest (title, large, inner, 26 * u, 0.01);
-
-  if (page != NULL) {
-    lap_page_begin (page, "H1");
-    lap_wrap_put (title, &fitted, page, s->margin, y, inner, 0);
-    lap_page_end (page);
-  }
-  y += lap_wrap_fit (title, &fitted, inner).height + 3 * u;
-  if (page != NULL) {
-    lap_page_begin (page, "P");
-    lap_wrap_put (words, &line, page, s->margin, y, inner, 0);
-    lap_page_end (page);
-  }
-  return y + lap_wrap_fit (words, &line, inner).height + 5 * u;
-}
-
-/* What the crests mean, in one line. */
-static void
-put_legend (const Sheet *s, LapPage *page, double y)
-{
-  LapType type = { 3.2 * s->unit, 1.2, LAP_ROLE_INK, LAP_READ_OTHER };
   double x = s->margin;
 
-  for (guint i = 0; i < lap_strains.n; i++) {
-    g_autoptr (LapWrap) word = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, lap_words_label (&lap_strains, i));
-    double width = lap_wrap_fit (word, &type, 1e6).width + 0.1;
-
-    put_crests (page, i + 1, type.cap * CREST, type.cap, x, y);
-    x += (i + 1) * type.cap * CREST + type.cap * 0.5;
-    lap_wrap_put (word, &type, page, x, y, width, 0);
-    x += width + 5 * s->unit;
+  for (guint k = 0; k < band->n && i < LAP_N_DAYS; k++) {
+    if (lap_week_column_is_new (s->days[i]))
+      lap_pages_outline (pages, s->room != NULL, lap_words_label (&lap_days, i), y);
+    lap_week_column_put (s->days[i], &s->look, page, x, y, band->widths[k], y + band->bottom - band->top);
+    x += band->widths[k] + column_gap (s);
+    i += lap_week_column_is_done (s->days[i]);
   }
+  return i;
 }
 
-static double
-lay_foot (const Sheet *s, LapPage *page, double y)
+/* The days in columns, as many on a page as there is room for; a day that is too long for one takes the next, too. A
+ * second band follows right under the first. */
+static void
+put_days (const Sheet *s, LapPages *pages)
 {
-  double inner = s->width - 2 * s->margin, wide = inner * 0.86, u = s->unit, top = y;
-  g_autofree char *safety = g_strdup_printf ("%s %s", lap_safety_first (), lap_safety_more ());
-  g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, safety);
-  LapType type = { 2.7 * u, 1.25, LAP_ROLE_INK2, LAP_READ_SAFETY }, strong = { 2.7 * u, 1.25, LAP_ROLE_INK2, 0 };
+  for (guint i = 0; i < LAP_N_DAYS;) {
+    LapPage *page = lap_pages_add (pages, s->width, s->height);
+    double y = s->top;
 
-  y += 2.5 * u;
-  if (page != NULL) {
-    lap_page_rule (page, s->margin, top, inner, 0.4 * u, LAP_ROLE_INK);
-    lap_page_begin (page, "P");
-    put_legend (s, page, y);
-    lap_wrap_put (words, &type, page, s->margin, y + 6.5 * u, wide, 0);
-    if (page->label != NULL)
-      lap_text_put (s->measure, LAP_WEIGHT_STRONG, page->label, &strong, page, s->margin + inner * 0.88, y + 6.5 * u,
-                    inner * 0.12, 1);
+    if (i == 0 && lap_week_column_is_new (s->days[0]) && s->room != NULL)
+      lap_pages_outline (pages, 0, lap_room_title (s->room), 0);
+    lap_page_begin (page, "Sect");
+    lay_head (s, page);
+    for (guint k = 0; k < s->n_bands; k++) {
+      const Band *band = &s->bands[k];
+      guint first = i;
+
+      i = put_band (s, band, first, y, pages, page);
+      y += s->n_bands > 1 ? band_height (s, band, first) + BAND_GAP * s->unit : 0;
+    }
     lap_page_end (page);
   }
-  return y + 6.5 * u + lap_wrap_fit (words, &type, wide).height - top;
 }
 
-/* The days in columns, as many on a page as there is room for; a day that is too long for one takes the next, too. */
-static void
-put_days (Sheet *s, LapPages *pages)
+/* A sheet for @room, NULL for all rooms together. */
+static Sheet *
+sheet_new (const LapWeek *week, const LapRoom *room, int date, const LapSheetOptions *options, const LapMeasure *measure)
 {
-  LapPage *page = NULL;
-  guint column = 0;
+  Sheet *s = g_new0 (Sheet, 1);
+
+  s->week = week;
+  s->room = room;
+  s->measure = measure;
+  s->monday = date != 0 ? lap_date_monday (date) : 0;
+  lap_paper_size (options, &s->width, &s->height);
+  s->unit = MIN (s->width, s->height) / 297;
+  s->margin = 10 * s->unit;
+  s->top = lay_head (s, NULL);
+  s->bottom = s->height - s->margin - lay_foot (s, NULL, 0) - s->unit;
+  s->most = lap_cap_height (MOST, LAP_ARC_READABLE) * s->unit;
+  s->least = lap_cap_height (LEAST, LAP_ARC_READABLE) * s->unit;
+  s->look.unit = s->unit;
+  s->look.pad = PAD;
+  s->look.highest = s->height * HIGHEST;
+  read_days (s);
+  return s;
+}
+
+static void
+sheet_free (gpointer data)
+{
+  Sheet *s = data;
 
   for (guint i = 0; i < LAP_N_DAYS; i++)
-    do {
-      if (column % s->n == 0) {
-        if (page != NULL)
-          lap_page_end (page);
-        page = lap_pages_add (pages, s->width, s->height);
-        lap_page_begin (page, "Sect");
-        lay_head (s, page);
-      }
-      if (column == 0 && s->room != NULL)
-        lap_pages_outline (pages, 0, lap_room_title (s->room), 0);
-      if (s->days[i].next == 0)
-        lap_pages_outline (pages, s->room != NULL, lap_words_label (&lap_days, i), s->top);
-      put_day (s, &s->days[i], page, s->margin + column % s->n * (s->column + COLUMN_GAP * s->unit));
-      column++;
-    } while (s->days[i].next < s->days[i].entries->len);
-  lap_page_end (page);
-}
-
-/* All pages of a room, or of all rooms together. */
-static void
-put_sheet (Sheet *s, LapPages *pages)
-{
-  s->top = lay_head (s, NULL);
-  s->bottom = s->height - s->margin - lay_foot (s, NULL, 0);
-  read_days (s);
-  choose_size (s);
-  put_days (s, pages);
-  clear_days (s);
-}
-
-static gboolean
-has_rooms (const LapWeek *week, const LapSheetOptions *options)
-{
-  return options->by_room && lap_list_n (week->rooms) > 0;
+    lap_week_column_free (s->days[i]);
+  g_free (s);
 }
 
 LapPages *
 lap_week_sheet_build (const LapWeek *week, int date, const LapSheetOptions *options, const LapMeasure *measure)
 {
   g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
+  g_autoptr (GPtrArray) sheets = g_ptr_array_new_with_free_func (sheet_free);
   LapPages *pages = lap_pages_new (week->title, NULL, catalogue);
-  Sheet s = { .week = week, .options = options, .measure = measure };
+  const Sheet *first;
+  int way;
 
-  s.monday = date != 0 ? lap_date_monday (date) : 0;
-  lap_paper_size (options, &s.width, &s.height);
-  s.unit = MIN (s.width, s.height) / 297;
-  s.margin = 12 * s.unit;
-  for (guint i = 0; has_rooms (week, options) && i < lap_list_n (week->rooms); i++) {
-    s.room = lap_list_nth (week->rooms, i);
-    put_sheet (&s, pages);
+  for (guint i = 0; options->by_room && i < lap_list_n (week->rooms); i++)
+    g_ptr_array_add (sheets, sheet_new (week, lap_list_nth (week->rooms, i), date, options, measure));
+  if (sheets->len == 0)
+    g_ptr_array_add (sheets, sheet_new (week, NULL, date, options, measure));
+  way = best_way (sheets);
+  for (guint i = 0; i < sheets->len; i++) {
+    Sheet *s = g_ptr_array_index (sheets, i);
+
+    if (way >= 0 && largest_cap (s, way, s->least) > 0)
+      breathe (s);
+    else
+      choose_pages (s);
+    put_days (s, pages);
   }
-  if (!has_rooms (week, options))
-    put_sheet (&s, pages);
+  first = g_ptr_array_index (sheets, 0);
   for (guint i = 0; i < lap_pages_n (pages); i++) {
     LapPage *page = lap_pages_nth (pages, i);
 
     if (lap_pages_n (pages) > 1)
       page->label = g_strdup_printf (_("%u of %u"), i + 1, lap_pages_n (pages));
-    lay_foot (&s, page, s.bottom);
+    lay_foot (first, page, first->bottom + first->unit);
   }
   return pages;
 }

@@ -124,7 +124,7 @@ test_rooms (void)
   g_autoptr (LapWeek) week = NULL;
   g_autofree char *text = NULL;
 
-  for (int i = 0; i < 8; i++)
+  for (int i = 0; i < 16; i++)
     g_string_append_printf (json, "%s{'id': 'c%d', 'title': 'Kilometre %d', 'kind': 'k', 'minutes': 45, 'day': 'mon', "
                             "'start': '%02d:00', 'room': '%s', 'coach': 'm'}", i > 0 ? ", " : "", i, i, 6 + i,
                             i % 2 ? "r" : "y");
@@ -139,7 +139,7 @@ test_rooms (void)
   g_assert_cmpfloat (lap_pages_cap (rooms, LAP_READ_NAME), >, 1.4 * lap_pages_cap (all, LAP_READ_NAME));
   find (rooms, "Loft"); /* its first page is the first room's */
   text = face_text (rooms);
-  for (int i = 0; i < 8; i++) {
+  for (int i = 0; i < 16; i++) {
     g_autofree char *name = g_strdup_printf ("Kilometre %d ", i);
 
     g_assert_nonnull (strstr (text, name));
@@ -147,7 +147,39 @@ test_rooms (void)
   for (guint i = 0; i < lap_pages_n (rooms); i++)
     lap_page_mirror (lap_pages_nth (rooms, i));
   face_check_pages (rooms);
-  g_assert_cmpfloat (find (rooms, "Monday")->x, >, find (rooms, "Tuesday")->x);
+  g_assert_cmpfloat (find (rooms, "Mon")->x, >, find (rooms, "Tue")->x);
+}
+
+static double
+right_end (const LapPages *pages, const char *text)
+{
+  const LapMark *mark = find (pages, text);
+
+  return mark->x + mark->width;
+}
+
+/* A day gets the width that it needs and no more height than there is: beside a Monday of twelve classes with long names
+ * the other days are narrow, and all of it is on one page. What is called short is read by that: minutes, too. */
+static void
+test_widths (void)
+{
+  g_autoptr (GString) json = g_string_new ("{" HEAD ", 'classes': [" CLASS ("t", "Row", "tue", "12:00"));
+  g_autoptr (LapPages) pages = NULL;
+  g_autofree char *text = NULL;
+  double monday, tuesday;
+
+  for (int i = 0; i < 12; i++)
+    g_string_append_printf (json, ", {'id': 'c%d', 'title': 'Kilometre after kilometre', 'kind': 'k', 'minutes': 45, "
+                            "'day': 'mon', 'start': '%02d:00', 'room': 'r', 'coach': 'm'}", i, 7 + i);
+  g_string_append (json, "]}");
+  pages = build (json->str, NULL, LAP_PAPER_A3, TRUE);
+  text = face_text (pages);
+  g_assert_cmpuint (lap_pages_n (pages), ==, 1);
+  monday = find (pages, "Tue")->x - find (pages, "Mon")->x;
+  tuesday = find (pages, "Wed")->x - find (pages, "Tue")->x;
+  g_assert_cmpfloat (monday, >, 1.5 * tuesday);
+  g_assert_cmpfloat (right_end (pages, "Row"), <, find (pages, "Wed")->x);
+  g_assert_nonnull (strstr (text, "45\xe2\x80\xb2"));
 }
 
 /* Many classes on large paper: a long day takes more columns, and the pages are full. 40 classes a day of 5, of which no
@@ -208,5 +240,6 @@ main (int argc, char **argv)
   g_test_add_func ("/week-sheet/flow", test_flow);
   g_test_add_func ("/week-sheet/much", test_much);
   g_test_add_func ("/week-sheet/rooms", test_rooms);
+  g_test_add_func ("/week-sheet/widths", test_widths);
   return g_test_run ();
 }

@@ -78,13 +78,62 @@ def pieces(tap, folder):
     tap.check('every day is on some piece', [d for d in ('Monday', 'Wednesday', 'Friday', 'Sunday') if d not in text])
 
 
+def told(pdf, *options):
+    """From where names read, metres, as the command says it."""
+    out = run(PROGRAM, 'print', DEMO, '--sheet', 'week', *options, '--distances', '-o', pdf).decode()
+    return float(re.search(r'Names: reads from [\d.]+ m \(capitals of ([\d.]+) mm\)', out).group(1)) / CAP_AT_ONE_METRE
+
+
+# NUREG-0700 1.3.1-4: H = 6.283 D A / 21600 under A minutes of arc; 16 are the least for reading.
+CAP_AT_ONE_METRE = 6.283 * 1000 * 16 / 21600
+
+# What the demo's week of 48 classes in 3 rooms is read from, at least: the paper, how many pages, metres.
+READS = [
+    (['--paper', 'A4'], 1, 0.95), (['--paper', 'A4', '--landscape'], 1, 0.95),
+    (['--paper', 'A4', '--by-room'], 3, 1.5), (['--paper', 'A4', '--by-room', '--landscape'], 3, 1.5),
+    (['--paper', 'A3'], 1, 1.35), (['--paper', 'A3', '--landscape'], 1, 1.35),
+    (['--paper', 'A3', '--by-room'], 3, 2), (['--paper', 'A3', '--by-room', '--landscape'], 3, 2),
+    (['--paper', 'A2'], 1, 2), (['--paper', 'A2', '--landscape'], 1, 2),
+]
+
+
+def ink_heights(pdf, pattern, dpi=200):
+    """Height (mm) of what is drawn of each word of the first page that is like @pattern: poppler's own pixels, in a box
+    that is as high as poppler says the word is."""
+    found = run('pdftotext', '-bbox', '-l', '1', pdf, '-').decode()
+    run('pdftoppm', '-r', dpi, '-l', '1', '-gray', '-singlefile', pdf, pdf.with_suffix(''))
+    head, size, _, data = pdf.with_suffix('.pgm').read_bytes().split(b'\n', 3)
+    width = int(size.split()[0])
+    heights = []
+    for *box, word in re.findall(r'xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="([\d.]+)">(.*?)</word>', found):
+        if re.fullmatch(pattern, word):
+            left, top, right, bottom = (round(float(edge) * dpi / 72) for edge in box)
+            rows = [y for y in range(top, bottom) if min(data[y * width + left:y * width + right]) < 128]
+            heights.append((rows[-1] - rows[0] + 1) * 25.4 / dpi)
+    return heights
+
+
+def distances(tap, week, folder):
+    placed = sum(1 for c in week['classes'] if 'day' in c)
+    for options, count, least in READS:
+        name = ' '.join(options).replace('--', '')
+        metres = told(folder / 'read.pdf', *options)
+        tap.equal(f'{name}: pages', pages(folder / 'read.pdf')[0], count)
+        tap.check(f'{name}: reads from {least} m at least', [] if metres >= least else [metres])
+    for options in (['--paper', 'A2'], ['--paper', 'A3', '--landscape']):
+        metres = told(folder / 'read.pdf', *options)
+        times = ink_heights(folder / 'read.pdf', r'\d\d:\d\d')
+        # Figures are about as high as capitals: within 4 hundredths in the faces that are used, and a pixel.
+        drawn = min(times) / CAP_AT_ONE_METRE
+        tap.check(f'{" ".join(options)}: times are drawn as high as it is said',
+                  [] if len(times) == placed and abs(drawn / metres - 1) < 0.05 else [len(times), drawn, metres])
+
+
 def rooms(tap, week, folder):
-    reads = {}
-    for name, more in (('all', []), ('rooms', ['--by-room'])):
-        told = run(PROGRAM, 'print', DEMO, *SHEETS['week'], *more, '--distances', '-o', folder / f'{name}.pdf').decode()
-        reads[name] = float(re.search(r'Names: reads from ([\d.]+) m', told).group(1))
+    alone, together = (told(folder / f'{name}.pdf', *SHEETS['week'][2:], *more)
+                       for name, more in (('rooms', ['--by-room']), ('all', [])))
     tap.equal('a page for each room', pages(folder / 'rooms.pdf')[0], len(week['rooms']))
-    tap.check('which reads from half as far again at least', [] if reads['rooms'] >= 1.5 * reads['all'] else [reads])
+    tap.check('which reads from half as far again at least', [] if alone >= 1.5 * together else [alone, together])
     for n, room in enumerate(week['rooms'], 1):
         text = run('pdftotext', '-f', n, '-l', n, '-layout', folder / 'rooms.pdf', '-').decode()
         wanted = sum(1 for c in week['classes'] if c.get('room') == room['id'] and 'day' in c)
@@ -101,6 +150,7 @@ def main():
         inks(tap, folder)
         pieces(tap, folder)
         rooms(tap, week, folder)
+        distances(tap, week, folder)
     tap.done()
 
 

@@ -143,6 +143,17 @@ print_distances (const LapPages *pages)
   }
 }
 
+/* What to print instead, so that names read from as far as they are to. */
+static void
+print_larger (const LapWeek *week, const Wish *wish)
+{
+  LapSheetOptions larger;
+
+  if (lap_week_sheet_larger (wish->week_sheet, week, wish->date, &wish->options, &larger))
+    g_print (_("Names would read from %.1f m with --paper %s%s\n"), wish->week_sheet->aim,
+             lap_words_id (&lap_papers, larger.paper), larger.by_room ? " --by-room" : "");
+}
+
 /* Whether @file is what the sheet shows; FALSE after a line about what it is instead. One that can't be read passes: why
  * is said where it is read. */
 static gboolean
@@ -159,18 +170,17 @@ suits (const char *file, const Wish *wish)
   return FALSE;
 }
 
-/* The pages of the session or week @file; NULL after a line about why there are none. */
+/* The pages of the session or week @file, of a week with what it is in @week; NULL after a line about why there are none. */
 static LapPages *
-build_pages (const char *file, const Wish *wish)
+build_pages (const char *file, const Wish *wish, LapWeek **week)
 {
   g_autoptr (LapTimeline) timeline = NULL;
-  g_autoptr (LapWeek) week = NULL;
 
   if (!suits (file, wish))
     return NULL;
   if (wish->week_sheet != NULL) {
-    week = lap_cli_week (file);
-    return week != NULL ? lap_week_sheet_pages (wish->week_sheet, week, wish->date, &wish->options) : NULL;
+    *week = lap_cli_week (file);
+    return *week != NULL ? lap_week_sheet_pages (wish->week_sheet, *week, wish->date, &wish->options) : NULL;
   }
   timeline = lap_cli_timeline (file);
   return timeline != NULL ? lap_sheet_build (wish->sheet, timeline, &wish->options) : NULL;
@@ -179,7 +189,8 @@ build_pages (const char *file, const Wish *wish)
 static int
 print_sheet (const char *file, const Wish *wish, const char *out)
 {
-  g_autoptr (LapPages) pages = build_pages (file, wish);
+  g_autoptr (LapWeek) week = NULL;
+  g_autoptr (LapPages) pages = build_pages (file, wish, &week);
   g_autoptr (GBytes) bytes = NULL;
   GError *error = NULL;
 
@@ -187,8 +198,11 @@ print_sheet (const char *file, const Wish *wish, const char *out)
     return LAP_ERROR_INVALID;
   bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
                           : lap_pages_print (pages, wish->options.ink, &error);
-  if (bytes != NULL && wish->distances)
+  if (bytes != NULL && wish->distances) {
     print_distances (pages);
+    if (week != NULL)
+      print_larger (week, wish);
+  }
   return bytes != NULL ? lap_cli_write (out, bytes) : lap_cli_fail (error);
 }
 

@@ -200,7 +200,7 @@ lay_entry (const LapWeekLook *look, const Entry *entry, LapPage *page, double x,
   y += lap_wrap_fit (entry->title, &title, width).height + look->cap * UNDER;
   if (page != NULL) {
     lap_crests_put (page, entry->crests, about.cap, x, y);
-    lap_wrap_put (about_of (look, entry), &about, page, x, y, width, 0);
+    lap_wrap_put (about_of (look, entry), &about, page, x, y, balanced (about_of (look, entry), &about, width), 0);
     lap_page_end (page);
   }
   return y + lap_wrap_fit (about_of (look, entry), &about, width).height + look->cap * look->pad - top;

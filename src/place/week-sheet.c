@@ -8,7 +8,6 @@
 
 #include <glib/gi18n-lib.h>
 
-#define AIM        2.0  /* m that names are to be read from, on any paper */
 #define MOST       3.0  /* m that names are read from at most, on A3; in proportion on other paper */
 #define LEAST      0.8  /* likewise; smaller letters are worth another page */
 #define STEPS      10   /* of halving, when a size or a width is looked for */
@@ -246,7 +245,7 @@ breathe (Sheet *s)
 static int
 best_way (GPtrArray *sheets)
 {
-  double aim = lap_cap_height (AIM, LAP_ARC_READABLE), worth = 0, reached = 0;
+  double aim = lap_cap_height (LAP_WEEK_SHEET_AIM, LAP_ARC_READABLE), worth = 0, reached = 0;
   int best = -1;
 
   for (guint i = 0; i < G_N_ELEMENTS (ways); i++) {

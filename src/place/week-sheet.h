@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The week on the wall: a column for each day, its classes in order of time with title, room, coach, minutes and how
- * hard they are. The letters are as large as fit on one page; where they would be too small to be read, the days go
- * over more pages, and a day that is too long for its column takes the next, too. Or a page for each room, with the
- * larger letters that its fewer classes allow.
+ * hard they are. The letters are as large as fit on one page: of several ways to put the days there the calmest is
+ * taken that is large enough. Where letters would be too small to be read, the days go over more pages, and a day that
+ * is too long for its column takes the next, too. Or a page for each room, with the larger letters that its fewer
+ * classes allow.
  */
 #pragma once
 
@@ -12,6 +13,9 @@
 #include "place/paper.h"
 
 G_BEGIN_DECLS
+
+/* Metres that names are to be read from. Where letters that large go on the paper, they are that large. */
+#define LAP_WEEK_SHEET_AIM 2.0
 
 /* The week that @date lies in, with what is different then; the week as it always is for 0. */
 LapPages *lap_week_sheet_build (const LapWeek         *week,

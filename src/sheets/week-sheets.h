@@ -18,6 +18,7 @@ typedef struct {
   const char *title;   /* marked for translation, not yet translated */
   const char *purpose; /* likewise: where it hangs */
   gboolean    dated;   /* it makes no sense without a date */
+  double      aim;     /* metres that its names are to be read from; 0 = from where they happen to be */
   LapPages *(*build) (const LapWeek *week, int date, const LapSheetOptions *options, const LapMeasure *measure);
 } LapWeekSheet;
 
@@ -31,5 +32,16 @@ LapPages           *lap_week_sheet_pages (const LapWeekSheet    *sheet,
                                           const LapWeek         *week,
                                           int                    date,
                                           const LapSheetOptions *options);
+
+/* What to ask for instead of @options so that the names of @sheet read from where they are to: the smallest paper that
+ * does it, a page for each room or not. FALSE where they read from there as it is, or on no paper. */
+gboolean            lap_week_sheet_larger (const LapWeekSheet    *sheet,
+                                          const LapWeek         *week,
+                                          int                    date,
+                                          const LapSheetOptions *options,
+                                          LapSheetOptions       *larger);
+
+/* "A3, a page for each room". Free with g_free(). */
+char               *lap_week_sheet_words (const LapSheetOptions *options);
 
 G_END_DECLS

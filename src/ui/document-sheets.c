@@ -27,14 +27,34 @@ lap_document_sheets_nth (LapDocument *document, guint n)
   return &rows[n];
 }
 
+/* The row of a week's @sheet, NULL of a session, and in @date the date that it is of. */
+static const LapWeekSheet *
+week_sheet (LapDocument *document, const LapSheet *sheet, int *date)
+{
+  const LapWeekSheet *row = lap_document_week (document) != NULL ? lap_week_sheets_find (sheet->id) : NULL;
+
+  *date = lap_document_date (document);
+  if (row != NULL && row->dated && *date == 0)
+    *date = lap_today ();
+  return row;
+}
+
 LapPages *
 lap_document_pages (LapDocument *document, const LapSheet *sheet, const LapSheetOptions *options)
 {
-  LapWeek *week = lap_document_week (document);
-  const LapWeekSheet *row = week != NULL ? lap_week_sheets_find (sheet->id) : NULL;
-  int date = lap_document_date (document);
+  int date;
+  const LapWeekSheet *row = week_sheet (document, sheet, &date);
 
-  if (row == NULL)
-    return lap_sheet_build (sheet, lap_document_timeline (document), options);
-  return lap_week_sheet_pages (row, week, row->dated && date == 0 ? lap_today () : date, options);
+  return row != NULL ? lap_week_sheet_pages (row, lap_document_week (document), date, options)
+                     : lap_sheet_build (sheet, lap_document_timeline (document), options);
+}
+
+gboolean
+lap_document_larger (LapDocument *document, const LapSheet *sheet, const LapSheetOptions *options,
+                     LapSheetOptions *larger)
+{
+  int date;
+  const LapWeekSheet *row = week_sheet (document, sheet, &date);
+
+  return row != NULL && lap_week_sheet_larger (row, lap_document_week (document), date, options, larger);
 }

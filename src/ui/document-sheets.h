@@ -19,4 +19,11 @@ LapPages       *lap_document_pages      (LapDocument           *document,
                                          const LapSheet        *sheet,
                                          const LapSheetOptions *options);
 
+/* What to ask for instead of @options so that the names of a week's sheet read from where they are to; FALSE where that
+ * isn't needed or doesn't help, and of a session. */
+gboolean        lap_document_larger     (LapDocument           *document,
+                                         const LapSheet        *sheet,
+                                         const LapSheetOptions *options,
+                                         LapSheetOptions       *larger);
+
 G_END_DECLS

@@ -42,9 +42,11 @@ lap_sheet_choice_load (const LapSheet *sheet)
   LapSheetChoice choice = { .dated = TRUE, .pieces = -1 };
   g_autoptr (GVariant) all = lap_settings_value (KEY, g_variant_new_array (G_VARIANT_TYPE ("{sa{si}}"), NULL, 0));
   g_autoptr (GVariant) mine = g_variant_lookup_value (all, sheet->id, G_VARIANT_TYPE ("a{si}"));
+  gboolean week = g_str_equal (sheet->id, "week");
   int decimetres = 0;
 
-  choice.options.paper = g_str_equal (sheet->id, "poster") || g_str_equal (sheet->id, "week") ? LAP_PAPER_A3 : LAP_PAPER_A4;
+  choice.options.paper = week || g_str_equal (sheet->id, "poster") ? LAP_PAPER_A3 : LAP_PAPER_A4;
+  choice.options.landscape = week;
   if (mine == NULL)
     return choice;
   for (guint i = 0; i < G_N_ELEMENTS (members); i++) {

@@ -14,7 +14,7 @@ typedef struct {
   int             pieces;  /* paper of the pieces it is printed in, LapPaper; -1 = in one */
 } LapSheetChoice;
 
-/* The remembered choice for @sheet, else what suits it: a poster on A3, the others on A4. */
+/* The remembered choice for @sheet, else what suits it: a poster on A3, a week on A3 on its side, the others on A4. */
 LapSheetChoice lap_sheet_choice_load  (const LapSheet       *sheet);
 void           lap_sheet_choice_keep  (const LapSheet       *sheet,
                                        const LapSheetChoice *choice);

@@ -6,6 +6,8 @@
 #include "ui/sheets-view.h"
 
 #include "base/customs.h"
+#include "place/week-sheet.h"
+#include "sheets/week-sheets.h"
 #include "ui/column.h"
 #include "ui/document-sheets.h"
 #include "ui/export.h"
@@ -45,8 +47,9 @@ struct _LapSheetsView {
   GtkWidget      *side, *flap, *sheet, *paper, *landscape, *ink, *pieces, *things, *distance_row, *distance, *cards, *reads;
   GtkWidget      *about, *save, *print, *thumbs_scroll, *thumbs, *preview, *page;
   GtkWidget      *thing_rows[32], *thing_switches[32], *rows[N_SWITCHES], *switches[N_SWITCHES];
-  GtkWidget      *read_rows[LAP_N_READS], *read_labels[LAP_N_READS];
+  GtkWidget      *read_rows[LAP_N_READS], *read_labels[LAP_N_READS], *larger_row;
   LapSheetChoice  choice;
+  LapSheetOptions larger; /* what larger_row offers */
   LapPages       *pages;
   gboolean        loading; /* rows are being set, not asked */
   gboolean        stale;   /* the pages don't show the document any more */
@@ -88,6 +91,19 @@ show_reads (LapSheetsView *self)
     gtk_widget_set_visible (self->read_rows[i], cap > 0);
     gtk_label_set_text (GTK_LABEL (self->read_labels[i]), text);
   }
+}
+
+/* What to ask for so that names read from as far as they are to. */
+static void
+show_larger (LapSheetsView *self)
+{
+  gboolean larger = lap_document_larger (self->document, lap_sheets_view_sheet (self), &self->choice.options,
+                                         &self->larger);
+  g_autofree char *words = larger ? lap_week_sheet_words (&self->larger) : NULL;
+
+  gtk_widget_set_visible (self->larger_row, larger);
+  if (larger)
+    adw_action_row_set_subtitle (ADW_ACTION_ROW (self->larger_row), words);
 }
 
 static void
@@ -147,6 +163,7 @@ rebuild (LapSheetsView *self)
   show_thumbs (self);
   show_about (self);
   show_reads (self);
+  show_larger (self);
 }
 
 static gboolean
@@ -232,6 +249,15 @@ changed_cb (LapSheetsView *self)
   read_choice (self);
   lap_sheet_choice_keep (lap_sheets_view_sheet (self), &self->choice);
   refresh (self);
+}
+
+static void
+larger_cb (LapSheetsView *self)
+{
+  self->choice.options.paper = self->larger.paper;
+  self->choice.options.by_room = self->larger.by_room;
+  show_choice (self);
+  changed_cb (self);
 }
 
 /* A thing that this sheet doesn't know isn't asked. */
@@ -442,6 +468,24 @@ add_reads (LapSheetsView *self)
 }
 
 static void
+add_larger (LapSheetsView *self)
+{
+  g_autofree char *metres = lap_distance_text (LAP_WEEK_SHEET_AIM);
+  /* Translators: a distance: "To read from 2.0 m"; under it stands the paper that it takes. */
+  g_autofree char *title = g_strdup_printf (_("To read from %s"), metres);
+  GtkWidget *button = gtk_button_new_with_mnemonic (_("_Use it"));
+
+  self->larger_row = adw_action_row_new ();
+  gtk_widget_set_visible (self->larger_row, FALSE);
+  gtk_widget_set_valign (button, GTK_ALIGN_CENTER);
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->larger_row), title);
+  adw_action_row_add_suffix (ADW_ACTION_ROW (self->larger_row), button);
+  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (self->larger_row), button);
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (larger_cb), self);
+  adw_preferences_group_add (ADW_PREFERENCES_GROUP (self->reads), self->larger_row);
+}
+
+static void
 fill (GtkWidget *row, const LapWords *words, const char *before)
 {
   g_autoptr (GtkStringList) list = gtk_string_list_new (NULL);
@@ -478,6 +522,7 @@ fill_rows (LapSheetsView *self)
   for (guint i = 0; i < N_SWITCHES; i++)
     self->rows[i] = add_switch (self, _(switches[i]), &self->switches[i]);
   add_reads (self);
+  add_larger (self);
 }
 
 /* The distance that names are read from is typed in what the locale measures with. */

@@ -129,6 +129,16 @@ def distances(tap, week, folder):
                   [] if len(times) == placed and abs(drawn / metres - 1) < 0.05 else [len(times), drawn, metres])
 
 
+def larger(tap, folder):
+    """What doesn't read from 2 m says what would, and that does."""
+    out = run(PROGRAM, 'print', DEMO, '--sheet', 'week', '--paper', 'A4', '--distances', '-o', folder / 'small.pdf').decode()
+    found = re.search(r'Names would read from 2.0 m with (.*)', out)
+    tap.check('A4 is told what reads from 2 m', [] if found else [out])
+    tap.check('and it does', [] if told(folder / 'large.pdf', *found.group(1).split()) >= 2 else [found.group(1)])
+    out = run(PROGRAM, 'print', DEMO, '--sheet', 'week', '--paper', 'A2', '--distances', '-o', folder / 'large.pdf').decode()
+    tap.check('A2 is told nothing', [] if 'would' not in out else [out])
+
+
 def rooms(tap, week, folder):
     alone, together = (told(folder / f'{name}.pdf', *SHEETS['week'][2:], *more)
                        for name, more in (('rooms', ['--by-room']), ('all', [])))
@@ -151,6 +161,7 @@ def main():
         pieces(tap, folder)
         rooms(tap, week, folder)
         distances(tap, week, folder)
+        larger(tap, folder)
     tap.done()
 
 

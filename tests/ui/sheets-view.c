@@ -92,6 +92,12 @@ test_follows (void)
   windows_close (window);
 }
 
+static void
+forget_choices (void)
+{
+  lap_settings_keep ("sheets", g_variant_new_array (G_VARIANT_TYPE ("{sa{si}}"), NULL, 0));
+}
+
 /* What is asked of one sheet is there the next time, and isn't asked of another. */
 static void
 test_remembers (void)
@@ -115,7 +121,7 @@ test_remembers (void)
   g_assert_cmpint (after.pieces, ==, LAP_PAPER_LETTER);
   after = lap_sheet_choice_load (lap_sheets_find ("stations"));
   g_assert_cmpint (after.options.paper, ==, before.options.paper);
-  lap_settings_keep ("sheets", g_variant_new_array (G_VARIANT_TYPE ("{sa{si}}"), NULL, 0));
+  forget_choices ();
 }
 
 /* A3 doesn't go into the printer that most people have; A4 and Letter do. */
@@ -219,6 +225,90 @@ test_printed (void)
   windows_close (window);
 }
 
+static LapWindow *
+open_week (void)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "kelpline-week.lapweek", NULL);
+
+  return windows_open (path);
+}
+
+/* The row called @title below @widget; NULL where it isn't shown. */
+static GtkWidget *
+row_of (GtkWidget *widget, const char *title)
+{
+  if (!gtk_widget_get_visible (widget))
+    return NULL;
+  if (ADW_IS_PREFERENCES_ROW (widget) &&
+      g_str_equal (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title))
+    return widget;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    GtkWidget *found = row_of (child, title);
+
+    if (found != NULL)
+      return found;
+  }
+  return NULL;
+}
+
+static void
+activate (LapSheetsView *view, const char *title)
+{
+  GtkWidget *row = row_of (GTK_WIDGET (view), title);
+
+  g_assert_nonnull (row);
+  adw_action_row_activate (ADW_ACTION_ROW (row));
+  windows_settle (LAP_WINDOW (gtk_widget_get_root (GTK_WIDGET (view))));
+}
+
+/* A week has a page for each room where that is asked for, the next time, too; a session isn't asked. */
+static void
+test_by_room (void)
+{
+  LapWindow *window = open_week (), *session;
+  LapSheetsView *view = open_view (window);
+  guint rooms = lap_list_n (lap_document_week (lap_window_document (window))->rooms);
+
+  g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (view)), ==, 1);
+  activate (view, "A page for each room");
+  g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (view)), ==, rooms);
+  g_assert_cmpuint (n_thumbs (view), ==, rooms);
+  windows_close (window);
+  window = open_week ();
+  view = open_view (window);
+  g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (view)), ==, rooms);
+  activate (view, "A page for each room");
+  g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (view)), ==, 1);
+  windows_close (window);
+  session = windows_demo ();
+  g_assert_null (row_of (GTK_WIDGET (open_view (session)), "A page for each room"));
+  windows_close (session);
+  forget_choices ();
+}
+
+/* What doesn't read from 2 m says what would, and one press gives it. */
+static void
+test_larger (void)
+{
+  LapWindow *window = open_week ();
+  LapSheetsView *view = open_view (window);
+  GtkWidget *row = row_of (GTK_WIDGET (view), "To read from 2.0\xc2\xa0m");
+  double enough = lap_cap_height (2, LAP_ARC_READABLE);
+
+  g_assert_false (lap_sheets_view_choice (view)->options.by_room);
+  g_assert_cmpfloat (lap_pages_cap (lap_sheets_view_pages (view), LAP_READ_NAME), <, enough);
+  g_assert_nonnull (row);
+  g_assert_cmpstr (adw_action_row_get_subtitle (ADW_ACTION_ROW (row)), ==, "A3, a page for each room");
+  g_signal_emit_by_name (windows_find (row, GTK_TYPE_BUTTON, NULL), "clicked");
+  windows_settle (window);
+  g_assert_cmpint (lap_sheets_view_choice (view)->options.paper, ==, LAP_PAPER_A3);
+  g_assert_true (lap_sheets_view_choice (view)->options.by_room);
+  g_assert_cmpfloat (lap_pages_cap (lap_sheets_view_pages (view), LAP_READ_NAME), >=, enough);
+  g_assert_null (row_of (GTK_WIDGET (view), "To read from 2.0\xc2\xa0m"));
+  windows_close (window);
+  forget_choices ();
+}
+
 int
 main (int argc, char **argv)
 {
@@ -226,6 +316,8 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/sheets-view/sheets", test_sheets);
   g_test_add_func ("/ui/sheets-view/follows", test_follows);
   g_test_add_func ("/ui/sheets-view/remembers", test_remembers);
+  g_test_add_func ("/ui/sheets-view/by-room", test_by_room);
+  g_test_add_func ("/ui/sheets-view/larger", test_larger);
   g_test_add_func ("/ui/sheets-view/print", test_print);
   g_test_add_func ("/ui/sheets-view/printed", test_printed);
   g_test_add_func ("/ui/sheets-view/large", test_large);

@@ -7,20 +7,27 @@ static const struct {
   LapDeskSide side;
   const char *key, *property;
 } panes[] = {
-  { LAP_DESK_START, "pane-catalogue", "show-start" },
-  { LAP_DESK_END, "pane-block", "show-end" },
+  { LAP_DESK_START, "pane-start", "show-start" },
+  { LAP_DESK_END, "pane-end", "show-end" },
 };
+
+/* Of the kind of window that shows @document; NULL where nothing is kept. */
+static GSettings *
+settings_of (LapDocument *document)
+{
+  return lap_settings_child (lap_document_week (document) != NULL ? "week-window" : "session-window");
+}
 
 void
 lap_remember_restore (LapWindow *window)
 {
-  GSettings *settings = lap_settings ();
+  g_autoptr (GSettings) settings = settings_of (lap_window_document (window));
   g_autofree char *view = settings != NULL ? g_settings_get_string (settings, "view") : NULL;
 
   if (settings == NULL)
     return;
-  gtk_window_set_default_size (GTK_WINDOW (window), g_settings_get_int (settings, "window-width"),
-                               g_settings_get_int (settings, "window-height"));
+  gtk_window_set_default_size (GTK_WINDOW (window), g_settings_get_int (settings, "width"),
+                               g_settings_get_int (settings, "height"));
   if (g_settings_get_boolean (settings, "maximized"))
     gtk_window_maximize (GTK_WINDOW (window));
   if (*view != '\0')
@@ -30,36 +37,39 @@ lap_remember_restore (LapWindow *window)
 void
 lap_remember_keep (LapWindow *window)
 {
-  GSettings *settings = lap_settings ();
+  g_autoptr (GSettings) settings = settings_of (lap_window_document (window));
   int width, height;
 
   if (settings == NULL)
     return;
   gtk_window_get_default_size (GTK_WINDOW (window), &width, &height);
-  g_settings_set_int (settings, "window-width", MAX (width, 360));
-  g_settings_set_int (settings, "window-height", MAX (height, 360));
+  g_settings_set_int (settings, "width", MAX (width, 360));
+  g_settings_set_int (settings, "height", MAX (height, 360));
   g_settings_set_boolean (settings, "maximized", gtk_window_is_maximized (GTK_WINDOW (window)));
   g_settings_set_string (settings, "view", lap_window_view (window));
 }
 
 static void
-shown_cb (LapDesk *desk)
+shown_cb (LapDesk *desk, GParamSpec *pspec, gpointer settings)
 {
   for (guint i = 0; i < G_N_ELEMENTS (panes); i++)
     if (!lap_desk_is_folded (desk, panes[i].side))
-      g_settings_set_boolean (lap_settings (), panes[i].key, lap_desk_get_shown (desk, panes[i].side));
+      g_settings_set_boolean (settings, panes[i].key, lap_desk_get_shown (desk, panes[i].side));
 }
 
 void
-lap_remember_panes (LapDesk *desk)
+lap_remember_panes (LapDesk *desk, LapDocument *document)
 {
-  if (lap_settings () == NULL)
+  g_autoptr (GSettings) settings = settings_of (document);
+
+  if (settings == NULL)
     return;
   for (guint i = 0; i < G_N_ELEMENTS (panes); i++)
-    lap_desk_set_shown (desk, panes[i].side, g_settings_get_boolean (lap_settings (), panes[i].key));
+    lap_desk_set_shown (desk, panes[i].side, g_settings_get_boolean (settings, panes[i].key));
   for (guint i = 0; i < G_N_ELEMENTS (panes); i++) {
     g_autofree char *signal = g_strconcat ("notify::", panes[i].property, NULL);
 
-    g_signal_connect (desk, signal, G_CALLBACK (shown_cb), NULL);
+    g_signal_connect_object (desk, signal, G_CALLBACK (shown_cb), settings, 0);
   }
+  g_object_set_data_full (G_OBJECT (desk), "settings", g_steal_pointer (&settings), g_object_unref);
 }

@@ -370,7 +370,7 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
   g_signal_connect_object (self->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   document_cb (self, document);
-  lap_remember_panes (LAP_DESK (self->desk));
+  lap_remember_panes (LAP_DESK (self->desk), document);
   lap_window_set_document (LAP_WINDOW (self), document);
   view_cb (self);
   return GTK_WIDGET (self);

@@ -27,6 +27,12 @@ lap_settings (void)
   return settings;
 }
 
+GSettings *
+lap_settings_child (const char *name)
+{
+  return lap_settings () != NULL ? g_settings_get_child (lap_settings (), name) : NULL;
+}
+
 void
 lap_settings_bind (const char *key, gpointer object, const char *property)
 {

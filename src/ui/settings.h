@@ -11,6 +11,8 @@ G_BEGIN_DECLS
 
 /* Transfer none, or NULL. */
 GSettings *lap_settings      (void);
+/* The part of them that is called @name. Transfer full, or NULL. */
+GSettings *lap_settings_child (const char *name);
 /* @property of @object follows @key and sets it. Nothing without settings. */
 void       lap_settings_bind (const char *key,
                               gpointer    object,

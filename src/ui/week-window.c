@@ -5,6 +5,7 @@
 #include "ui/desk.h"
 #include "ui/finding.h"
 #include "ui/later.h"
+#include "ui/remember.h"
 #include "ui/sheets-view.h"
 #include "ui/week-fill.h"
 #include "ui/week-import.h"
@@ -287,6 +288,7 @@ lap_week_window_new (GtkApplication *application, LapDocument *document)
   lap_later_set (self->find, build_find, self);
   lap_window_set_find (LAP_WINDOW (self), self->find, "week");
   document_cb (self, document);
+  lap_remember_panes (LAP_DESK (self->desk), document);
   lap_window_set_document (LAP_WINDOW (self), document);
   view_cb (self);
   return GTK_WIDGET (self);

@@ -120,6 +120,7 @@ test_remember (void)
 {
   LapWindow *first = windows_demo (), *second, *third;
   LapDesk *desk = LAP_DESK (windows_find (GTK_WIDGET (first), LAP_TYPE_DESK, NULL));
+  g_autoptr (GSettings) kept = lap_settings_child ("session-window");
   int width, height;
 
   g_assert_true (lap_desk_get_shown (desk, LAP_DESK_END));
@@ -139,11 +140,11 @@ test_remember (void)
   third = windows_demo ();
   g_assert_cmpstr (lap_window_view (third), ==, "sheets");
   g_assert_cmpstr (lap_window_view (second), ==, "plan");
-  g_assert_cmpint (g_settings_get_int (lap_settings (), "window-width"), ==, width);
-  g_assert_cmpint (g_settings_get_int (lap_settings (), "window-height"), ==, height);
+  g_assert_cmpint (g_settings_get_int (kept, "width"), ==, width);
+  g_assert_cmpint (g_settings_get_int (kept, "height"), ==, height);
   gtk_window_get_default_size (GTK_WINDOW (third), &width, &height);
-  g_assert_cmpint (width, ==, g_settings_get_int (lap_settings (), "window-width"));
-  g_settings_reset (lap_settings (), "view");
+  g_assert_cmpint (width, ==, g_settings_get_int (kept, "width"));
+  g_settings_reset (kept, "view");
   windows_close (third);
   windows_close (second);
 }

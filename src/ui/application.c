@@ -10,6 +10,7 @@
 #include "ui/help.h"
 #include "ui/library.h"
 #include "ui/new.h"
+#include "ui/notify.h"
 #include "ui/opening.h"
 #include "ui/palette.h"
 #include "ui/preferences.h"
@@ -342,6 +343,7 @@ lap_application_startup (GApplication *application)
   G_APPLICATION_CLASS (lap_application_parent_class)->startup (application);
   lap_palette_install (gdk_display_get_default ());
   g_action_map_add_action_entries (G_ACTION_MAP (application), actions, G_N_ELEMENTS (actions), application);
+  lap_notify_install (application);
   lap_shortcuts_bind (GTK_APPLICATION (application));
   lap_help_serve_dialogs ();
   gtk_window_set_default_icon_name ("org.lapwing.Lapwing");

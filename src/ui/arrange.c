@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/arrange.h"
 
+#include "ui/notify.h"
+
 #include <glib/gi18n-lib.h>
 
 /* Lines and deeds that are shown of a plan that has more. */
@@ -18,6 +20,7 @@ struct _LapArrange {
   LapProposal  *proposal;
   GTask        *search;   /* while an order is looked for */
   guint         poll;
+  gint64        began;    /* the search */
   GtkWidget    *title, *keep, *take, *stack, *progress, *view, *heading, *whom_group, *whom, *lines, *done, *left;
 };
 
@@ -253,6 +256,8 @@ found_cb (GObject *source, GAsyncResult *result, gpointer data)
   self->orders = orders;
   self->request.orders = orders;
   propose (self);
+  lap_notify_ended (gtk_window_get_transient_for (GTK_WINDOW (self)), self->began,
+                    _("The search for an order has ended"), gtk_label_get_text (GTK_LABEL (self->heading)), NULL);
 }
 
 static gboolean
@@ -283,6 +288,7 @@ search (LapArrange *self)
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "search");
   gtk_widget_set_sensitive (self->take, FALSE);
   self->poll = g_timeout_add (POLL, poll_cb, self);
+  self->began = g_get_monotonic_time ();
   g_task_run_in_thread (self->search, search_thread);
 }
 

@@ -8,6 +8,7 @@
 #include "store/save.h"
 #include "ui/document-sheets.h"
 #include "ui/files.h"
+#include "ui/notify.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -24,6 +25,7 @@ typedef struct {
   const LapSheet *sheet;
   LapSheetOptions options;
   char           *path;
+  gint64          began;
 } Export;
 
 static Export *
@@ -31,7 +33,7 @@ export_new (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *opt
 {
   Export *export = g_new (Export, 1);
 
-  *export = (Export) { g_object_ref (window), sheet, *options, g_strdup (path) };
+  *export = (Export) { g_object_ref (window), sheet, *options, g_strdup (path), g_get_monotonic_time () };
   return export;
 }
 
@@ -53,6 +55,8 @@ written_cb (GObject *source, GAsyncResult *result, gpointer data)
     g_autofree char *name = g_path_get_basename (export->path);
     g_autofree char *text = g_strdup_printf (_("Exported as %s"), name);
 
+    lap_notify_ended (GTK_WINDOW (export->window), export->began, text,
+                      lap_document_title (lap_window_document (export->window)), export->path);
     lap_window_tell (export->window, text, FALSE);
   } else
     lap_window_tell_error (export->window, _("The sheet couldn't be written"), error->message);

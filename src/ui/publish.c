@@ -3,6 +3,7 @@
 
 #include "publish/cuts.h"
 #include "store/documents.h"
+#include "ui/notify.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -17,6 +18,7 @@ typedef struct {
   GBytes          *bytes;
   GCancellable    *cancellable;
   GtkWidget       *dialog, *bar;
+  gint64           began;
   guint            look;
   int              done; /* thousandths; atomic */
 } Job;
@@ -79,9 +81,13 @@ done_cb (GObject *source, GAsyncResult *result, gpointer data)
   if (g_task_propagate_boolean (G_TASK (result), &error)) {
     g_autofree char *text = g_strdup_printf (_("Exported as %s"), name);
 
+    lap_notify_ended (GTK_WINDOW (job->window), job->began, text,
+                      lap_document_title (lap_window_document (job->window)), job->path);
     lap_window_tell (job->window, text, FALSE);
-  } else if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
+  } else if (!g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED)) {
+    lap_notify_ended (GTK_WINDOW (job->window), job->began, _("It couldn’t be exported"), error->message, NULL);
     lap_window_tell_error (job->window, _("It couldn’t be exported"), error->message);
+  }
 }
 
 static gboolean
@@ -134,6 +140,7 @@ lap_publish_to (LapWindow *window, const LapFormat *format, const LapPublication
   job->cancellable = g_cancellable_new ();
   task = g_task_new (NULL, job->cancellable, done_cb, NULL);
   g_task_set_task_data (task, job, job_free);
+  job->began = g_get_monotonic_time ();
   show_progress (job);
   if (timeline != NULL && (job->how.takes || format->flags & LAP_FORMAT_OF_TAKES) && lap_cuts_are_old (timeline))
     lap_window_tell (window, _("The plan was changed since its takes were filmed"), FALSE);

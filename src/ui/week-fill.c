@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-fill.h"
 
+#include "ui/notify.h"
 #include "ui/week/words.h"
 
 #include <glib/gi18n-lib.h>
@@ -21,6 +22,7 @@ struct _LapWeekFill {
   Search       *search;
   LapFill      *found;
   guint         poll;
+  gint64        began;
   GtkWidget    *take, *stack, *progress, *heading, *placed, *placed_title, *left, *left_title, *missed, *missed_title;
 };
 
@@ -143,6 +145,8 @@ show_found (LapWeekFill *self)
   gtk_widget_set_visible (self->take, gtk_widget_get_first_child (self->placed) != NULL);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "found");
   gtk_widget_grab_focus (self->take);
+  lap_notify_ended (gtk_window_get_transient_for (GTK_WINDOW (self)), self->began,
+                    _("The search for places has ended"), sentence, NULL);
 }
 
 static void
@@ -234,6 +238,7 @@ lap_week_fill_open (LapWindow *window)
   g_autoptr (GTask) task = NULL;
 
   self->document = g_object_ref (document);
+  self->began = g_get_monotonic_time ();
   self->cancel = g_cancellable_new ();
   self->search = g_atomic_rc_box_new0 (Search);
   self->search->problem = lap_fill_problem_new (lap_document_week (document), lap_document_attachments (document));

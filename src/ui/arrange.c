@@ -2,14 +2,14 @@
 #include "ui/arrange.h"
 
 #include "ui/notify.h"
+#include "ui/plain-row.h"
+#include "ui/worker.h"
 
 #include <glib/gi18n-lib.h>
 
 /* Lines and deeds that are shown of a plan that has more. */
 #define MOST_LINES 300
 #define MOST_DEEDS 60
-/* Milliseconds between two looks at how far the worker is. */
-#define POLL 80
 
 struct _LapArrange {
   AdwWindow     parent_instance;
@@ -18,8 +18,7 @@ struct _LapArrange {
   LapRequest    request;
   GPtrArray    *orders;   /* what the request points to */
   LapProposal  *proposal;
-  GTask        *search;   /* while an order is looked for */
-  guint         poll;
+  LapWorker    *worker;   /* that looks for an order */
   gint64        began;    /* the search */
   GtkWidget    *title, *keep, *take, *stack, *progress, *view, *heading, *whom_group, *whom, *lines, *done, *left;
 };
@@ -34,13 +33,6 @@ static const struct {
   [LAP_ARRANGE_ADAPT] = { "win.adapt", N_("Adapt") },
   [LAP_ARRANGE_CHOOSE] = { "win.choose", N_("Choose") },
 };
-
-/* What the worker has: costs hold nothing of the model. */
-typedef struct {
-  GPtrArray *costs;    /* LapCosts of each part, NULL where it stays */
-  guint      part;     /* where it is; the worker's own */
-  int        permille; /* atomic */
-} Search;
 
 static GtkWidget *
 new_label (const char *text, const char *class)
@@ -109,21 +101,6 @@ show_lines (LapArrange *self)
 }
 
 static void
-add_row (GtkWidget *list, const char *title, const char *subtitle)
-{
-  GtkWidget *row = adw_action_row_new ();
-
-  adw_preferences_row_set_use_markup (ADW_PREFERENCES_ROW (row), FALSE);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), title);
-  adw_action_row_set_title_lines (ADW_ACTION_ROW (row), 0);
-  adw_action_row_set_subtitle_lines (ADW_ACTION_ROW (row), 0);
-  if (subtitle != NULL)
-    adw_action_row_set_subtitle (ADW_ACTION_ROW (row), subtitle);
-  gtk_list_box_row_set_activatable (GTK_LIST_BOX_ROW (row), FALSE);
-  gtk_list_box_append (GTK_LIST_BOX (list), row);
-}
-
-static void
 start_list (GtkWidget *list, guint n)
 {
   GtkWidget *child;
@@ -139,7 +116,7 @@ end_list (GtkWidget *list, guint n)
   g_autofree char *more = g_strdup_printf (ngettext ("%u more", "%u more", n - MOST_DEEDS), n - MOST_DEEDS);
 
   if (n > MOST_DEEDS)
-    add_row (list, more, NULL);
+    lap_plain_row_append (list, more, NULL);
 }
 
 static void
@@ -151,12 +128,12 @@ show_deeds (LapArrange *self)
   for (guint i = 0; i < MIN (done->len, MOST_DEEDS); i++) {
     const LapDeed *deed = g_ptr_array_index (done, i);
 
-    add_row (self->done, deed->what, deed->why);
+    lap_plain_row_append (self->done, deed->what, deed->why);
   }
   end_list (self->done, done->len);
   start_list (self->left, left->len);
   for (guint i = 0; i < MIN (left->len, MOST_DEEDS); i++)
-    add_row (self->left, g_ptr_array_index (left, i), NULL);
+    lap_plain_row_append (self->left, g_ptr_array_index (left, i), NULL);
   end_list (self->left, left->len);
 }
 
@@ -177,6 +154,14 @@ propose (LapArrange *self)
                                ? gtk_window_get_focus (GTK_WINDOW (self)) : self->take, self->whom_group))
     gtk_window_set_focus (GTK_WINDOW (self), takes ? self->take : self->keep);
 }
+
+/* What the worker has: costs hold nothing of the model. */
+typedef struct {
+  GPtrArray    *costs; /* LapCosts of each part, NULL where it stays */
+  guint         part;  /* where it is; the worker's own */
+  LapWorkerTell tell;
+  gpointer      data;  /* of `tell` */
+} Search;
 
 static void
 search_free (gpointer data)
@@ -201,95 +186,61 @@ order_free (gpointer order)
     lap_order_free (order);
 }
 
-/* In the worker. */
+/* In the worker: a part's share is one of all parts'. */
 static void
 progress_cb (double share, gpointer data)
 {
   Search *search = data;
 
-  g_atomic_int_set (&search->permille, (int) (1000 * (search->part + share) / search->costs->len));
+  search->tell ((search->part + share) / search->costs->len, search->data);
 }
 
-static void
-search_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
+static gpointer
+work (gpointer problem, GCancellable *cancellable, LapWorkerTell tell, gpointer data, GError **error)
 {
-  Search *search = data;
+  Search *search = problem;
   g_autoptr (GPtrArray) orders = g_ptr_array_new_with_free_func (order_free);
-  GError *error = NULL;
 
+  search->tell = tell;
+  search->data = data;
   for (search->part = 0; search->part < search->costs->len; search->part++) {
     const LapCosts *costs = g_ptr_array_index (search->costs, search->part);
-    LapOrder *order = costs != NULL ? lap_order_find (costs, cancellable, progress_cb, search, &error) : NULL;
+    LapOrder *order = costs != NULL ? lap_order_find (costs, cancellable, progress_cb, search, error) : NULL;
 
-    if (error != NULL) {
-      g_task_return_error (task, error);
-      return;
-    }
+    if (order == NULL && costs != NULL)
+      return NULL;
     g_ptr_array_add (orders, order);
   }
-  g_task_return_pointer (task, g_steal_pointer (&orders), (GDestroyNotify) g_ptr_array_unref);
+  return g_steal_pointer (&orders);
 }
 
 static void
-end_search (LapArrange *self)
+found_cb (gpointer owner, gpointer answer)
 {
-  if (self->search != NULL)
-    g_cancellable_cancel (g_task_get_cancellable (self->search));
-  g_clear_object (&self->search);
-  g_clear_handle_id (&self->poll, g_source_remove);
-}
+  LapArrange *self = owner;
 
-/* The task doesn't keep the dialog: closing that ends the search, and then nobody is left to be told. */
-static void
-found_cb (GObject *source, GAsyncResult *result, gpointer data)
-{
-  GPtrArray *orders = g_task_propagate_pointer (G_TASK (result), NULL);
-  g_autoptr (LapArrange) self = g_weak_ref_get (data);
-
-  g_weak_ref_clear (data);
-  g_free (data);
-  if (self == NULL || orders == NULL) {
-    g_clear_pointer (&orders, g_ptr_array_unref);
-    return;
-  }
-  end_search (self);
-  self->orders = orders;
-  self->request.orders = orders;
+  self->orders = answer;
+  self->request.orders = answer;
   propose (self);
   lap_notify_ended (gtk_window_get_transient_for (GTK_WINDOW (self)), self->began,
                     _("The search for an order has ended"), gtk_label_get_text (GTK_LABEL (self->heading)), NULL);
 }
 
-static gboolean
-poll_cb (gpointer data)
-{
-  LapArrange *self = data;
-  Search *search = g_task_get_task_data (self->search);
-
-  gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress), g_atomic_int_get (&search->permille) / 1000.0);
-  return G_SOURCE_CONTINUE;
-}
+static const LapWorkerKind worker_kind = { work, found_cb, search_free, (GDestroyNotify) g_ptr_array_unref };
 
 static void
 search (LapArrange *self)
 {
   LapTimeline *timeline = lap_document_timeline (self->document);
   Search *search = g_new0 (Search, 1);
-  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
-  GWeakRef *weak = g_new (GWeakRef, 1);
 
   search->costs = g_ptr_array_new_with_free_func (costs_free);
   for (guint p = 0; p < timeline->n_parts; p++)
     g_ptr_array_add (search->costs, lap_order_suits (timeline, p) ? lap_costs_new (timeline, p) : NULL);
-  g_weak_ref_init (weak, self);
-  self->search = g_task_new (NULL, cancellable, found_cb, weak);
-  g_task_set_source_tag (self->search, search_thread);
-  g_task_set_task_data (self->search, search, search_free);
   gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "search");
   gtk_widget_set_sensitive (self->take, FALSE);
-  self->poll = g_timeout_add (POLL, poll_cb, self);
   self->began = g_get_monotonic_time ();
-  g_task_run_in_thread (self->search, search_thread);
+  self->worker = lap_worker_start (&worker_kind, search, GTK_PROGRESS_BAR (self->progress), self);
 }
 
 static void
@@ -319,7 +270,7 @@ lap_arrange_dispose (GObject *object)
 {
   LapArrange *self = LAP_ARRANGE (object);
 
-  end_search (self);
+  g_clear_pointer (&self->worker, lap_worker_end);
   g_clear_object (&self->document);
   G_OBJECT_CLASS (lap_arrange_parent_class)->dispose (object);
 }

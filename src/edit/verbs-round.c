@@ -19,7 +19,7 @@ lap_round_get (const LapBlock *block, int round, const char *member, GValue *val
   const LapChange *change = lap_changes_find (block->in_round, round);
   const LapField *field = lap_record_field (&lap_change_record, member);
 
-  if (change != NULL && LAP_CHANGE_HAS (change, bit_of (field)))
+  if (change != NULL && field != NULL && LAP_CHANGE_HAS (change, bit_of (field)))
     lap_field_get (field, change, value);
   else
     lap_field_get (lap_record_field (lap_object_record (block), member), block, value);
@@ -39,7 +39,7 @@ lap_verb_put_round (LapEdits *edits, LapBlock *block, int round, const char *mem
   g_autoptr (LapChanges) changes = NULL;
   LapChange *change;
 
-  if (!lap_round_is_own (block, round)) {
+  if (!lap_round_is_own (block, round) || field == NULL) {
     lap_edits_set (edits, block, member, value);
     return;
   }

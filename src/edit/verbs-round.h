@@ -1,9 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Members of an exercise block that a later round may have for itself (LapChange), by their names in files, which are
- * the same in a block and in a change: `pace`, `option`, `sides`, `reps`, `load`, `note`. Where a block differs in a
- * round (`in-round`), what is set there stays there; in all other rounds it is the block's. Times and words have rules
- * of their own: verbs-time.h, verbs-say.h.
+ * Members of an exercise block as they are in one of its rounds, by their names in files. Some of them a later round may
+ * have for itself (LapChange): `pace`, `option`, `sides`, `reps`, `load`, `note`. Where a block differs in a round
+ * (`in-round`), what is set of these there stays there; all else is the block's. Times and words have rules of their own:
+ * verbs-time.h, verbs-say.h.
  */
 #pragma once
 

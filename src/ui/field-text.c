@@ -3,6 +3,7 @@
 
 #include "base/customs.h"
 #include "model/exception.h"
+#include "model/part.h"
 #include "model/when.h"
 
 #include <glib/gi18n-lib.h>
@@ -12,6 +13,9 @@
 #define TO      "–"
 /* As many spans as a file may list. */
 #define MOST_SPANS 24
+/* Design, limits of files. */
+#define MOST_SECONDS 10800
+#define MOST_REPS    1000
 /* A date that is read generously may be no date at all. */
 #define LEAST_YEAR 1970
 
@@ -288,6 +292,84 @@ parse_closed (const char *text, GValue *value)
   return TRUE;
 }
 
+/* Counts */
+
+/* A whole number from @least to @most, or -1. */
+static int
+count_of (const char *text, int least, int most)
+{
+  gint64 number;
+
+  return g_ascii_string_to_signed (text, 10, least, most, &number, NULL) ? (int) number : -1;
+}
+
+static char *
+reps_text (const GValue *value)
+{
+  guint reps = g_value_get_uint (value);
+  int low = LAP_REPS_LOW (reps), high = LAP_REPS_HIGH (reps);
+
+  if (reps == 0)
+    return NULL;
+  return low == high ? g_strdup_printf ("%d", low) : g_strdup_printf ("%d" TO "%d", low, high);
+}
+
+static gboolean
+parse_reps (const char *text, GValue *value)
+{
+  g_autofree char *first = NULL, *second = NULL;
+  gboolean range = halves_of (text, &first, &second);
+  int low = count_of (range ? first : text, 1, MOST_REPS), high = range ? count_of (second, 1, MOST_REPS) : low;
+
+  g_value_init (value, G_TYPE_UINT);
+  if (*text == '\0')
+    return TRUE;
+  g_value_set_uint (value, LAP_REPS (MAX (low, 0), MAX (high, 0)));
+  return low > 0 && high >= low;
+}
+
+static char *
+steps_text (const GValue *value)
+{
+  const LapRows *rows = g_value_get_boxed (value);
+  g_autoptr (GPtrArray) steps = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint i = 0; i < lap_rows_n (rows); i++) {
+    const LapStep *step = lap_rows_nth (rows, LapStep, i);
+
+    g_ptr_array_add (steps, g_strdup_printf ("%d/%d", step->work, step->rest));
+  }
+  g_ptr_array_add (steps, NULL);
+  return g_strjoinv (BETWEEN, (char **) steps->pdata);
+}
+
+static gboolean
+parse_step (const char *piece, LapStep *step)
+{
+  g_auto (GStrv) halves = g_strsplit (piece, "/", -1);
+
+  if (g_strv_length (halves) != 2)
+    return FALSE;
+  step->work = count_of (g_strstrip (halves[0]), 1, MOST_SECONDS);
+  step->rest = count_of (g_strstrip (halves[1]), 0, MOST_SECONDS);
+  return step->work > 0 && step->rest >= 0;
+}
+
+static gboolean
+parse_steps (const char *text, GValue *value)
+{
+  g_autoptr (GPtrArray) pieces = pieces_of (text);
+  g_autoptr (LapRows) rows = lap_rows_new (&lap_kind_steps);
+
+  g_value_init (value, LAP_TYPE_ROWS);
+  for (guint i = 0; i < pieces->len; i++)
+    if (!parse_step (pieces->pdata[i], lap_rows_add (rows)))
+      return FALSE;
+  if (pieces->len > 0)
+    g_value_take_boxed (value, g_steal_pointer (&rows));
+  return TRUE;
+}
+
 static const Codec codecs[] = {
   { &lap_kind_text, NULL, text_text, parse_text },
   { &lap_kind_texts, NULL, texts_text, parse_texts },
@@ -296,6 +378,8 @@ static const Codec codecs[] = {
   { &lap_kind_hours, N_("Hours, as 06:00–12:00, 16:00–20:00"), hours_text, parse_hours },
   { &lap_kind_date, N_("A date, as 2027-01-11"), date_text, parse_date },
   { &lap_kind_closed.kind, N_("Dates, as 2027-02-09, 2027-02-16–2027-02-20"), closed_text, parse_closed },
+  { &lap_kind_reps, N_("Repetitions, as 10 or 8–12"), reps_text, parse_reps },
+  { &lap_kind_steps.kind, N_("Work and rest of each round, as 30/30, 40/20"), steps_text, parse_steps },
 };
 
 static const Codec *

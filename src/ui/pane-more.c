@@ -2,8 +2,11 @@
 #include "ui/pane-more.h"
 
 #include "edit/verbs-blocks.h"
+#include "edit/verbs-round.h"
 #include "edit/verbs-say.h"
 #include "edit/verbs.h"
+#include "place/stations.h"
+#include "ui/field-text.h"
 #include "ui/read-only.h"
 #include "ui/words-row.h"
 
@@ -13,6 +16,24 @@
 
 #define BETWEEN " / " /* cues in one line */
 
+/* Of the lists to choose from: the members, what stands before their words ("as usual", which files leave out), and what
+ * a change is called. Their widgets have the names of the members. */
+enum { PACE, SIDES, OPTION, N_CHOICES };
+static const struct { const char *member, *usual; const LapWords *words; const char *label; } choices[N_CHOICES] = {
+  [PACE] = { "pace", N_("As usual in the part"), &lap_paces, N_("Change the pace") },
+  [SIDES] = { "sides", N_("As usual for it"), &lap_sides, N_("Change the sides") },
+  [OPTION] = { "option", NULL, &lap_options, N_("Change the option") },
+};
+
+/* Of the lines to type in. */
+enum { REPS, TEMPO, LOAD, NOTE, N_LINES };
+static const struct { const char *member, *title, *label; } lines[N_LINES] = {
+  [REPS] = { "reps", N_("Repetitions"), N_("Change the repetitions") },
+  [TEMPO] = { "tempo", N_("Tempo, as 3-1-1"), N_("Change the tempo") },
+  [LOAD] = { "load", N_("Load, as 8 kg"), N_("Change the load") },
+  [NOTE] = { "note", N_("Note"), N_("Change the note") },
+};
+
 struct _LapPaneMore {
   GtkWidget        parent_instance;
   LapScoreContext *context;
@@ -20,7 +41,9 @@ struct _LapPaneMore {
   int              round;   /* in which it is shown, at least 1 */
   gboolean         showing;
   char            *was[LAP_N_SAY]; /* the words as they were shown */
-  GtkWidget       *fields, *pace, *sides, *change_row, *change, *option, *fixed, *note, *words, *say[LAP_N_SAY];
+  char            *line_was[N_LINES];
+  GtkWidget       *fields, *choices[N_CHOICES], *change_row, *change, *fixed, *partner, *lines[N_LINES];
+  GtkWidget       *words, *say[LAP_N_SAY];
   GtkWidget       *before, *during, *rounds, *care;
 };
 
@@ -45,48 +68,72 @@ is_chosen (LapPaneMore *self, LapBlock *block)
          (block == self->shown || g_hash_table_contains (self->context->chosen, block));
 }
 
-/* @property of all exercises that are selected becomes @value, as one step. */
-static void
-set_all (LapPaneMore *self, const char *property, int value, gboolean flag, const char *label)
+static int
+round_of (LapPaneMore *self, LapBlock *block)
 {
-  LapSession *session;
-  LapEdits *edits;
+  return block == self->shown ? self->round : MAX (lap_score_round_of (self->context, block), 1);
+}
 
-  if (self->showing || self->shown == NULL)
-    return;
-  session = lap_document_session (self->context->document);
-  edits = lap_edits_new (label);
+/* @member of all exercises that are selected becomes @value, each in its round, as one step. */
+static void
+set_all (LapPaneMore *self, const char *member, const GValue *value, const char *label)
+{
+  LapSession *session = lap_document_session (self->context->document);
+  LapEdits *edits = lap_edits_new (label);
+
   for (guint p = 0; p < lap_session_n (session); p++)
     for (guint b = 0; b < lap_part_n (lap_session_nth (session, p)); b++) {
       LapBlock *block = lap_part_nth (lap_session_nth (session, p), b);
 
-      if (is_chosen (self, block) && flag)
-        lap_edits_set_flag (edits, block, property, value);
-      else if (is_chosen (self, block))
-        lap_edits_set_int (edits, block, property, value);
+      if (is_chosen (self, block))
+        lap_verb_put_round (edits, block, round_of (self, block), member, value);
     }
   lap_document_apply (self->context->document, edits);
 }
 
+static void
+set_word (LapPaneMore *self, const char *member, int word, const char *label)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  g_value_init (&value, G_TYPE_INT);
+  g_value_set_int (&value, word);
+  set_all (self, member, &value, label);
+}
+
+/* A word or flag in the round that is shown. */
 static int
-selected (GtkWidget *combo)
+word_of (LapPaneMore *self, const char *member)
 {
-  return adw_combo_row_get_selected (ADW_COMBO_ROW (combo));
-}
+  g_auto (GValue) value = G_VALUE_INIT;
 
-/* The first word of pace and of sides is "as usual", which files leave out. */
-static void
-pace_cb (LapPaneMore *self)
-{
-  if (self->shown != NULL && selected (self->pace) - 1 != self->shown->pace)
-    set_all (self, "pace", selected (self->pace) - 1, FALSE, _("Change the pace"));
+  lap_round_get (self->shown, self->round, member, &value);
+  return g_value_get_int (&value);
 }
 
 static void
-sides_cb (LapPaneMore *self)
+show_choice (LapPaneMore *self, guint k)
 {
-  if (self->shown != NULL && selected (self->sides) - 1 != self->shown->sides)
-    set_all (self, "sides", selected (self->sides) - 1, FALSE, _("Change the sides"));
+  adw_combo_row_set_selected (ADW_COMBO_ROW (self->choices[k]),
+                              word_of (self, choices[k].member) + (choices[k].usual != NULL));
+}
+
+static void
+choice_cb (LapPaneMore *self, GParamSpec *pspec, GtkWidget *combo)
+{
+  guint k = 0;
+  int word;
+
+  while (self->choices[k] != combo)
+    k++;
+  word = (int) adw_combo_row_get_selected (ADW_COMBO_ROW (combo)) - (choices[k].usual != NULL);
+  if (self->showing || self->shown == NULL || word == word_of (self, choices[k].member))
+    return;
+  set_word (self, choices[k].member, word, _(choices[k].label));
+  /* Where a round has nothing to say for itself it is as the block again. */
+  self->showing = TRUE;
+  show_choice (self, k);
+  self->showing = FALSE;
 }
 
 static void
@@ -103,19 +150,25 @@ change_cb (LapPaneMore *self)
 }
 
 static void
-option_cb (LapPaneMore *self)
-{
-  if (self->shown != NULL && selected (self->option) != self->shown->option)
-    set_all (self, "option", selected (self->option), FALSE, _("Change the option"));
-}
-
-static void
 fixed_cb (LapPaneMore *self)
 {
   gboolean fixed = gtk_switch_get_active (GTK_SWITCH (self->fixed));
+  g_auto (GValue) value = G_VALUE_INIT;
 
-  if (self->shown != NULL && fixed != self->shown->fixed)
-    set_all (self, "fixed", fixed, TRUE, fixed ? _("Keep in place") : _("Let it move"));
+  if (self->showing || self->shown == NULL || fixed == self->shown->fixed)
+    return;
+  g_value_init (&value, G_TYPE_BOOLEAN);
+  g_value_set_boolean (&value, fixed);
+  set_all (self, "fixed", &value, fixed ? _("Keep in place") : _("Let it move"));
+}
+
+static void
+partner_cb (LapPaneMore *self)
+{
+  gboolean with = gtk_switch_get_active (GTK_SWITCH (self->partner));
+
+  if (!self->showing && self->shown != NULL && with != self->shown->with)
+    set_word (self, "with", with, with ? _("Do it with a partner") : _("Do it alone"));
 }
 
 static char *
@@ -128,9 +181,9 @@ typed (GtkWidget *entry)
 static char *
 one_a_line (const char *cues)
 {
-  g_auto (GStrv) lines = g_strsplit (cues, BETWEEN, -1);
+  g_auto (GStrv) each = g_strsplit (cues, BETWEEN, -1);
 
-  return g_strjoinv ("\n", lines);
+  return g_strjoinv ("\n", each);
 }
 
 /* A line break that was pasted is a space. */
@@ -140,35 +193,82 @@ typed_words (GtkWidget *row)
   return g_strstrip (g_strdelimit (lap_words_row_get_text (LAP_WORDS_ROW (row)), "\n", ' '));
 }
 
-/* All in one step, since applying one of them shows the block anew. */
-void
-lap_pane_more_commit (LapPaneMore *self)
+static const LapField *
+line_field (LapPaneMore *self, guint k)
 {
-  g_autofree char *note = NULL;
-  char *texts[LAP_N_SAY] = { NULL };
-  gboolean note_is_new, words_are_new = FALSE;
+  return lap_record_field (lap_object_record (self->shown), lines[k].member);
+}
+
+/* What is wrong with @text, or NULL. */
+static const char *
+line_trouble (LapPaneMore *self, guint k, const char *text, GValue *value)
+{
+  if (!lap_field_parse (line_field (self, k), text, value))
+    return lap_field_hint (line_field (self, k));
+  if (k == TEMPO && *text != '\0' && lap_tempo_seconds (text) == 0)
+    return _("Seconds down, held and up, as 3-1-1");
+  return NULL;
+}
+
+static void
+commit_line (LapPaneMore *self, guint k, const char *text)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+  const char *trouble = line_trouble (self, k, text, &value);
   LapEdits *edits;
 
-  if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
+  if (trouble != NULL) {
+    lap_document_tell (self->context->document, trouble);
+    gtk_editable_set_text (GTK_EDITABLE (self->lines[k]), self->line_was[k]);
     return;
-  note = typed (self->note);
-  note_is_new = g_strcmp0 (note, self->shown->note != NULL ? self->shown->note : "") != 0;
+  }
+  if (G_VALUE_HOLDS_STRING (&value) && *text == '\0')
+    g_value_set_string (&value, NULL);
+  edits = lap_edits_new (_(lines[k].label));
+  lap_verb_put_round (edits, self->shown, self->round, lines[k].member, &value);
+  lap_document_apply (self->context->document, edits);
+}
+
+static void
+commit_words (LapPaneMore *self)
+{
+  char *texts[LAP_N_SAY] = { NULL };
+  gboolean are_new = FALSE;
+
   for (guint i = 0; i < LAP_N_SAY; i++) {
     g_autofree char *is = typed_words (self->say[i]);
 
     if (g_strcmp0 (is, self->was[i]) != 0)
       texts[i] = i == LAP_SAY_CUES ? one_a_line (is) : g_steal_pointer (&is);
-    words_are_new |= texts[i] != NULL;
+    are_new |= texts[i] != NULL;
   }
-  if (!note_is_new && !words_are_new)
-    return;
-  edits = words_are_new ? lap_verb_set_words (self->shown, self->round, (const char * const *) texts, catalogue (self))
-                        : lap_edits_new (_("Change the note"));
+  if (are_new)
+    lap_document_apply (self->context->document, lap_verb_set_words (self->shown, self->round,
+                                                                     (const char * const *) texts, catalogue (self)));
   for (guint i = 0; i < LAP_N_SAY; i++)
     g_free (texts[i]);
-  if (note_is_new)
-    lap_edits_set_text (edits, self->shown, "note", *note != '\0' ? note : NULL);
-  lap_document_apply (self->context->document, edits);
+}
+
+/* Applying one of them shows the block anew, with what was there before in the others: all are read first. */
+void
+lap_pane_more_commit (LapPaneMore *self)
+{
+  char *texts[N_LINES] = { NULL };
+
+  if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
+    return;
+  for (guint k = 0; k < N_LINES; k++) {
+    g_autofree char *is = typed (self->lines[k]);
+
+    if (g_strcmp0 (is, self->line_was[k]) != 0)
+      texts[k] = g_steal_pointer (&is);
+  }
+  commit_words (self);
+  for (guint k = 0; k < N_LINES; k++) {
+    if (texts[k] != NULL)
+      commit_line (self, k, texts[k]);
+    g_free (texts[k]);
+  }
 }
 
 /* The turn of the selected round, or NULL. */
@@ -236,6 +336,22 @@ back_cb (LapPaneMore *self, GtkWidget *button)
   lap_document_apply (self->context->document, lap_verb_same_again (self->shown, round, catalogue (self)));
 }
 
+/* "easier, pace hard, 10, 8 kg": how it is done otherwise. */
+static void
+tell_way (GPtrArray *told, const LapChange *change)
+{
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_OPTION))
+    g_ptr_array_add (told, g_strdup_printf (_("option: %s"), lap_words_label (&lap_options, change->option)));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_PACE) && change->pace >= 0)
+    g_ptr_array_add (told, g_strdup_printf (_("pace: %s"), lap_words_label (&lap_paces, change->pace)));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_SIDES) && change->sides >= 0)
+    g_ptr_array_add (told, g_strdup_printf (_("sides: %s"), lap_words_label (&lap_sides, change->sides)));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_REPS) && change->reps != 0)
+    g_ptr_array_add (told, lap_reps_text (change->reps));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_LOAD) && change->load != NULL)
+    g_ptr_array_add (told, g_strdup (change->load));
+}
+
 /* "Squat jump, work 30 s, rest 10 s": what round @change does differently. */
 static char *
 change_told (LapPaneMore *self, const LapChange *change)
@@ -249,8 +365,11 @@ change_told (LapPaneMore *self, const LapChange *change)
     g_ptr_array_add (told, g_strdup_printf (_("work %d s"), change->work));
   if (LAP_CHANGE_HAS (change, LAP_CHANGE_REST))
     g_ptr_array_add (told, g_strdup_printf (_("rest %d s"), change->rest));
+  tell_way (told, change);
   if (LAP_CHANGE_HAS (change, LAP_CHANGE_SAY))
     g_ptr_array_add (told, g_strdup (_("other words")));
+  if (LAP_CHANGE_HAS (change, LAP_CHANGE_NOTE))
+    g_ptr_array_add (told, g_strdup (_("another note")));
   if (told->len == 0)
     g_ptr_array_add (told, g_strdup (_("done in another way")));
   g_ptr_array_add (told, NULL);
@@ -345,9 +464,9 @@ show_rounds (LapPaneMore *self)
 static void
 show_sides (LapPaneMore *self, const LapExercise *e)
 {
-  int usual = e != NULL ? (int) e->sides : LAP_SIDES_BOTH, sides = self->shown->sides >= 0 ? self->shown->sides : usual;
+  int own = word_of (self, "sides"), usual = e != NULL ? (int) e->sides : LAP_SIDES_BOTH;
+  int sides = own >= 0 ? own : usual;
 
-  adw_combo_row_set_selected (ADW_COMBO_ROW (self->sides), self->shown->sides + 1);
   gtk_widget_set_visible (self->change_row, sides == LAP_SIDES_SPLIT);
   gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->change), self->shown->switch_seconds);
 }
@@ -406,6 +525,47 @@ show_words (LapPaneMore *self)
   }
 }
 
+/* "Note", "Note in round 2". */
+static char *
+title_in (LapPaneMore *self, const char *title, const char *member)
+{
+  if (!lap_round_is_own (self->shown, self->round) || lap_record_field (&lap_change_record, member) == NULL)
+    return g_strdup (title);
+  /* Translators: the name of a field, and the round that its value holds in. */
+  return g_strdup_printf (_("%1$s in round %2$d"), title, self->round);
+}
+
+static void
+show_line (LapPaneMore *self, guint k)
+{
+  g_autofree char *title = title_in (self, _(lines[k].title), lines[k].member);
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  lap_round_get (self->shown, self->round, lines[k].member, &value);
+  g_free (self->line_was[k]);
+  self->line_was[k] = lap_field_text (line_field (self, k), &value);
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->lines[k]), title);
+  gtk_editable_set_text (GTK_EDITABLE (self->lines[k]), self->line_was[k]);
+}
+
+/* How it is done. In a round that differs most of it is that round's, which is said. */
+static void
+show_how (LapPaneMore *self)
+{
+  gboolean own = lap_round_is_own (self->shown, self->round);
+  g_autofree char *here = own ? g_strdup_printf (_("Only in round %d"), self->round) : NULL;
+
+  for (guint k = 0; k < N_CHOICES; k++) {
+    show_choice (self, k);
+    adw_action_row_set_subtitle (ADW_ACTION_ROW (self->choices[k]), own ? here : "");
+  }
+  for (guint k = 0; k < N_LINES; k++)
+    show_line (self, k);
+  show_sides (self, exercise (self));
+  gtk_switch_set_active (GTK_SWITCH (self->fixed), self->shown->fixed);
+  gtk_switch_set_active (GTK_SWITCH (self->partner), self->shown->with != 0);
+}
+
 void
 lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
 {
@@ -417,11 +577,7 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
   self->round = MAX (context->round, 1);
   gtk_widget_set_visible (GTK_WIDGET (self), block != NULL);
   if (block != NULL) {
-    adw_combo_row_set_selected (ADW_COMBO_ROW (self->pace), block->pace + 1);
-    show_sides (self, exercise (self));
-    adw_combo_row_set_selected (ADW_COMBO_ROW (self->option), block->option);
-    gtk_switch_set_active (GTK_SWITCH (self->fixed), block->fixed);
-    gtk_editable_set_text (GTK_EDITABLE (self->note), block->note != NULL ? block->note : "");
+    show_how (self);
     show_words (self);
     show_rounds (self);
     show_care (self, exercise (self));
@@ -444,6 +600,8 @@ lap_pane_more_dispose (GObject *object)
   g_clear_object (&self->context);
   for (guint i = 0; i < LAP_N_SAY; i++)
     g_clear_pointer (&self->was[i], g_free);
+  for (guint k = 0; k < N_LINES; k++)
+    g_clear_pointer (&self->line_was[k], g_free);
   G_OBJECT_CLASS (lap_pane_more_parent_class)->dispose (object);
 }
 
@@ -457,14 +615,17 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane-more.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPaneMore, name)
   BIND (fields);
-  BIND (pace);
-  BIND (sides);
   BIND (change_row);
   BIND (change);
-  BIND (option);
   BIND (fixed);
-  BIND (note);
+  BIND (partner);
   BIND (words);
+  for (guint k = 0; k < N_CHOICES; k++)
+    gtk_widget_class_bind_template_child_full (widget_class, choices[k].member, FALSE,
+                                               G_STRUCT_OFFSET (LapPaneMore, choices) + k * sizeof (GtkWidget *));
+  for (guint k = 0; k < N_LINES; k++)
+    gtk_widget_class_bind_template_child_full (widget_class, lines[k].member, FALSE,
+                                               G_STRUCT_OFFSET (LapPaneMore, lines) + k * sizeof (GtkWidget *));
   for (guint i = 0; i < LAP_N_SAY; i++)
     gtk_widget_class_bind_template_child_full (widget_class, lap_say_record.fields[i].name, FALSE,
                                                G_STRUCT_OFFSET (LapPaneMore, say) + i * sizeof (GtkWidget *));
@@ -473,11 +634,10 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   BIND (rounds);
   BIND (care);
 #undef BIND
-  gtk_widget_class_bind_template_callback (widget_class, pace_cb);
-  gtk_widget_class_bind_template_callback (widget_class, sides_cb);
+  gtk_widget_class_bind_template_callback (widget_class, choice_cb);
   gtk_widget_class_bind_template_callback (widget_class, change_cb);
-  gtk_widget_class_bind_template_callback (widget_class, option_cb);
   gtk_widget_class_bind_template_callback (widget_class, fixed_cb);
+  gtk_widget_class_bind_template_callback (widget_class, partner_cb);
   gtk_widget_class_bind_template_callback (widget_class, count_cb);
   gtk_widget_class_bind_template_callback (widget_class, lap_pane_more_commit);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
@@ -500,8 +660,7 @@ lap_pane_more_init (LapPaneMore *self)
 {
   self->showing = TRUE;
   gtk_widget_init_template (GTK_WIDGET (self));
-  fill (self->pace, _("As usual in the part"), &lap_paces);
-  fill (self->sides, _("As usual for it"), &lap_sides);
-  fill (self->option, NULL, &lap_options);
+  for (guint k = 0; k < N_CHOICES; k++)
+    fill (self->choices[k], choices[k].usual != NULL ? _(choices[k].usual) : NULL, choices[k].words);
   self->showing = FALSE;
 }

@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What else there is to say of an exercise block, below its work and rest: pace, sides, option, fixed, note; the words to
- * say with the seconds they need; what later rounds do differently; whom to spare. Pace, sides, option and fixed change
- * all blocks that are selected. Each change is one step of the history.
+ * What else there is to say of an exercise block, below its work and rest: pace, sides, option, fixed, repetitions,
+ * tempo, load, partner, note; the words to say with the seconds they need; what later rounds do differently; whom to
+ * spare. Where the round that is shown differs, what is changed here stays in it. Pace, sides, option, fixed and partner
+ * change all blocks that are selected. Each change is one step of the history.
  */
 #pragma once
 

@@ -6,6 +6,7 @@
 #include "ui/field-text.h"
 
 #include "model/exception.h"
+#include "model/part.h"
 #include "model/when.h"
 
 static const struct { const LapKind *kind; const char *typed, *read; /* NULL: not at all */ } lines[] = {
@@ -32,6 +33,18 @@ static const struct { const LapKind *kind; const char *typed, *read; /* NULL: no
   { &lap_kind_pair, "17-20:30", "17:00–20:30" },
   { &lap_kind_hours, "6-12, 16:00–20:00", "06:00–12:00, 16:00–20:00" },
   { &lap_kind_hours, "12-6", NULL },
+  { &lap_kind_reps, "10", "10" },
+  { &lap_kind_reps, "8 - 12", "8–12" },
+  { &lap_kind_reps, "8–8", "8" },
+  { &lap_kind_reps, "", "" },
+  { &lap_kind_reps, "12-8", NULL },
+  { &lap_kind_reps, "0", NULL },
+  { &lap_kind_reps, "many", NULL },
+  { &lap_kind_steps.kind, "30/30, 40 / 20,45/0", "30/30, 40/20, 45/0" },
+  { &lap_kind_steps.kind, "", "" },
+  { &lap_kind_steps.kind, "30", NULL },
+  { &lap_kind_steps.kind, "0/20", NULL },
+  { &lap_kind_steps.kind, "30/20/10", NULL },
 };
 
 static void

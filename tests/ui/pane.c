@@ -205,6 +205,91 @@ test_in_round (void)
   windows_close (window);
 }
 
+/* Types @text into the line @id, as if followed by Enter. */
+static void
+type (LapWindow *window, const char *id, const char *text)
+{
+  GtkWidget *line = field (window, ADW_TYPE_ENTRY_ROW, id);
+
+  gtk_editable_set_text (GTK_EDITABLE (line), text);
+  g_signal_emit_by_name (line, "apply");
+}
+
+static const char *
+line (LapWindow *window, const char *id)
+{
+  return gtk_editable_get_text (GTK_EDITABLE (field (window, ADW_TYPE_ENTRY_ROW, id)));
+}
+
+/* Pace, option, repetitions, load and note are the round's where it differs, and the block's where it doesn't. */
+static void
+test_way_in_round (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Rounds");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 2);
+  LapBlock *block = lap_block_new_exercise ("squat", 40, 20);
+  g_autoptr (LapChanges) changes = lap_changes_new ();
+  GtkWidget *option, *told;
+  LapWindow *window;
+
+  plan_add (part, block);
+  lap_changes_ensure (changes, 2)->work = 40;
+  lap_changes_find (changes, 2)->present = LAP_BIT (LAP_CHANGE_WORK);
+  g_object_set (block, "in-round", changes, NULL);
+  window = windows_show (session);
+  option = field (window, ADW_TYPE_COMBO_ROW, "option");
+  windows_click_box (window, lap_score_find (lap_window_context (window)->score, 0, 0, 2));
+  adw_combo_row_set_selected (ADW_COMBO_ROW (option), LAP_OPTION_HARDER);
+  adw_combo_row_set_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "pace")), 1 + LAP_PACE_STEADY);
+  type (window, "reps", "8-12");
+  type (window, "load", "8 kg");
+  type (window, "note", "Slowly");
+  g_assert_cmpint (block->option, ==, LAP_OPTION_AS_SHOWN);
+  g_assert_cmpint (block->pace, ==, -1);
+  g_assert_cmpuint (block->reps, ==, 0);
+  g_assert_null (block->note);
+  g_assert_cmpuint (lap_changes_find (block->in_round, 2)->reps, ==, LAP_REPS (8, 12));
+  g_assert_cmpstr (lap_changes_find (block->in_round, 2)->note, ==, "Slowly");
+  told = gtk_widget_get_first_child (field (window, GTK_TYPE_BOX, "rounds"));
+  g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (told)), ==,
+                   "Round 2: work 40 s, option: Harder, pace: Steady, 8–12 reps, 8 kg and another note");
+  g_assert_cmpstr (adw_action_row_get_subtitle (ADW_ACTION_ROW (option)), ==, "Only in round 2");
+  windows_click_box (window, lap_score_find (lap_window_context (window)->score, 0, 0, 1));
+  g_assert_cmpint (adw_combo_row_get_selected (ADW_COMBO_ROW (option)), ==, LAP_OPTION_AS_SHOWN);
+  g_assert_cmpstr (line (window, "note"), ==, "");
+  windows_click_box (window, lap_score_find (lap_window_context (window)->score, 0, 0, 2));
+  g_assert_cmpint (adw_combo_row_get_selected (ADW_COMBO_ROW (option)), ==, LAP_OPTION_HARDER);
+  g_assert_cmpstr (line (window, "reps"), ==, "8–12");
+  windows_settle (window);
+  windows_close (window);
+}
+
+/* What can't be read is told and changes nothing. */
+static void
+test_lines (void)
+{
+  LapWindow *window = windows_demo ();
+  LapBlock *block;
+
+  windows_click_box (window, first_main (window));
+  block = block_of (window);
+  type (window, "reps", "10");
+  g_assert_cmpuint (block->reps, ==, LAP_REPS (10, 10));
+  g_assert_cmpstr (undo_label (window), ==, "Change the repetitions");
+  type (window, "reps", "some");
+  g_assert_cmpuint (block->reps, ==, LAP_REPS (10, 10));
+  g_assert_cmpstr (line (window, "reps"), ==, "10");
+  type (window, "tempo", "3-1");
+  g_assert_null (block->tempo);
+  type (window, "tempo", "3-1-1");
+  g_assert_cmpstr (block->tempo, ==, "3-1-1");
+  gtk_switch_set_active (GTK_SWITCH (field (window, GTK_TYPE_SWITCH, "partner")), TRUE);
+  g_assert_cmpint (block->with, ==, 1);
+  type (window, "tempo", "");
+  g_assert_null (block->tempo);
+  windows_close (window);
+}
+
 /* Only a block whose work is split between the sides asks for it; what doesn't fit is refused. */
 static void
 test_change_of_sides (void)
@@ -240,6 +325,8 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/pane/several", test_several);
   g_test_add_func ("/ui/pane/several-times", test_several_times);
   g_test_add_func ("/ui/pane/in-round", test_in_round);
+  g_test_add_func ("/ui/pane/way-in-round", test_way_in_round);
+  g_test_add_func ("/ui/pane/lines", test_lines);
   g_test_add_func ("/ui/pane/change-of-sides", test_change_of_sides);
   return g_test_run ();
 }

@@ -177,6 +177,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Help on what has the focus"), "app.help", "F1" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Shortcuts"), "win.shortcuts", "<Control>question" },
   { LAP_SCOPE_WINDOW, N_("Window"), N_("Close"), "window.close", "<Control>w" },
+  { LAP_SCOPE_WINDOW, N_("Window"), N_("Close all windows"), "app.quit", "<Control>q" },
 };
 
 guint

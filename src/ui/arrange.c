@@ -338,6 +338,7 @@ lap_arrange_open (LapWindow *window, LapArranger arranger)
                                    NULL);
 
   lap_window_commit (window);
+  gtk_widget_set_name (GTK_WIDGET (self), arrangers[arranger].action); /* the help has a part about each */
   adw_window_title_set_title (ADW_WINDOW_TITLE (self->title), _(arrangers[arranger].title));
   self->document = g_object_ref (lap_window_document (window));
   self->request.arranger = arranger;

@@ -10,21 +10,30 @@
 
 static const LapHelpPage pages[] = {
   { "LapHeading", "plan" },
+  { "LapFormulaEntry", "catalogue#formula" },
+  { LAP_HELP_LANES, "lanes#choose" },
+  { "LapStrip", "lanes#overview" },
   { "LapScoreView", "score" },
   { "LapWarnings", "checks" },
   { "LapPane", "plan" },
   { "LapShelf", "catalogue" },
   { "week-desk", "timetable" }, /* before the type it is of */
   { "LapDesk", "plan" },
+  { "LapRehearseSound", "rehearse#sound" },
   { "LapRehearsePage", "rehearse" },
   { "LapRehearseWindow", "rehearse" },
   { "LapSheetsView", "sheets" },
   { "LapScriptView", "script" },
   { "LapExport", "sheets" },
   { "LapPublishDialog", "publish" },
+  { "win.order", "arrange#order" },
+  { "win.mend", "arrange#mend" },
+  { "win.adapt", "arrange#adapt" },
+  { "win.choose", "arrange#choose" },
   { "LapArrange", "arrange" },
   { "LapNew", "files#new" },
   { "LapLibrary", "files#list" },
+  { "LapOpening", "files" },
   { "LapWeekView", "timetable" },
   { "LapWeekDates", "week#dates" },
   { "LapWeekPane", "week" },
@@ -36,7 +45,11 @@ static const LapHelpPage pages[] = {
   { LAP_HELP_PROPERTIES, "files#properties" },
   { LAP_HELP_SETTINGS, "files#settings" },
   { LAP_HELP_OWN, "catalogue#own" },
+  { LAP_HELP_FILE, "files" },
+  { LAP_HELP_EXPORTING, "publish" },
 };
+
+#define NOWHERE "index"
 
 guint
 lap_help_n (void)
@@ -53,12 +66,16 @@ lap_help_nth (guint n)
 const char *
 lap_help_page (GtkWidget *widget)
 {
-  for (; widget != NULL; widget = gtk_widget_get_parent (widget))
+  for (; widget != NULL; widget = gtk_widget_get_parent (widget)) {
+    const char *name = gtk_widget_get_name (widget);
+
+    if (g_str_has_prefix (name, LAP_HELP_CHECK))
+      return name; /* the page of a check is called as it */
     for (guint i = 0; i < G_N_ELEMENTS (pages); i++)
-      if (g_str_equal (G_OBJECT_TYPE_NAME (widget), pages[i].type) ||
-          g_str_equal (gtk_widget_get_name (widget), pages[i].type))
+      if (g_str_equal (G_OBJECT_TYPE_NAME (widget), pages[i].type) || g_str_equal (name, pages[i].type))
         return pages[i].page;
-  return "index";
+  }
+  return NOWHERE;
 }
 
 static void
@@ -90,24 +107,40 @@ looked_at (GtkWidget *widget)
   return NULL;
 }
 
+static const char *
+page_of_window (GtkWindow *window)
+{
+  GtkWidget *focus = gtk_window_get_focus (window);
+  const char *page = lap_help_page (focus != NULL ? focus : GTK_WIDGET (window));
+
+  return g_str_equal (page, NOWHERE) ? lap_help_page (looked_at (GTK_WIDGET (window))) : page;
+}
+
 void
 lap_help_show (GtkWindow *window)
 {
-  GtkWidget *focus = window != NULL ? gtk_window_get_focus (window) : NULL;
-  const char *page = lap_help_page (focus != NULL ? focus : GTK_WIDGET (window));
+  const char *page = NOWHERE;
   g_autofree char *uri = NULL;
 
-  if (g_str_equal (page, "index") && window != NULL)
-    page = lap_help_page (looked_at (GTK_WIDGET (window)));
+  for (GtkWindow *w = window; w != NULL && g_str_equal (page, NOWHERE); w = gtk_window_get_transient_for (w))
+    page = page_of_window (w);
   uri = g_strconcat ("help:lapwing/", page, NULL);
   gtk_show_uri_full (window, uri, GDK_CURRENT_TIME, NULL, shown_cb, window != NULL ? g_object_ref (window) : NULL);
 }
 
 static gboolean
-key_cb (GtkWidget *window, GVariant *args, gpointer data)
+key_cb (GtkWidget *widget, GVariant *args, gpointer data)
 {
-  lap_help_show (GTK_WINDOW (window));
+  lap_help_show (GTK_WINDOW (gtk_widget_get_root (widget)));
   return TRUE;
+}
+
+static GtkShortcut *
+shortcut_new (void)
+{
+  g_autofree char *key = lap_shortcuts_key ("app.help");
+
+  return gtk_shortcut_new (gtk_shortcut_trigger_parse_string (key), gtk_callback_action_new (key_cb, NULL, NULL));
 }
 
 static void
@@ -115,15 +148,12 @@ windows_cb (GListModel *windows, guint position, guint removed, guint added, gpo
 {
   for (guint i = position; i < position + added; i++) {
     g_autoptr (GtkWidget) window = g_list_model_get_item (windows, i);
-    g_autofree char *key = lap_shortcuts_key ("app.help");
     GtkEventController *controller;
 
     if (GTK_IS_APPLICATION_WINDOW (window))
       continue;
     controller = gtk_shortcut_controller_new ();
-    gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (controller),
-                                          gtk_shortcut_new (gtk_shortcut_trigger_parse_string (key),
-                                                            gtk_callback_action_new (key_cb, NULL, NULL)));
+    gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (controller), shortcut_new ());
     gtk_widget_add_controller (window, controller);
   }
 }
@@ -131,5 +161,10 @@ windows_cb (GListModel *windows, guint position, guint removed, guint added, gpo
 void
 lap_help_serve_dialogs (void)
 {
+  g_autoptr (GTypeClass) popover = g_type_class_ref (GTK_TYPE_POPOVER);
+  g_autoptr (GtkShortcut) shortcut = shortcut_new ();
+
+  /* A key in a popover goes no further than to it. Kinds of popover take this over when they are first used. */
+  gtk_widget_class_add_shortcut (GTK_WIDGET_CLASS (popover), shortcut);
   g_signal_connect (gtk_window_get_toplevels (), "items-changed", G_CALLBACK (windows_cb), NULL);
 }

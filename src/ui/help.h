@@ -13,6 +13,11 @@ G_BEGIN_DECLS
 #define LAP_HELP_PROPERTIES "properties"
 #define LAP_HELP_SETTINGS   "settings"
 #define LAP_HELP_OWN        "own-exercise"
+#define LAP_HELP_FILE       "about-the-file"
+#define LAP_HELP_EXPORTING  "exporting"
+#define LAP_HELP_LANES      "choose-lanes"
+/* Before the id of a check: what is about that check. */
+#define LAP_HELP_CHECK      "check-"
 
 typedef struct {
   const char *type; /* name of the widget's type, or one that is set, where dialogs are of one type */
@@ -21,11 +26,13 @@ typedef struct {
 
 guint              lap_help_n     (void);
 const LapHelpPage *lap_help_nth   (guint      n);
-/* The page about @widget (may be NULL), "index" where no other is. */
+/* The page about @widget (may be NULL), "index" where no other is. Valid as long as the widget. */
 const char        *lap_help_page  (GtkWidget *widget);
-/* Shows the page about what has the focus in @window (may be NULL), or says that nothing shows help. */
+/* Shows the page about what has the focus in @window (may be NULL), else about the window that it belongs to, or says
+ * that nothing shows help. */
 void               lap_help_show  (GtkWindow *window);
-/* From now on F1 works in dialogs, too, which are no windows of the application and so have none of its keys. Once. */
+/* From now on F1 works in dialogs and popovers, too, which are no windows of the application and so have none of its
+ * keys. Once, before the first popover. */
 void               lap_help_serve_dialogs (void);
 
 G_END_DECLS

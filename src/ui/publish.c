@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/publish.h"
 
+#include "ui/help.h"
 #include "publish/cuts.h"
 #include "store/documents.h"
 #include "ui/notify.h"
@@ -110,6 +111,7 @@ show_progress (Job *job)
 {
   job->dialog = adw_message_dialog_new (GTK_WINDOW (job->window), _(job->format->title), NULL);
   g_object_ref (job->dialog);
+  gtk_widget_set_name (job->dialog, LAP_HELP_EXPORTING);
   job->bar = gtk_progress_bar_new ();
   gtk_accessible_update_property (GTK_ACCESSIBLE (job->bar), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Export"), -1);
   adw_message_dialog_set_extra_child (ADW_MESSAGE_DIALOG (job->dialog), job->bar);

@@ -4,6 +4,7 @@
 #include "base/error.h"
 #include "ui/application.h"
 #include "ui/files.h"
+#include "ui/help.h"
 #include "ui/recent.h"
 
 #include <glib/gi18n-lib.h>
@@ -31,6 +32,17 @@ saving_free (Saving *saving)
   g_free (saving);
 }
 
+static GtkWidget *
+question_new (LapWindow *self, const char *what, const char *more)
+{
+  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (self), what, more);
+
+  gtk_widget_set_name (dialog, LAP_HELP_FILE);
+  adw_message_dialog_add_response (ADW_MESSAGE_DIALOG (dialog), "cancel", _("_Cancel"));
+  adw_message_dialog_set_close_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
+  return dialog;
+}
+
 static void save (Saving *saving, gboolean whatever);
 static void ask_where (LapWindow *self, gboolean close);
 
@@ -49,14 +61,12 @@ overwrite_cb (AdwMessageDialog *dialog, const char *response, Saving *saving)
 static void
 ask_about_other_writer (Saving *saving)
 {
-  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (saving->window), _("The file was changed by somebody else"),
-                                              _("Saving replaces what was written since you opened it."));
+  GtkWidget *dialog = question_new (saving->window, _("The file was changed by somebody else"),
+                                    _("Saving replaces what was written since you opened it."));
   AdwMessageDialog *message = ADW_MESSAGE_DIALOG (dialog);
 
-  adw_message_dialog_add_responses (message, "cancel", _("_Cancel"), "copy", _("Save a _copy…"),
-                                    "overwrite", _("_Replace"), NULL);
+  adw_message_dialog_add_responses (message, "copy", _("Save a _copy…"), "overwrite", _("_Replace"), NULL);
   adw_message_dialog_set_response_appearance (message, "overwrite", ADW_RESPONSE_DESTRUCTIVE);
-  adw_message_dialog_set_close_response (message, "cancel");
   g_signal_connect (dialog, "response", G_CALLBACK (overwrite_cb), saving);
   gtk_window_present (GTK_WINDOW (dialog));
 }
@@ -156,14 +166,13 @@ void
 lap_saving_ask_before_closing (LapWindow *self)
 {
   g_autofree char *what = g_strdup_printf (_("Save “%s” before closing?"), lap_document_title (lap_window_document (self)));
-  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (self), what, _("What isn't saved is lost."));
+  GtkWidget *dialog = question_new (self, what, _("What isn't saved is lost."));
   AdwMessageDialog *message = ADW_MESSAGE_DIALOG (dialog);
 
-  adw_message_dialog_add_responses (message, "cancel", _("_Cancel"), "discard", _("_Discard"), "save", _("_Save"), NULL);
+  adw_message_dialog_add_responses (message, "discard", _("_Discard"), "save", _("_Save"), NULL);
   adw_message_dialog_set_response_appearance (message, "discard", ADW_RESPONSE_DESTRUCTIVE);
   adw_message_dialog_set_response_appearance (message, "save", ADW_RESPONSE_SUGGESTED);
   adw_message_dialog_set_default_response (message, "save");
-  adw_message_dialog_set_close_response (message, "cancel");
   g_signal_connect_object (dialog, "response", G_CALLBACK (close_cb), self, 0);
   gtk_window_present (GTK_WINDOW (dialog));
 }
@@ -181,13 +190,12 @@ static void
 revert_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   LapWindow *self = LAP_WINDOW (widget);
-  GtkWidget *dialog = adw_message_dialog_new (GTK_WINDOW (self), _("Go back to what the file holds?"),
-                                              _("What you changed since is taken back. That can be undone."));
+  GtkWidget *dialog = question_new (self, _("Go back to what the file holds?"),
+                                    _("What you changed since is taken back. That can be undone."));
   AdwMessageDialog *message = ADW_MESSAGE_DIALOG (dialog);
 
-  adw_message_dialog_add_responses (message, "cancel", _("_Cancel"), "revert", _("_Go back"), NULL);
+  adw_message_dialog_add_response (message, "revert", _("_Go back"));
   adw_message_dialog_set_response_appearance (message, "revert", ADW_RESPONSE_DESTRUCTIVE);
-  adw_message_dialog_set_close_response (message, "cancel");
   g_signal_connect_object (dialog, "response", G_CALLBACK (revert_cb), self, 0);
   gtk_window_present (GTK_WINDOW (dialog));
 }

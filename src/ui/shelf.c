@@ -10,6 +10,7 @@
 #include "edit/own.h"
 #include "edit/verbs-blocks.h"
 #include "ui/desk.h"
+#include "ui/help.h"
 #include "ui/own-dialog.h"
 #include "ui/personal.h"
 #include "ui/shelf-details.h"
@@ -275,6 +276,7 @@ copy_cb (LapShelf *self)
   dialog = adw_message_dialog_new (window, _("Make your own exercise"),
                                    _("It begins as a copy, with the same figure. The session keeps it, and your other "
                                      "sessions can use it."));
+  gtk_widget_set_name (dialog, LAP_HELP_OWN);
   gtk_editable_set_text (GTK_EDITABLE (entry), lap_exercise_name (current));
   gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Name"), -1);

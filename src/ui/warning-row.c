@@ -5,6 +5,7 @@
 #include "ui/around.h"
 #include "ui/mark.h"
 #include "ui/flow.h"
+#include "ui/help.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -297,6 +298,15 @@ show_words (LapWarningRow *self, const LapWarning *warning)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, what, -1);
 }
 
+/* Each check has its page in the help. */
+static void
+name_page (LapWarningRow *self, const LapWarning *warning)
+{
+  g_autofree char *page = g_strconcat (LAP_HELP_CHECK, warning->check->id, NULL);
+
+  gtk_widget_set_name (GTK_WIDGET (self), page);
+}
+
 void
 lap_warning_row_show (LapWarningRow *self, guint n)
 {
@@ -304,8 +314,10 @@ lap_warning_row_show (LapWarningRow *self, guint n)
   const LapWarning *warning = lap_checkup_nth (checkup, n);
   GMenuModel *menu = warning->fine ? self->kept_menu : self->menu;
 
-  if (self->checkup == NULL || !lap_warning_row_is (self, warning))
+  if (self->checkup == NULL || !lap_warning_row_is (self, warning)) {
     remove_buttons (self, gtk_widget_get_first_child (self->remedies));
+    name_page (self, warning);
+  }
   for (GtkWidget *b = gtk_widget_get_first_child (self->remedies); b != NULL; b = gtk_widget_get_next_sibling (b))
     g_object_set_data (G_OBJECT (b), "remedy", NULL);
   g_clear_pointer (&self->found, g_ptr_array_unref);

@@ -61,6 +61,20 @@ def fresh(tap):
                if made.get(name) != held.get(name)])
 
 
+def windows(tap):
+    """Each kind of window is told of somewhere; one of a document by its views."""
+    source = {path: path.read_text(encoding='utf-8') for path in sorted((SOURCE / 'src' / 'ui').rglob('*.c'))}
+    table = set(re.findall(r'^  \{ "(Lap\w+)", "', source[SOURCE / 'src' / 'ui' / 'help.c'], re.M))
+    views = {'LapSessionWindow', 'LapWeekWindow'}
+    kinds = {kind for text in source.values() for kind in
+             re.findall(r'^G_DEFINE_FINAL_TYPE \((\w+), \w+, (?:ADW|GTK|LAP)_TYPE_(?:\w+_)?(?:WINDOW|DIALOG)\)', text, re.M)}
+    tap.check('there are windows', [] if len(kinds) > 8 else [str(kinds)])
+    tap.check('F1 knows a page for every kind of window', sorted(kinds - table - views))
+    tap.check('a window of the library’s kind says what it is about',
+              [str(path) for path, text in source.items()
+               if 'adw_preferences_window_new' in text and 'LAP_HELP_' not in text])
+
+
 def main():
     tap = Tap()
     judged(tap)
@@ -68,6 +82,7 @@ def main():
     installed(tap)
     told(tap)
     formats(tap)
+    windows(tap)
     tap.done()
 
 

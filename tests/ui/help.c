@@ -7,8 +7,12 @@
 #include "ui/hands.h"
 #include "ui/windows.h"
 
+#include "ui/help.h"
 #include "ui/own-dialog.h"
 #include "ui/preferences.h"
+#include "ui/rehearse/page.h"
+#include "ui/shelf-details.h"
+#include "ui/warning-row.h"
 #include "ui/week-window.h"
 
 #include <glib/gstdio.h>
@@ -57,6 +61,7 @@ expect (GtkWindow *window, const char *page)
   g_autofree char *expected = g_strconcat ("help:lapwing/", page, NULL), *got = NULL;
   guint looks;
 
+  g_test_message ("expects %s", page);
   g_remove (asked);
   gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
   hands_on (window);
@@ -83,15 +88,18 @@ static void
 in_dialogs (LapWindow *window, const char *const *dialogs, guint n)
 {
   for (guint i = 0; i < n; i++) {
-    g_autoptr (GtkWindow) dialog = NULL;
+    GtkWindow *dialog;
 
     gtk_widget_activate_action (GTK_WIDGET (window), dialogs[2 * i], NULL);
     windows_settle (window);
     dialog = windows_dialog (window);
-    g_test_message ("%s", dialogs[2 * i]);
     expect (dialog, dialogs[2 * i + 1]);
+    g_object_add_weak_pointer (G_OBJECT (dialog), (gpointer *) &dialog);
     gtk_window_close (dialog);
-    windows_settle (window);
+    g_object_unref (dialog);
+    /* One that searches goes when the search has noticed. */
+    while (dialog != NULL)
+      g_main_context_iteration (NULL, TRUE);
   }
 }
 
@@ -100,8 +108,9 @@ test_session (void)
 {
   static const char *const views[] = { "plan", "plan", "rehearse", "rehearse", "sheets", "sheets", "script", "script" };
   static const char *const dialogs[] = {
-    "win.properties", "files#properties", "win.export", "sheets", "win.publish", "publish", "win.order", "arrange",
-    "win.adapt", "arrange", "app.new", "files#new", "app.preferences", "files#settings",
+    "win.properties", "files#properties", "win.export", "sheets", "win.publish", "publish", "win.order", "arrange#order",
+    "win.mend", "arrange#mend", "win.adapt", "arrange#adapt", "win.choose", "arrange#choose", "app.new", "files#new",
+    "app.preferences", "files#settings", "win.shortcuts", "script",
   };
   LapWindow *window = windows_demo ();
   GtkWidget *own;
@@ -117,21 +126,143 @@ test_session (void)
   windows_close (window);
 }
 
+static GtkWidget *
+named (GtkWidget *widget, const char *name)
+{
+  if (g_str_equal (gtk_widget_get_name (widget), name))
+    return widget;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+    GtkWidget *found = named (child, name);
+
+    if (found != NULL)
+      return found;
+  }
+  return NULL;
+}
+
+/* What comes up over a window, for whom no type of its own says what it is about. */
+static void
+expect_over (LapWindow *window, const char *page)
+{
+  g_autoptr (GtkWindow) dialog = windows_dialog (window);
+
+  expect (dialog, page);
+  gtk_window_close (dialog);
+  windows_settle (window);
+}
+
+/* Questions about the file, and what goes wrong in a view. */
+static void
+test_boxes (void)
+{
+  g_autofree char *path = g_build_filename (g_get_user_data_dir (), "plan.lapwing", NULL), *text = NULL;
+  g_autofree char *demo = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "twelve-at-twelve.lapwing", NULL);
+  LapWindow *window;
+  GtkWidget *copy;
+
+  g_assert_true (g_file_get_contents (demo, &text, NULL, NULL));
+  g_assert_true (g_file_set_contents (path, text, -1, NULL));
+  window = windows_open (path);
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.revert", NULL);
+  windows_settle (window);
+  expect_over (window, "files");
+  windows_click_box (window, 2);
+  g_assert_true (windows_press (GTK_WIDGET (windows_blocks (window)), "plus"));
+  gtk_window_close (GTK_WINDOW (window));
+  windows_settle (window);
+  expect_over (window, "files");
+  lap_window_show_view (window, "sheets");
+  windows_settle (window);
+  gtk_window_set_focus (GTK_WINDOW (window), NULL);
+  lap_window_tell_error (window, "It is so", "There is no paper");
+  windows_settle (window);
+  expect_over (window, "sheets");
+  lap_window_show_view (window, "plan");
+  windows_settle (window);
+  lap_shelf_grid_go (lap_shelf_grid (lap_window_shelf (window)),
+                     lap_catalogue_find (lap_document_catalogue (lap_window_document (window)), "squat"), FALSE);
+  copy = windows_find (GTK_WIDGET (lap_window_shelf (window)), LAP_TYPE_SHELF_DETAILS, NULL);
+  g_signal_emit_by_name (copy, "copy");
+  windows_settle (window);
+  expect_over (window, "catalogue#own");
+  windows_close (window);
+}
+
+/* What opens over a part of a window. */
+static void
+test_popovers (void)
+{
+  LapWindow *window = windows_demo ();
+  GtkWidget *root = GTK_WIDGET (window), *change, *lanes, *row;
+
+  gtk_widget_activate_action (root, "win.formula", NULL);
+  windows_settle (window);
+  expect (GTK_WINDOW (window), "catalogue#formula");
+  hands_press ("Escape");
+  windows_click_box (window, 2);
+  windows_settle (window);
+  change = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_MENU_BUTTON, "choose");
+  gtk_menu_button_popup (GTK_MENU_BUTTON (change));
+  windows_settle (window);
+  expect (GTK_WINDOW (window), "catalogue");
+  hands_press ("Escape");
+  lanes = named (root, LAP_HELP_LANES);
+  gtk_menu_button_popup (GTK_MENU_BUTTON (lanes));
+  windows_settle (window);
+  expect (GTK_WINDOW (window), "lanes#choose");
+  hands_press ("Escape");
+  row = windows_find (GTK_WIDGET (lap_window_warnings (window)), LAP_TYPE_WARNING_ROW, NULL);
+  gtk_widget_grab_focus (row);
+  expect (GTK_WINDOW (window), gtk_widget_get_name (row));
+  g_assert_true (g_str_has_prefix (gtk_widget_get_name (row), "check-"));
+  windows_close (window);
+}
+
+static void
+test_other_windows (void)
+{
+  LapWindow *window = windows_demo ();
+  LapRehearseWindow *rehearse;
+  GtkWindow *library;
+
+  lap_window_show_view (window, "rehearse");
+  windows_settle (window);
+  rehearse = lap_rehearse_page_open (LAP_REHEARSE_PAGE (windows_find (GTK_WIDGET (window), LAP_TYPE_REHEARSE_PAGE, NULL)),
+                                     0);
+  windows_settle (window);
+  expect (GTK_WINDOW (rehearse), "rehearse");
+  gtk_window_destroy (GTK_WINDOW (rehearse));
+  windows_close (window);
+  library = lap_application_show_library (LAP_APPLICATION (g_application_get_default ()));
+  expect (library, "files#list");
+  gtk_window_destroy (library);
+}
+
 static void
 test_week (void)
 {
   static const char *const views[] = { "week", "timetable", "sheets", "sheets" };
   static const char *const dialogs[] = {
     "win.properties", "week#begin", "win.import", "timetable#spreadsheet", "win.publish", "publish",
-  };
+  }, *const fill[] = { "win.fill", "timetable#fill" };
   g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "kelpline-week.lapweek", NULL);
   LapWindow *window = windows_open (path);
+  LapWeekView *view;
 
   in_views (window, views, G_N_ELEMENTS (views) / 2);
   in_dialogs (window, dialogs, G_N_ELEMENTS (dialogs) / 2);
   lap_window_show_view (window, "week");
   gtk_widget_child_focus (GTK_WIDGET (lap_week_window_pane (LAP_WEEK_WINDOW (window))), GTK_DIR_TAB_FORWARD);
   expect (GTK_WINDOW (window), "week");
+  gtk_menu_button_popup (GTK_MENU_BUTTON (windows_find (GTK_WIDGET (window), GTK_TYPE_MENU_BUTTON, "choose")));
+  windows_settle (window);
+  expect (GTK_WINDOW (window), "week#dates");
+  hands_press ("Escape");
+  view = lap_week_window_view (LAP_WEEK_WINDOW (window));
+  lap_week_view_show (view, LAP_CLASS (lap_list_nth (lap_document_week (lap_window_document (window))->classes, 0))->id);
+  gtk_widget_activate_action (GTK_WIDGET (view), "week.unplace", NULL);
+  windows_settle (window);
+  in_dialogs (window, fill, 1);
   windows_close (window);
 }
 
@@ -183,8 +314,11 @@ main (int argc, char **argv)
   if (!without)
     install_viewer ();
   windows_init (&argc, &argv);
+  g_test_add_func ("/help/other-windows", test_other_windows);
   g_test_add_func ("/help/session", test_session);
+  g_test_add_func ("/help/boxes", test_boxes);
   g_test_add_func ("/help/week", test_week);
+  g_test_add_func ("/help/popovers", test_popovers);
   g_test_add_func ("/help/without", test_without);
   return g_test_run ();
 }

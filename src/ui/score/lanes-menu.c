@@ -4,6 +4,8 @@
  */
 #include "ui/score/lanes-menu.h"
 
+#include "ui/help.h"
+
 #include <glib/gi18n-lib.h>
 
 typedef struct {
@@ -114,6 +116,7 @@ lap_lanes_menu_new (LapScoreView *view)
   menu->view = view;
   menu->list = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_popover_set_child (GTK_POPOVER (popover), menu->list);
+  gtk_widget_set_name (button, LAP_HELP_LANES);
   g_signal_connect_data (popover, "map", G_CALLBACK (map_cb), menu, (GClosureNotify) (void (*) (void)) g_free, 0);
   gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), popover);
   gtk_menu_button_set_label (GTK_MENU_BUTTON (button), _("Lanes"));

@@ -111,6 +111,9 @@ guint             lap_checkup_count      (const LapCheckup *checkup,
 LapClass         *lap_warning_class      (const LapCheckup *checkup,
                                           const LapWarning *warning,
                                           guint             i);
+gboolean          lap_warning_is_about   (const LapCheckup *checkup,
+                                          const LapWarning *warning,
+                                          const LapClass   *c);
 char             *lap_warning_message    (const LapCheckup *checkup,
                                           const LapWarning *warning);
 /* "5:00–6:40", or "" without a place in time. */

@@ -395,6 +395,15 @@ lap_warning_class (const LapCheckup *cx, const LapWarning *w, guint i)
   return g_array_index (cx->classes, LapClass *, w->first_class + i);
 }
 
+gboolean
+lap_warning_is_about (const LapCheckup *cx, const LapWarning *w, const LapClass *c)
+{
+  for (guint i = 0; i < w->n_classes; i++)
+    if (lap_warning_class (cx, w, i) == c)
+      return TRUE;
+  return FALSE;
+}
+
 /* Telling */
 
 char *

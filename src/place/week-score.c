@@ -537,6 +537,15 @@ touches (const LapWeekScore *self, const LapWeekPlaced *placed, double x, double
   return y >= placed->y && y < placed->y + self->cell && x >= left && x < right;
 }
 
+static gboolean
+is_on_mark (const LapWeekScore *self, const LapAxis *axis, const LapWeekPlaced *placed, double x, double y)
+{
+  double along = axis->mirrored ? placed->words_x + placed->words_width - x : x - placed->words_x;
+  double down = y - placed->y - self->crest - self->bar;
+
+  return along >= 0 && along < placed->mark && down >= 0 && down < self->look.line;
+}
+
 LapWeekHit
 lap_week_score_hit (const LapWeekScore *self, const LapAxis *axis, double x, double y, double reach)
 {
@@ -555,6 +564,7 @@ lap_week_score_hit (const LapWeekScore *self, const LapAxis *axis, double x, dou
       continue;
     hit.box = i;
     hit.edge = edge;
+    hit.mark = is_on_mark (self, axis, &placed, x, y);
     /* At a seam the class under the pointer counts more than the end of the one before it. */
     if (touches (self, &placed, x, y))
       break;

@@ -130,6 +130,7 @@ typedef struct {
   double      minute;    /* held to the day that is shown */
   guint       box;       /* LAP_NO_WEEK_BOX beside all classes and their words */
   LapWeekEdge edge;      /* whether the start or the end of its bar is within reach */
+  gboolean    mark;      /* on the mark of its warning */
 } LapWeekHit;
 
 LapWeekHit    lap_week_score_hit      (const LapWeekScore *score,

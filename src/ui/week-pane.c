@@ -6,8 +6,6 @@
 
 #include <glib/gi18n-lib.h>
 
-/* Lines of text that it is wide. */
-
 struct _LapWeekPane {
   GtkWidget    parent_instance;
   LapDocument *document;
@@ -112,6 +110,13 @@ lap_week_pane_select (LapWeekPane *self, const char * const *ids)
   lap_class_pane_select (LAP_CLASS_PANE (self->class_pane), ids);
   if (ids != NULL && ids[0] != NULL && !self->following)
     gtk_stack_set_visible_child_name (GTK_STACK (self->pages), "class");
+}
+
+void
+lap_week_pane_choose (LapWeekPane *self, guint n)
+{
+  gtk_stack_set_visible_child_name (GTK_STACK (self->pages), "warnings");
+  lap_warnings_choose (LAP_WARNINGS (self->warnings), n);
 }
 
 void

@@ -22,6 +22,9 @@ void          lap_week_pane_set_document   (LapWeekPane        *pane,
 /* The classes called @ids are selected; their page comes up. */
 void          lap_week_pane_select         (LapWeekPane        *pane,
                                             const char * const *ids);
+/* The mark of warning @n of the checkup was clicked: its page comes up, and its row has the focus. */
+void          lap_week_pane_choose         (LapWeekPane        *pane,
+                                            guint               n);
 /* Applies what is typed and isn't an edit yet. */
 void          lap_week_pane_commit         (LapWeekPane        *pane);
 

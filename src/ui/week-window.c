@@ -179,15 +179,27 @@ build_find (gpointer owner)
   return bar;
 }
 
-/* A warning was chosen in the list. */
+/* A warning was chosen in the list. The class that has the cursor keeps it where the warning is about it, too. */
 static void
-warning_cb (LapWeekWindow *self, guint n)
+chosen_cb (LapWeekWindow *self, guint n)
 {
   LapCheckup *checkup = lap_document_checkup (lap_window_document (LAP_WINDOW (self)));
   const LapWarning *warning = lap_checkup_nth (checkup, n);
+  LapClass *c = lap_week_scene_current (lap_week_view_scene (self->view));
 
-  if (warning->n_classes > 0)
-    lap_week_view_show (self->view, lap_warning_class (checkup, warning, 0)->id);
+  if (warning->n_classes == 0)
+    return;
+  if (c == NULL || !lap_warning_is_about (checkup, warning, c))
+    c = lap_warning_class (checkup, warning, 0);
+  lap_week_view_show (self->view, c->id);
+}
+
+/* The mark of a warning was clicked. */
+static void
+warning_cb (LapWeekWindow *self, guint n)
+{
+  lap_desk_set_shown (LAP_DESK (self->desk), LAP_DESK_END, TRUE);
+  lap_week_pane_choose (lap_week_window_pane (self), n);
 }
 
 static GtkWidget *
@@ -200,7 +212,7 @@ build_pane (gpointer owner)
   lap_week_pane_set_document (LAP_WEEK_PANE (pane), lap_window_document (LAP_WINDOW (self)));
   lap_week_pane_select (LAP_WEEK_PANE (pane), (const char * const *) ids);
   g_signal_connect_object (pane, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (pane, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (pane, "warning", G_CALLBACK (chosen_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (pane, "preview", G_CALLBACK (lap_week_view_preview), self->view, G_CONNECT_SWAPPED);
   return pane;
 }
@@ -284,6 +296,7 @@ lap_week_window_new (GtkApplication *application, LapDocument *document)
   lap_later_set (self->sheets, build_sheets, self);
   g_signal_connect_object (self->view, "selected", G_CALLBACK (selected_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->view, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->view, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   lap_later_set (self->find, build_find, self);
   lap_window_set_find (LAP_WINDOW (self), self->find, "week");

@@ -253,9 +253,16 @@ test_marks (void)
   g_autoptr (LapWeekScore) score = score_of (
     "{" HEAD ", 'classes': [" CLASS ("a", "One", 60, "mon", "10:00", "loft", "mira") ", "
     CLASS ("b", "Two", 60, "mon", "10:30", "yard", "mira") "]}", NULL, &look);
-  g_autoptr (LapAxis) axis = axis_of (score, 1, FALSE);
-  LapWeekPlaced placed = lap_week_score_place (score, axis, 0);
+  g_autoptr (LapAxis) axis = axis_of (score, 1, FALSE), mirrored = axis_of (score, 1, TRUE);
+  LapWeekPlaced placed = lap_week_score_place (score, axis, 0), other = lap_week_score_place (score, mirrored, 0);
+  double right = other.words_x + other.words_width;
 
+  /* Where the mark is, and beside it: on the bar, on the name, below the line. */
+  g_assert_true (lap_week_score_hit (score, axis, placed.words_x + 2, placed.y + CREST + BAR + 2, 0).mark);
+  g_assert_false (lap_week_score_hit (score, axis, placed.words_x + 2, placed.y + CREST + 2, 0).mark);
+  g_assert_false (lap_week_score_hit (score, axis, placed.words_x + LINE + 4, placed.y + CREST + BAR + 2, 0).mark);
+  g_assert_true (lap_week_score_hit (score, mirrored, right - 2, other.y + CREST + BAR + 2, 0).mark);
+  g_assert_false (lap_week_score_hit (score, mirrored, right - LINE - 4, other.y + CREST + BAR + 2, 0).mark);
   g_assert_cmpint (placed.mark, ==, LINE + 2);
   g_assert_cmpint (placed.words_width, ==, LINE + 2 + 18 + 6 + 24); /* "One", "Mira" */
   score->boxes[0].number_width = 14;

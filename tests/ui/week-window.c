@@ -160,6 +160,57 @@ test_class (void)
   room_end (&room);
 }
 
+static LapWarnings *
+warnings_of (Room *room)
+{
+  return lap_week_pane_warnings (lap_week_window_pane (LAP_WEEK_WINDOW (room->window)));
+}
+
+/* Clicks the mark of the class @id and returns the number of the warning whose row has the focus then. */
+static guint
+click_mark (Room *room, const char *id)
+{
+  LapWeekView *view = lap_week_window_view (LAP_WEEK_WINDOW (room->window));
+  LapWeekScene *scene = lap_week_view_scene (view);
+  LapWeekPlaced placed = lap_week_score_place (scene->score, scene->axis, lap_week_score_find (scene->score, id));
+  GtkWidget *focus;
+
+  g_assert_cmpint (placed.mark, >, 0);
+  windows_click (GTK_WIDGET (lap_week_view_strip (view)), placed.words_x + 2,
+                 placed.y + scene->score->crest + scene->score->bar + 2);
+  windows_settle (room->window);
+  g_assert_cmpstr (lap_week_scene_current (scene)->id, ==, id);
+  focus = gtk_window_get_focus (GTK_WINDOW (room->window));
+  for (guint i = 0; i < lap_checkup_n (lap_document_checkup (room->document)); i++)
+    if (lap_warnings_row (warnings_of (room), i) == focus)
+      return i;
+  g_assert_not_reached ();
+}
+
+/* The mark of a class leads to its warnings in the list, one after another, and the class stays the selected one. */
+static void
+test_mark (void)
+{
+  static const LapPlace place = { LAP_DAY_MON, 7 * 60 + 15, (char *) "loft", (char *) "mira" };
+  LapCheckup *checkup;
+  guint n;
+  Room room;
+
+  room_begin (&room);
+  lap_document_apply (room.document, lap_verb_place (week_class (room.document, "noon"), &place));
+  gtk_widget_activate_action (GTK_WIDGET (room.window), "win.pane", NULL);
+  windows_settle (room.window);
+  g_assert_false (gtk_widget_get_mapped (GTK_WIDGET (warnings_of (&room))));
+  checkup = lap_document_checkup (room.document);
+  g_assert_cmpuint (click_mark (&room, "noon"), ==, 0);
+  g_assert_true (gtk_widget_get_mapped (GTK_WIDGET (warnings_of (&room))));
+  n = click_mark (&room, "noon");
+  g_assert_cmpuint (n, >, 0);
+  g_assert_true (lap_warning_is_about (checkup, lap_checkup_nth (checkup, n), week_class (room.document, "noon")));
+  g_assert_cmpuint (click_mark (&room, "dawn"), ==, 0);
+  room_end (&room);
+}
+
 /* Classes that differ say so, and take a value together. */
 static void
 test_several (void)
@@ -451,6 +502,7 @@ main (int argc, char **argv)
   windows_init (&argc, &argv);
   g_test_add_func ("/week-window/open", test_open);
   g_test_add_func ("/week-window/class", test_class);
+  g_test_add_func ("/week-window/mark", test_mark);
   g_test_add_func ("/week-window/several", test_several);
   g_test_add_func ("/week-window/commit", test_commit);
   g_test_add_func ("/week-window/session", test_session);

@@ -5,6 +5,7 @@
  */
 #include "ui/week/view.h"
 
+#include "place/marks.h"
 #include "ui/shortcuts.h"
 #include "ui/week/drag.h"
 #include "ui/week/filter.h"
@@ -27,13 +28,14 @@ struct _LapWeekView {
   char         *pressed;  /* the class under a button that hasn't been released */
   LapPlace      spot;     /* its strings are the week's */
   gboolean      has_spot;
+  guint         warning;  /* the last whose mark was clicked, or LAP_NO_WARNING */
   guint         settling; /* an idle source */
   double        x;        /* of the pointer over the strip */
 };
 
 G_DEFINE_FINAL_TYPE (LapWeekView, lap_week_view, GTK_TYPE_WIDGET)
 
-enum { SELECTED, OPEN_SESSION, N_SIGNALS };
+enum { SELECTED, OPEN_SESSION, WARNING, N_SIGNALS };
 static guint signals[N_SIGNALS];
 
 /* The room there is */
@@ -212,6 +214,13 @@ release (LapWeekView *self, const char *id, GtkGesture *click)
   g_clear_pointer (&self->pressed, g_free);
 }
 
+/* A mark is clicked when the button is released on it: before that it is a handle of its class, as all its words are. */
+static gboolean
+is_on_mark (const LapWeekHit *hit, GtkGesture *click)
+{
+  return hit->mark && (state_of (click) & (GDK_SHIFT_MASK | GDK_CONTROL_MASK)) == 0;
+}
+
 static void
 pressed_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
 {
@@ -226,6 +235,8 @@ pressed_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
     lap_week_view_open_menu (self, x, y);
     return;
   }
+  if (is_on_mark (&hit, click))
+    return;
   if (id != NULL)
     press (self, id, click);
   else {
@@ -237,12 +248,32 @@ pressed_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
     gtk_widget_activate_action (GTK_WIDGET (self), id != NULL ? "week.enter" : "week.add-here", NULL);
 }
 
+/* A click on the mark of a class chooses the gravest warning about it; another one the next. */
+static void
+choose_warning (LapWeekView *self, const LapWeekBox *box)
+{
+  const LapCheckup *checkup = lap_document_checkup (self->scene->document);
+  guint first = box->warning - 1, last = self->warning;
+
+  lap_week_scene_pick (self->scene, box->c->id, LAP_PICK_ONLY);
+  self->warning = first;
+  if (last != LAP_NO_WARNING && lap_warning_is_about (checkup, lap_checkup_nth (checkup, last), box->c))
+    for (guint n = last + 1; self->warning == first && n < lap_checkup_n (checkup); n++)
+      if (!lap_checkup_nth (checkup, n)->fine && lap_warning_is_about (checkup, lap_checkup_nth (checkup, n), box->c))
+        self->warning = n;
+  g_signal_emit (self, signals[WARNING], 0, self->warning);
+}
+
 static void
 released_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
 {
   LapWeekHit hit = lap_week_score_hit (self->scene->score, self->scene->axis, x, y, 0);
 
+  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY)
+    return;
   release (self, hit.box != LAP_NO_WEEK_BOX ? self->scene->score->boxes[hit.box].c->id : NULL, click);
+  if (is_on_mark (&hit, click))
+    choose_warning (self, &self->scene->score->boxes[hit.box]);
 }
 
 static void
@@ -289,7 +320,8 @@ motion_cb (LapWeekView *self, double x, double y)
                  lap_document_is_editable (self->scene->document);
 
   self->x = x;
-  gtk_widget_set_cursor_from_name (self->strip, end ? "ew-resize" : hit.box != LAP_NO_WEEK_BOX ? "grab" : NULL);
+  gtk_widget_set_cursor_from_name (self->strip, end ? "ew-resize" : hit.mark ? "pointer" :
+                                                hit.box != LAP_NO_WEEK_BOX ? "grab" : NULL);
 }
 
 static gboolean
@@ -351,8 +383,10 @@ add_controllers (LapWeekView *self)
 static void
 changed_cb (LapWeekView *self, guint change)
 {
-  if (change & LAP_WEEK_PLAN)
+  if (change & LAP_WEEK_PLAN) {
     self->has_spot = FALSE;
+    self->warning = LAP_NO_WARNING;
+  }
   if (change & (LAP_WEEK_PLAN | LAP_WEEK_AXIS))
     settle (self);
   if (change & (LAP_WEEK_PLAN | LAP_WEEK_SHOWN))
@@ -395,6 +429,8 @@ lap_week_view_class_init (LapWeekViewClass *klass)
                                     0);
   signals[OPEN_SESSION] = g_signal_new ("open-session", LAP_TYPE_WEEK_VIEW, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                         G_TYPE_NONE, 1, G_TYPE_STRING);
+  signals[WARNING] = g_signal_new ("warning", LAP_TYPE_WEEK_VIEW, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
+                                   G_TYPE_UINT);
   lap_week_verbs_install (widget_class);
   gtk_widget_class_set_css_name (widget_class, "week");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
@@ -403,6 +439,7 @@ lap_week_view_class_init (LapWeekViewClass *klass)
 static void
 lap_week_view_init (LapWeekView *self)
 {
+  self->warning = LAP_NO_WARNING;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Week"), -1);
 }
 

@@ -4,7 +4,8 @@
  * those that have no day yet; what of it is shown. It follows the document, and the date that is looked at there.
  * Where it is narrow, one day at a time.
  *
- * "selected" tells that other classes are; "open-session" (id of a class) that somebody wants its session.
+ * "selected" tells that other classes are; "open-session" (id of a class) that somebody wants its session; "warning"
+ * (its number in the checkup) that the mark of one was clicked.
  */
 #pragma once
 

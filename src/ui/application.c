@@ -11,6 +11,7 @@
 #include "ui/library.h"
 #include "ui/new.h"
 #include "ui/notify.h"
+#include "ui/number.h"
 #include "ui/opening.h"
 #include "ui/palette.h"
 #include "ui/preferences.h"
@@ -346,6 +347,7 @@ lap_application_startup (GApplication *application)
   lap_notify_install (application);
   lap_shortcuts_bind (GTK_APPLICATION (application));
   lap_help_serve_dialogs ();
+  lap_numbers_let_scroll ();
   gtk_window_set_default_icon_name ("org.lapwing.Lapwing");
   recover_all (LAP_APPLICATION (application));
 }

@@ -92,7 +92,7 @@ rows_wheel_to (GtkWidget *widget)
 
   if (scrolled == NULL)
     return;
-  hands_move (scrolled, 6, gtk_widget_get_height (scrolled) / 2.0); /* not over a number, which the wheel would change */
+  hands_point (scrolled);
   for (guint i = 0;; i++) {
     g_assert_true (gtk_widget_compute_bounds (widget, scrolled, &bounds));
     if (bounds.origin.y >= 0 && bounds.origin.y + bounds.size.height <= gtk_widget_get_height (scrolled))

@@ -23,7 +23,7 @@ struct _LapShelfGrid {
   GHashTable    *live;      /* LapExercise -> LapTile that shows it */
   GPtrArray     *all;       /* LapTile, transfer none: children */
   GPtrArray     *headings;  /* GtkLabel of each group, children */
-  LapExercise   *current;
+  LapExercise   *current, *pressed; /* by the first press of a click, or NULL */
   GtkAdjustment *across, *down; /* of a scrolled window; the first is never moved */
   gboolean       going;     /* to the current tile, at the next allocation */
   gboolean       updating;  /* the adjustment follows the grid now, not the other way */
@@ -373,6 +373,7 @@ lap_shelf_grid_focus (GtkWidget *widget, GtkDirectionType direction)
   return TRUE;
 }
 
+/* What is told of a tile below may move it away: all that a click or a drag is about is what the first press was on. */
 static void
 pressed_cb (LapShelfGrid *self, int n, double x, double y)
 {
@@ -380,21 +381,22 @@ pressed_cb (LapShelfGrid *self, int n, double x, double y)
   guint tile = self->tiles == NULL ? LAP_NO_TILE
              : lap_tiling_at (self->tiles, mirrored ? self->tiles->sizes.width - 1 - x : x, y + offset (self));
 
-  if (tile == LAP_NO_TILE)
-    return;
-  lap_shelf_grid_go (self, nth (self, tile), TRUE);
-  if (n == 2)
-    g_signal_emit (self, signals[ACTIVATED], 0, self->current->id);
+  if (n == 1)
+    self->pressed = tile != LAP_NO_TILE ? nth (self, tile) : NULL;
+  if (n == 1 && self->pressed != NULL)
+    lap_shelf_grid_go (self, self->pressed, TRUE);
+  else if (n == 2 && self->pressed != NULL)
+    g_signal_emit (self, signals[ACTIVATED], 0, self->pressed->id);
 }
 
 static GdkContentProvider *
 prepare_cb (LapShelfGrid *self, double x, double y, GtkDragSource *source)
 {
-  GtkWidget *tile = gtk_widget_pick (GTK_WIDGET (self), x, y, GTK_PICK_DEFAULT);
+  GtkWidget *tile = lap_shelf_grid_find (self, self->pressed);
   g_autoptr (LapExerciseDrop) drop = NULL;
   g_autoptr (GdkPaintable) picture = NULL;
 
-  if (!LAP_IS_TILE (tile) || lap_tile_exercise (LAP_TILE (tile)) == NULL)
+  if (tile == NULL)
     return NULL;
   drop = lap_exercise_drop_new (lap_tile_exercise (LAP_TILE (tile))->id);
   picture = gtk_widget_paintable_new (tile);
@@ -552,6 +554,7 @@ lap_shelf_grid_show (LapShelfGrid *self, LapCatalogue *catalogue, GArray *groups
   self->groups = g_array_ref (groups);
   g_clear_pointer (&self->catalogue, lap_catalogue_unref);
   self->catalogue = lap_catalogue_ref (catalogue);
+  self->pressed = NULL;
   g_ptr_array_set_size (self->exercises, 0);
   for (guint i = 0; i < groups->len; i++) {
     GPtrArray *exercises = g_array_index (groups, LapShelfGroup, i).exercises;

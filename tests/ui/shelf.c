@@ -205,6 +205,7 @@ test_drag (void)
   tile = lap_shelf_grid_find (grid, exercise (window, "squat"));
   g_assert_nonnull (tile);
   g_assert_true (gtk_widget_compute_bounds (tile, GTK_WIDGET (grid), &place));
+  windows_click (GTK_WIDGET (grid), place.origin.x + 5, place.origin.y + 5);
   for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
     g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
     g_autoptr (GdkContentProvider) content = NULL;

@@ -26,6 +26,14 @@ void hands_button       (guint       button,
 /* Presses and lets go @times where the pointer is. */
 void hands_click        (guint       button,
                          guint       times);
+/* Goes to x, y of @widget and clicks there, in one frame. */
+void hands_click_at     (GtkWidget  *widget,
+                         double      x,
+                         double      y,
+                         guint       button,
+                         guint       times);
+/* In the middle, once, with the first button. */
+void hands_click_on     (GtkWidget  *widget);
 /* Carries what is at x, y of @from to x, y of @to, which is looked for again when it has come near: lists scroll. */
 void hands_drag         (GtkWidget  *from,
                          double      x,

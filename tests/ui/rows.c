@@ -106,8 +106,7 @@ static void
 click (GtkWidget *widget)
 {
   rows_wheel_to (widget);
-  hands_point (widget);
-  hands_click (GDK_BUTTON_PRIMARY, 1);
+  hands_click_on (widget);
 }
 
 void
@@ -164,8 +163,7 @@ static void
 choose_from_menu (GtkWidget *inner, const char *label)
 {
   /* To the side, so that the menu doesn't lie on what comes next. */
-  hands_move (inner, 4, gtk_widget_get_height (inner) / 2.0);
-  hands_click (GDK_BUTTON_SECONDARY, 1);
+  hands_click_at (inner, 4, gtk_widget_get_height (inner) / 2.0, GDK_BUTTON_SECONDARY, 1);
   hands_until (has_popover, inner);
   rows_click_text (find (inner, is_popover, NULL), label);
   hands_until (has_no_popover, inner);
@@ -182,8 +180,7 @@ mouse_paste (GtkWidget *editable, const char *text)
   rows_wheel_to (editable);
   if (*gtk_editable_get_text (GTK_EDITABLE (inner)) == '\0') {
     gdk_clipboard_set_text (gtk_widget_get_primary_clipboard (inner), text);
-    hands_move (inner, width / 2, middle);
-    hands_click (GDK_BUTTON_MIDDLE, 1);
+    hands_click_at (inner, width / 2, middle, GDK_BUTTON_MIDDLE, 1);
     return;
   }
   gdk_clipboard_set_text (gtk_widget_get_clipboard (inner), text);

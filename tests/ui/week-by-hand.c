@@ -1,12 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The demo's week is made out of an empty one by somebody with a keyboard and no mouse, through the X server: its dates
- * and hours, rooms, coaches, all classes with their sessions, what is different on some dates and who is away. It saves
- * what the demo's file says, but for the ids, which are made up where something is made. A drag of the mouse is given
- * up in its middle.
+ * The demo's week is made out of an empty one by somebody with a mouse and no keyboard, and by somebody with a keyboard
+ * and no mouse, through the X server: its dates and hours, rooms, coaches, all classes with their sessions, what is
+ * different on some dates and who is away. Both save what the demo's file says, but for the ids, which are made up where
+ * something is made. A drag of the mouse is given up in its middle.
  *
- * What is to be made is read from that file. A class is a duplicate of the one before that is most like it. Each step
- * says how a mouse would do it, too.
+ * What is to be made is read from that file. A class is a duplicate of the one before that is most like it.
  */
 #include "ui/rows.h"
 #include "ui/windows.h"
@@ -185,10 +184,9 @@ find_close (GtkWidget *widget)
 static void
 go_out (Hand *hand, GtkWidget *dialog)
 {
-  if (dialog != NULL && hand->mouse) {
-    hands_point (find_close (dialog));
-    hands_click (GDK_BUTTON_PRIMARY, 1);
-  } else if (dialog != NULL)
+  if (dialog != NULL && hand->mouse)
+    hands_click_on (find_close (dialog));
+  else if (dialog != NULL)
     hands_press ("Escape");
   hands_until (has_none, NULL);
   hands_on (GTK_WINDOW (hand->window));
@@ -205,8 +203,7 @@ command (Hand *hand, const char *label, const char *keys)
     return;
   }
   button = windows_find (GTK_WIDGET (hand->window), GTK_TYPE_MENU_BUTTON, "menu_button");
-  hands_point (button);
-  hands_click (GDK_BUTTON_PRIMARY, 1);
+  hands_click_on (button);
   popover = GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (button)));
   hands_until (rows_is_mapped, popover);
   rows_click_text (popover, label);
@@ -372,8 +369,7 @@ go_to (Hand *hand, LapClass *c)
   if (hand->mouse) {
     GtkWidget *handle = handle_of (hand, c, &point);
 
-    hands_move (handle, point.x, point.y);
-    hands_click (GDK_BUTTON_PRIMARY, 1);
+    hands_click_at (handle, point.x, point.y, GDK_BUTTON_PRIMARY, 1);
   } else {
     hands_press_until ("Tab", is_in_view, hand);
     if (!is_current (both))
@@ -395,8 +391,7 @@ deed (Hand *hand, LapClass *c, const char *label, const char *keys)
     return;
   }
   handle = handle_of (hand, c, &point);
-  hands_move (handle, point.x, point.y);
-  hands_click (GDK_BUTTON_SECONDARY, 1);
+  hands_click_at (handle, point.x, point.y, GDK_BUTTON_SECONDARY, 1);
   menu = windows_find (strip_of (hand), GTK_TYPE_POPOVER_MENU, NULL);
   g_assert_nonnull (menu);
   hands_until (rows_is_mapped, menu);
@@ -522,8 +517,7 @@ click_file (GtkWidget *dialog, char *name)
   path = gtk_tree_model_get_path (gtk_tree_view_get_model (data[0]), &iter);
   gtk_tree_view_get_cell_area (data[0], path, gtk_tree_view_get_column (data[0], 0), &area);
   gtk_tree_view_convert_bin_window_to_widget_coords (data[0], area.x + 20, area.y + area.height / 2, &x, &y);
-  hands_move (data[0], x, y);
-  hands_click (GDK_BUTTON_PRIMARY, 1);
+  hands_click_at (data[0], x, y, GDK_BUTTON_PRIMARY, 1);
 }
 
 static void
@@ -560,8 +554,7 @@ make_new (Hand *hand)
   }
   point = point_at (hand, LAP_DAY_SAT, 1, 12 * 60 + 32);
   see (hand, point.y);
-  hands_move (strip_of (hand), point.x, point.y);
-  hands_click (GDK_BUTTON_PRIMARY, 2);
+  hands_click_at (strip_of (hand), point.x, point.y, GDK_BUTTON_PRIMARY, 2);
 }
 
 /* Whether the class is made from another one: with a mouse, when it is for the same people and not at the weekend. */
@@ -795,8 +788,7 @@ test_escape (void)
   lap_document_apply (lap_window_document (hand.window), lap_verb_add_room (week_of (&hand), "Yard"));
   windows_settle (hand.window);
   from = point_at (&hand, LAP_DAY_MON, 0, 7 * 60 + 2);
-  hands_move (strip_of (&hand), from.x, from.y);
-  hands_click (GDK_BUTTON_PRIMARY, 2);
+  hands_click_at (strip_of (&hand), from.x, from.y, GDK_BUTTON_PRIMARY, 2);
   from = point_at (&hand, LAP_DAY_MON, 0, 7 * 60 + 20);
   to = point_at (&hand, LAP_DAY_THU, 0, 12 * 60);
   hands_move (strip_of (&hand), from.x, from.y);
@@ -819,9 +811,8 @@ int
 main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
-  /* Nobody clicks as fast as a test: clicks on two things one after the other aren't one double click. */
-  g_object_set (gtk_settings_get_default (), "gtk-double-click-time", 40, NULL);
   g_test_add_data_func ("/week-by-hand/keyboard", NULL, test_demo);
+  g_test_add_data_func ("/week-by-hand/mouse", "mouse", test_demo);
   g_test_add_func ("/week-by-hand/escape", test_escape);
   return g_test_run ();
 }

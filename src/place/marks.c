@@ -176,21 +176,3 @@ lap_marks_at (const LapMarks *self, double x)
       return i;
   return LAP_NO_WARNING;
 }
-
-guint
-lap_marks_next (const LapMarks *self, guint mark, guint warning)
-{
-  guint first = g_array_index (self->places, LapMarkPlace, mark).first;
-  gboolean found = FALSE;
-
-  for (guint i = 0; i < self->members->len; i++) {
-    const LapMarkMember *member = &g_array_index (self->members, LapMarkMember, i);
-
-    if (member->mark != mark)
-      continue;
-    if (found)
-      return member->warning;
-    found = member->warning == warning;
-  }
-  return first;
-}

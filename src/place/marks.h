@@ -51,9 +51,5 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapMarks, lap_marks_free)
 /* The mark at @x, an index into places, or LAP_NO_WARNING. */
 guint     lap_marks_at   (const LapMarks   *marks,
                           double            x);
-/* The warning of @mark that comes after @warning, in a circle; the first where @warning isn't one of it. */
-guint     lap_marks_next (const LapMarks   *marks,
-                          guint             mark,
-                          guint             warning);
 
 G_END_DECLS

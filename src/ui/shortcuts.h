@@ -11,6 +11,7 @@ G_BEGIN_DECLS
 typedef enum {
   LAP_SCOPE_WINDOW, /* anywhere in a window */
   LAP_SCOPE_OVERVIEW, /* while the strip below the lanes has the focus */
+  LAP_SCOPE_MARKS,  /* while the marks of warnings on the clock have it */
   LAP_SCOPE_SCORE,  /* while the blocks have the focus */
   LAP_SCOPE_PART,   /* while the blocks or the brackets have it: about a part */
   LAP_SCOPE_BRACKET, /* while the brackets of parts and rounds have it */

@@ -116,21 +116,6 @@ test_near_ones_join (void)
     }
 }
 
-static void
-test_next_goes_round (void)
-{
-  g_autoptr (LapCheckup) checkup = checkup_new (4);
-  g_autoptr (LapAxis) axis = axis_for (checkup, 0.05, 0, 100, FALSE);
-  g_autoptr (LapMarks) marks = lap_marks_new (checkup, axis, 20, 20, 0.5, is_muscle, NULL);
-  guint first = place (marks, 0)->first, second;
-
-  g_assert_cmpuint (marks->places->len, ==, 1);
-  g_assert_cmpuint (lap_marks_next (marks, 0, LAP_NO_WARNING), ==, first);
-  second = lap_marks_next (marks, 0, first);
-  g_assert_cmpuint (second, >, first);
-  g_assert_cmpuint (lap_marks_next (marks, 0, lap_marks_next (marks, 0, second)), ==, first);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -138,6 +123,5 @@ main (int argc, char **argv)
   g_test_add_func ("/place/marks/places", test_places);
   g_test_add_func ("/place/marks/ends", test_ends);
   g_test_add_func ("/place/marks/near-ones-join", test_near_ones_join);
-  g_test_add_func ("/place/marks/next-goes-round", test_next_goes_round);
   return g_test_run ();
 }

@@ -122,6 +122,50 @@ test_escape (void)
   windows_close (window);
 }
 
+static gboolean
+has_chosen (gpointer context)
+{
+  return ((LapScoreContext *) context)->warning != G_MAXUINT;
+}
+
+/* Where a block's work ends stands the mark of its warning. A click there is about the warning, a drag about the end. */
+static void
+test_mark_on_end (void)
+{
+  g_autoptr (LapSession) session = lap_session_new ("Marked");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+  LapBlock *block = lap_block_new_exercise (NULL, 60, 60);
+  LapWindow *window;
+  LapScoreContext *context;
+  GtkWidget *lane;
+  double x, y;
+
+  plan_add (part, block);
+  plan_add (part, lap_block_new_exercise ("squat", 60, 0));
+  window = windows_show (session);
+  context = lap_window_context (window);
+  lap_score_fit (context);
+  hands_on (GTK_WINDOW (window));
+  lane = GTK_WIDGET (windows_blocks (window));
+  x = lap_axis_x (context->axis, 60);
+  y = lap_lane_mark_y (LAP_LANE (lane), 0);
+  g_assert_true (lap_lane_is_on_mark (LAP_LANE (lane), x, y));
+  hands_move (lane, x, y);
+  hands_button (1, TRUE);
+  for (int step = 1; step <= STEPS; step++)
+    hands_move (lane, lap_axis_x (context->axis, 60 + 20.0 * step / STEPS), y);
+  hands_button (1, FALSE);
+  g_assert_cmpint (block->work, ==, 80);
+  g_assert_cmpuint (context->warning, ==, G_MAXUINT);
+  lap_document_undo (context->document);
+  windows_settle (window);
+  hands_move (lane, x, y);
+  hands_click (1, 1);
+  hands_until (has_chosen, context);
+  g_assert_cmpint (block->work, ==, 60);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -129,5 +173,6 @@ main (int argc, char **argv)
   g_test_add_data_func ("/ui/drags/kept", GINT_TO_POINTER (FALSE), test_drags);
   g_test_add_data_func ("/ui/drags/kept-mirrored", GINT_TO_POINTER (TRUE), test_drags);
   g_test_add_func ("/ui/drags/escape", test_escape);
+  g_test_add_func ("/ui/drags/mark-on-end", test_mark_on_end);
   return g_test_run ();
 }

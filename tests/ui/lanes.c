@@ -102,41 +102,120 @@ test_lanes_know_their_checks (void)
   g_assert_cmpuint (known, ==, 32); /* as many as the table has words */
 }
 
-/* A click on a mark of the ruler selects the block of its warning and brings its row the focus; another click goes on
- * to the next warning under the same mark. */
-static void
-test_mark_selects_warning (void)
+/* Squats and lunges in turn: the same muscles over and over. */
+static LapWindow *
+clashing_window (void)
 {
   g_autoptr (LapSession) session = lap_session_new ("Marks");
   LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
-  g_autoptr (LapMarks) marks = NULL;
-  LapScoreContext *context;
-  LapWindow *window;
-  LapLane *ruler;
 
   for (guint i = 0; i < 6; i++)
     plan_add (part, lap_block_new_exercise (i % 2 == 0 ? "squat" : "forward-lunge", 40, 20));
-  window = windows_show (session);
-  context = lap_window_context (window);
-  ruler = lane_of (window, &lap_lane_ruler);
-  marks = lap_marks_of (lap_document_checkup (context->document), context->axis, lap_lane_line (ruler), "ruler");
+  return windows_show (session);
+}
+
+/* The warning @n is chosen, and its row in the list has the focus. */
+static void
+assert_at_warning (LapWindow *window, guint n)
+{
+  windows_settle (window);
+  g_assert_cmpuint (lap_window_context (window)->warning, ==, n);
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == lap_warnings_row (lap_window_warnings (window), n));
+}
+
+/* Row @i of the list that is open at a mark of @lane, or NULL; there is one only while it is. */
+static GtkListBoxRow *
+listed (LapLane *lane, guint i)
+{
+  GtkWidget *list = windows_find (GTK_WIDGET (lane), GTK_TYPE_LIST_BOX, NULL);
+
+  return list != NULL && gtk_widget_get_mapped (list) ? gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), i) : NULL;
+}
+
+/* A click on a mark of the ruler selects the block of its warning and brings its row the focus; that of several opens
+ * a list, from which each of them is reached. */
+static void
+test_mark_selects_warning (void)
+{
+  LapWindow *window = clashing_window ();
+  LapScoreContext *context = lap_window_context (window);
+  LapLane *ruler = lane_of (window, &lap_lane_ruler);
+  g_autoptr (LapMarks) marks = NULL;
+  guint several = 0;
+
+  lap_score_fit (context);
+  windows_settle (window);
+  marks = lap_lane_marks (ruler);
   for (guint i = 0; i < marks->places->len; i++) {
     const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
-    GtkWidget *row;
+    guint row = 0;
 
-    if (mark->x < 0 || mark->x > context->axis->view)
-      continue;
-    windows_click (GTK_WIDGET (ruler), mark->x, lap_lane_line (ruler) + 10);
-    windows_settle (window);
-    g_assert_cmpuint (context->warning, ==, mark->first);
-    row = lap_warnings_row (lap_window_warnings (window), mark->first);
-    g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == row);
-    if (mark->n > 1) {
+    for (guint m = 0; m < marks->members->len; m++) {
+      const LapMarkMember *member = &g_array_index (marks->members, LapMarkMember, m);
+
+      if (member->mark != i)
+        continue;
+      gtk_widget_grab_focus (GTK_WIDGET (ruler)); /* it scrolls into view */
+      windows_settle (window);
       windows_click (GTK_WIDGET (ruler), mark->x, lap_lane_line (ruler) + 10);
-      g_assert_cmpuint (context->warning, >, mark->first);
+      windows_settle (window);
+      if (mark->n > 1)
+        gtk_widget_activate (GTK_WIDGET (listed (ruler, row++)));
+      assert_at_warning (window, member->warning);
     }
+    g_assert_null (listed (ruler, 0));
+    several += mark->n > 1;
+    g_assert_cmpuint (row, ==, mark->n > 1 ? mark->n : 0);
   }
+  g_assert_cmpuint (several, >, 0);
   windows_close (window);
+}
+
+/* The same by keys: from mark to mark on the ruler in the order of time, and into the list of one. */
+static void
+test_marks_by_keys (gconstpointer mirrored)
+{
+  LapWindow *window;
+  LapScoreContext *context;
+  LapLane *ruler;
+  g_autoptr (LapMarks) marks = NULL;
+  const char *on = mirrored ? "Left" : "Right";
+  guint reached = 0, n = 0;
+  int last = -1;
+
+  gtk_widget_set_default_direction (mirrored ? GTK_TEXT_DIR_RTL : GTK_TEXT_DIR_LTR);
+  window = clashing_window ();
+  context = lap_window_context (window);
+  ruler = lane_of (window, &lap_lane_ruler);
+  lap_score_fit (context);
+  windows_settle (window);
+  marks = lap_lane_marks (ruler);
+  g_assert_true (gtk_widget_grab_focus (GTK_WIDGET (ruler)));
+  g_assert_true (windows_press (GTK_WIDGET (ruler), "Home"));
+  for (guint i = 0; i < marks->places->len; i++) {
+    const LapWarning *warning = lap_checkup_nth (lap_document_checkup (context->document), context->warning);
+    gboolean found = FALSE;
+
+    g_assert_cmpint (warning->start, >=, last);
+    last = warning->start;
+    for (guint m = 0; m < marks->places->len; m++)
+      if (g_array_index (marks->places, LapMarkPlace, m).first == context->warning) {
+        reached += g_array_index (marks->places, LapMarkPlace, m).n;
+        n = g_array_index (marks->places, LapMarkPlace, m).n;
+        found = TRUE;
+      }
+    g_assert_true (found);
+    if (i + 1 < marks->places->len)
+      g_assert_true (windows_press (GTK_WIDGET (ruler), on));
+  }
+  g_assert_cmpuint (reached, ==, marks->members->len);
+  g_assert_true (windows_press (GTK_WIDGET (ruler), "Return"));
+  windows_settle (window);
+  if (n > 1)
+    gtk_widget_activate (GTK_WIDGET (listed (ruler, 0)));
+  assert_at_warning (window, context->warning);
+  windows_close (window);
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
 }
 
 /* Lanes are hidden and moved, and the next window has them so. */
@@ -562,6 +641,8 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/lanes/muscles-open", test_muscles_open);
   g_test_add_func ("/ui/lanes/know-their-checks", test_lanes_know_their_checks);
   g_test_add_func ("/ui/lanes/mark-selects-warning", test_mark_selects_warning);
+  g_test_add_data_func ("/ui/lanes/marks-by-keys", NULL, test_marks_by_keys);
+  g_test_add_data_func ("/ui/lanes/marks-by-keys-mirrored", "mirrored", test_marks_by_keys);
   g_test_add_func ("/ui/lanes/choice-is-kept", test_choice_is_kept);
   g_test_add_func ("/ui/lanes/bracket-folds", test_bracket_folds);
   g_test_add_func ("/ui/lanes/keys-fold", test_keys_fold);

@@ -150,7 +150,8 @@ put_in_order (LapBlocksLane *self, guint box, GtkWidget *before)
 {
   GtkWidget *widget = lap_blocks_lane_find (self, box), *previous = gtk_widget_get_prev_sibling (widget);
 
-  while (previous != NULL && (previous == self->menu || lap_block_widget_box (LAP_BLOCK_WIDGET (previous)) == LAP_NO_BOX))
+  while (previous != NULL && (!LAP_IS_BLOCK_WIDGET (previous) ||
+                              lap_block_widget_box (LAP_BLOCK_WIDGET (previous)) == LAP_NO_BOX))
     previous = gtk_widget_get_prev_sibling (previous);
   if (previous != before)
     gtk_widget_insert_after (widget, GTK_WIDGET (self), before);
@@ -185,6 +186,7 @@ lap_blocks_lane_size_allocate (GtkWidget *widget, int width, int height, int bas
     place (self, GPOINTER_TO_UINT (box), height);
   if (self->menu != NULL)
     gtk_popover_present (GTK_POPOVER (self->menu));
+  GTK_WIDGET_CLASS (lap_blocks_lane_parent_class)->size_allocate (widget, width, height, baseline);
 }
 
 /* After an edit a block may be another box than before; its widget goes along, and the focus with that. */
@@ -380,7 +382,9 @@ pressed_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
     if (box == LAP_NO_BOX || !lap_score_is_chosen (context, box))
       lap_blocks_lane_choose (self, box, LAP_CHOOSE_ONLY);
     open_menu (self, x, y, 1, 1);
-  } else if (box == LAP_NO_BOX)
+  } else if (lap_lane_is_on_mark (LAP_LANE (self), x, y))
+    return; /* the mark's, or what is dragged from there */
+  else if (box == LAP_NO_BOX)
     lap_score_select (context, LAP_NO_BOX);
   else if (state_of (click) & GDK_SHIFT_MASK)
     lap_blocks_lane_choose (self, box, LAP_CHOOSE_TO);

@@ -3,6 +3,7 @@
 
 #include "ui/palette.h"
 #include "ui/score/landing-paint.h"
+#include "ui/score/mark-list.h"
 #include "ui/score/marks.h"
 #include "ui/score/paint.h"
 #include "ui/score/tiles.h"
@@ -14,7 +15,12 @@ typedef struct {
   LapScoreContext *context;
   LapTiles        *tiles;
   guint            type; /* serial of the type they were painted in */
+  GtkWidget       *list; /* of a mark, the last that was opened, a child, or NULL */
 } LapLanePrivate;
+
+/* The list of a mark: lines of text that it is wide, and px that the window is wider. */
+#define LIST_LINES 22
+#define LIST_ROOM  60
 
 enum { PROP_0, PROP_CONTEXT, N_PROPS };
 static GParamSpec *props[N_PROPS];
@@ -26,8 +32,10 @@ G_DEFINE_ABSTRACT_TYPE_WITH_PRIVATE (LapLane, lap_lane, GTK_TYPE_WIDGET)
 static void
 context_cb (LapLane *self, guint change)
 {
-  if (change & LAP_SCORE_PLAN)
+  if (change & LAP_SCORE_PLAN) {
     lap_tiles_clear (PRIVATE (self)->tiles);
+    g_clear_pointer (&PRIVATE (self)->list, gtk_widget_unparent); /* its warnings are others now */
+  }
   LAP_LANE_GET_CLASS (self)->update (self, change);
 }
 
@@ -135,25 +143,60 @@ mark_at (LapLane *self, LapMarks *marks, double x, double y)
 {
   int size = lap_marks_size (lap_lane_line (self));
   guint mark = lap_marks_at (marks, x);
-  guint first = mark != LAP_NO_WARNING ? g_array_index (marks->places, LapMarkPlace, mark).first : 0;
 
   if (mark != LAP_NO_WARNING &&
-      ABS (mark_y (self, first, gtk_widget_get_height (GTK_WIDGET (self))) - y) <= size / 2)
+      ABS (lap_lane_mark_y (self, g_array_index (marks->places, LapMarkPlace, mark).first) - y) <= size / 2)
     return mark;
   return LAP_NO_WARNING;
 }
 
-static LapMarks *
-marks_of (LapLane *self)
+LapMarks *
+lap_lane_marks (LapLane *self)
 {
   return lap_marks_of (checkup_of (self), PRIVATE (self)->context->axis, lap_lane_line (self),
                        LAP_LANE_GET_CLASS (self)->marks->id);
 }
 
+int
+lap_lane_mark_y (LapLane *self, guint warning)
+{
+  return mark_y (self, warning, gtk_widget_get_height (GTK_WIDGET (self)));
+}
+
+gboolean
+lap_lane_is_on_mark (LapLane *self, double x, double y)
+{
+  g_autoptr (LapMarks) marks = lap_lane_marks (self);
+
+  return mark_at (self, marks, x, y) != LAP_NO_WARNING;
+}
+
+void
+lap_lane_open_mark (LapLane *self, const LapMarks *marks, guint mark)
+{
+  LapLanePrivate *priv = PRIVATE (self);
+  const LapMarkPlace *place = &g_array_index (marks->places, LapMarkPlace, mark);
+  int line = lap_lane_line (self), size = lap_marks_size (line);
+  int room = gtk_widget_get_width (GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self)))) - LIST_ROOM;
+
+  if (place->n == 1) {
+    lap_score_choose_warning (priv->context, place->first);
+    return;
+  }
+  priv->context->warning = place->first; /* where keys go on from */
+  g_clear_pointer (&priv->list, gtk_widget_unparent);
+  priv->list = lap_mark_list_new (priv->context, marks, mark, MIN (LIST_LINES * line, room));
+  gtk_widget_set_parent (priv->list, GTK_WIDGET (self));
+  gtk_popover_set_pointing_to (GTK_POPOVER (priv->list),
+                               &(GdkRectangle) { place->x - place->width / 2, lap_lane_mark_y (self, place->first) - size / 2,
+                                                 place->width, size });
+  gtk_popover_popup (GTK_POPOVER (priv->list));
+}
+
 static gboolean
 tooltip_cb (LapLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *tooltip)
 {
-  g_autoptr (LapMarks) marks = marks_of (self);
+  g_autoptr (LapMarks) marks = lap_lane_marks (self);
   guint mark = by_keyboard ? LAP_NO_WARNING : mark_at (self, marks, x, y);
   g_autofree char *words = mark != LAP_NO_WARNING ? lap_marks_words (checkup_of (self), marks, mark) : NULL;
 
@@ -161,18 +204,15 @@ tooltip_cb (LapLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *toolt
   return words != NULL;
 }
 
-/* A click chooses the warning of the mark; another one the next that it stands for. */
+/* When the button is released, so that an end under the mark can be dragged: a press that becomes a drag is the drag's. */
 static void
-pressed_cb (LapLane *self, int n, double x, double y, GtkGesture *click)
+released_cb (LapLane *self, int n, double x, double y)
 {
-  LapScoreContext *context = PRIVATE (self)->context;
-  g_autoptr (LapMarks) marks = LAP_LANE_GET_CLASS (self)->marks != NULL ? marks_of (self) : NULL;
+  g_autoptr (LapMarks) marks = LAP_LANE_GET_CLASS (self)->marks != NULL ? lap_lane_marks (self) : NULL;
   guint mark = marks != NULL ? mark_at (self, marks, x, y) : LAP_NO_WARNING;
 
-  if (mark == LAP_NO_WARNING)
-    return;
-  gtk_gesture_set_state (click, GTK_EVENT_SEQUENCE_CLAIMED);
-  lap_score_choose_warning (context, lap_marks_next (marks, mark, context->warning));
+  if (mark != LAP_NO_WARNING)
+    lap_lane_open_mark (self, marks, mark);
 }
 
 static void
@@ -271,6 +311,22 @@ lap_lane_set_property (GObject *object, guint id, const GValue *value, GParamSpe
 }
 
 static void
+lap_lane_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  GtkWidget *list = PRIVATE (LAP_LANE (widget))->list;
+
+  if (list != NULL)
+    gtk_popover_present (GTK_POPOVER (list));
+}
+
+static void
+lap_lane_dispose (GObject *object)
+{
+  g_clear_pointer (&PRIVATE (LAP_LANE (object))->list, gtk_widget_unparent);
+  G_OBJECT_CLASS (lap_lane_parent_class)->dispose (object);
+}
+
+static void
 lap_lane_finalize (GObject *object)
 {
   g_clear_object (&PRIVATE (LAP_LANE (object))->context);
@@ -286,9 +342,11 @@ lap_lane_class_init (LapLaneClass *klass)
 
   object_class->constructed = lap_lane_constructed;
   object_class->set_property = lap_lane_set_property;
+  object_class->dispose = lap_lane_dispose;
   object_class->finalize = lap_lane_finalize;
   widget_class->snapshot = lap_lane_snapshot;
   widget_class->measure = lap_lane_measure;
+  widget_class->size_allocate = lap_lane_size_allocate;
   klass->update = lap_lane_real_update;
   klass->part = lap_lane_real_part;
   props[PROP_CONTEXT] = g_param_spec_object ("context", NULL, NULL, LAP_TYPE_SCORE_CONTEXT,
@@ -302,7 +360,7 @@ lap_lane_init (LapLane *self)
 {
   GtkGesture *click = gtk_gesture_click_new ();
 
-  g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
+  g_signal_connect_swapped (click, "released", G_CALLBACK (released_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (click));
   PRIVATE (self)->tiles = lap_tiles_new ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);

@@ -10,6 +10,7 @@
  */
 #pragma once
 
+#include "place/marks.h"
 #include "ui/score/context.h"
 
 G_BEGIN_DECLS
@@ -59,6 +60,20 @@ PangoLayout       *lap_lane_layout      (LapLane         *lane,
 void               lap_lane_refresh     (LapLane         *lane);
 /* How many times its content was painted. */
 guint              lap_lane_n_painted   (LapLane         *lane);
+
+/* The marks of warnings that it shows; it has to show any. Transfer full. */
+LapMarks          *lap_lane_marks       (LapLane         *lane);
+/* Where the middle of the mark of @warning stands. */
+int                lap_lane_mark_y      (LapLane         *lane,
+                                         guint            warning);
+/* Whether a mark is there. */
+gboolean           lap_lane_is_on_mark  (LapLane         *lane,
+                                         double           x,
+                                         double           y);
+/* As a click on @mark of @marks does: chooses its warning, or opens the list of those that it stands for. */
+void               lap_lane_open_mark   (LapLane         *lane,
+                                         const LapMarks  *marks,
+                                         guint            mark);
 
 guint              lap_lanes_n          (void);
 const LapLaneKind *lap_lanes_nth        (guint            n);

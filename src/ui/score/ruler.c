@@ -7,6 +7,7 @@
 #include "ui/palette.h"
 #include "ui/score/marks.h"
 #include "ui/score/paint.h"
+#include "ui/score/ruler-walk.h"
 
 #include "place/ticks.h"
 
@@ -155,6 +156,27 @@ lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int whole
 }
 
 static void
+lap_ruler_lane_update (LapLane *lane, LapScoreChange change)
+{
+  if (change & (LAP_SCORE_PLAN | LAP_SCORE_AXIS))
+    lap_ruler_walk_update (lane);
+  LAP_LANE_CLASS (lap_ruler_lane_parent_class)->update (lane, change);
+}
+
+static void
+lap_ruler_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int height)
+{
+  lap_ruler_walk_draw (lane, snapshot);
+}
+
+static void
+focus_cb (LapLane *lane)
+{
+  lap_ruler_walk_update (lane);
+  gtk_widget_queue_draw (GTK_WIDGET (lane));
+}
+
+static void
 lap_ruler_lane_finalize (GObject *object)
 {
   g_hash_table_unref (LAP_RULER_LANE (object)->labels);
@@ -171,6 +193,10 @@ lap_ruler_lane_class_init (LapRulerLaneClass *klass)
   lane_class->height = lap_ruler_lane_height;
   lane_class->paint = lap_ruler_lane_paint;
   lane_class->marks = &lap_lane_ruler;
+  lane_class->update = lap_ruler_lane_update;
+  lane_class->draw = lap_ruler_lane_draw;
+  lap_ruler_walk_install (GTK_WIDGET_CLASS (klass));
+  gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (klass), GTK_ACCESSIBLE_ROLE_GROUP);
   lane_class->mark_y = lap_ruler_lane_mark_y;
 }
 
@@ -178,6 +204,7 @@ static void
 lap_ruler_lane_init (LapRulerLane *self)
 {
   self->labels = g_hash_table_new_full (NULL, NULL, NULL, g_object_unref);
+  g_signal_connect (self, "notify::has-focus", G_CALLBACK (focus_cb), NULL);
 }
 
 void

@@ -191,6 +191,7 @@ lap_lane_open_mark (LapLane *self, const LapMarks *marks, guint mark)
                                &(GdkRectangle) { place->x - place->width / 2, lap_lane_mark_y (self, place->first) - size / 2,
                                                  place->width, size });
   gtk_popover_popup (GTK_POPOVER (priv->list));
+  gtk_widget_trigger_tooltip_query (GTK_WIDGET (self)); /* the list says it all */
 }
 
 static gboolean
@@ -201,7 +202,7 @@ tooltip_cb (LapLane *self, int x, int y, gboolean by_keyboard, GtkTooltip *toolt
   g_autofree char *words = mark != LAP_NO_WARNING ? lap_marks_words (checkup_of (self), marks, mark) : NULL;
 
   gtk_tooltip_set_text (tooltip, words);
-  return words != NULL;
+  return words != NULL && (PRIVATE (self)->list == NULL || !gtk_widget_get_mapped (PRIVATE (self)->list));
 }
 
 /* When the button is released, so that an end under the mark can be dragged: a press that becomes a drag is the drag's. */

@@ -6,6 +6,7 @@
 #include <glib/gi18n-lib.h>
 
 #define TALLEST 320 /* px before the list scrolls */
+#define BESIDE  60  /* px of a row that its words don't have */
 
 static void
 row_cb (GtkWidget *popover, GtkListBoxRow *row)
@@ -17,8 +18,20 @@ row_cb (GtkWidget *popover, GtkListBoxRow *row)
   lap_score_choose_warning (context, warning);
 }
 
+/* Letters of a label that has a row but for the mark. Without them the list would ask for the height of lines as long as
+ * they come. */
+static int
+letters (GtkWidget *label, int width)
+{
+  PangoFontMetrics *metrics = pango_context_get_metrics (gtk_widget_get_pango_context (label), NULL, NULL);
+  int letter = PANGO_PIXELS_CEIL (pango_font_metrics_get_approximate_char_width (metrics));
+
+  pango_font_metrics_unref (metrics);
+  return MAX (10, (width - BESIDE) / MAX (1, letter));
+}
+
 static GtkWidget *
-row_new (const LapCheckup *checkup, guint n)
+row_new (const LapCheckup *checkup, guint n, int width, GtkSizeGroup *marks)
 {
   const LapWarning *warning = lap_checkup_nth (checkup, n);
   g_autofree char *message = lap_warning_message (checkup, warning);
@@ -27,7 +40,9 @@ row_new (const LapCheckup *checkup, guint n)
   g_autofree char *spoken = g_strdup_printf (_("%1$u: %2$s"), n + 1, message);
 
   lap_mark_set (LAP_MARK (mark), warning->severity, n + 1);
+  gtk_size_group_add_widget (marks, mark);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), letters (label, width));
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_widget_set_hexpand (label, TRUE);
   gtk_box_append (GTK_BOX (line), mark);
@@ -42,16 +57,16 @@ GtkWidget *
 lap_mark_list_new (LapScoreContext *context, const LapMarks *marks, guint mark, int width)
 {
   LapCheckup *checkup = lap_document_checkup (context->document);
+  g_autoptr (GtkSizeGroup) wide = gtk_size_group_new (GTK_SIZE_GROUP_HORIZONTAL);
   GtkWidget *popover = gtk_popover_new (), *scrolled = gtk_scrolled_window_new (), *list = gtk_list_box_new ();
 
   for (guint i = 0; i < marks->members->len; i++) {
     const LapMarkMember *member = &g_array_index (marks->members, LapMarkMember, i);
 
     if (member->mark == mark)
-      gtk_list_box_append (GTK_LIST_BOX (list), row_new (checkup, member->warning));
+      gtk_list_box_append (GTK_LIST_BOX (list), row_new (checkup, member->warning, width, wide));
   }
   gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
-  gtk_widget_add_css_class (list, "mark-list");
   gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Warnings in this place"), -1);
   g_signal_connect_swapped (list, "row-activated", G_CALLBACK (row_cb), popover);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);

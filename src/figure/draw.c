@@ -135,7 +135,8 @@ scale_to_fit (const LapFigure *figure, LapFigureLook look, LapFigureBox box, dou
 }
 
 /* On whole pixels, so that the floor is a sharp line. Figures stand at the foot of the rectangle, without
- * a floor of their own right on its lower edge or its padding; those seen from above lie in its middle. */
+ * a floor of their own right on its lower edge or its padding; those seen from above lie in its middle, small ones
+ * without a floor on its lower edge as well: they stand in a row with others on one line. */
 static void
 place (const LapFigure *figure, LapFigureLook look, LapFigureDrawing *drawing, double width, double height,
        gboolean floored)
@@ -147,10 +148,10 @@ place (const LapFigure *figure, LapFigureLook look, LapFigureDrawing *drawing, d
     foot = MIN (foot, height - s * lap_ground_depth (figure, 1.0 / s));
 
   drawing->x = width / 2.0 - s * (box->x0 + box->x1) / 2.0;
-  if (figure->above)
+  if (figure->above && (floored || look != LAP_FIGURE_ICON))
     drawing->y = height / 2.0 + s * (box->y0 + box->y1) / 2.0;
   else
-    drawing->y = floor (foot + s * (floored || figure->tq || !isnan (figure->crop) ? box->y0 : 0.0) + 1e-6);
+    drawing->y = floor (foot + s * (floored || figure->above || figure->tq || !isnan (figure->crop) ? box->y0 : 0.0) + 1e-6);
 }
 
 LapFigureDrawing *

@@ -169,6 +169,24 @@ check_roles (void)
   g_assert_cmpuint (count_role (icon, LAP_FIGURE_ROLE_FLOOR), ==, 0);
 }
 
+/* On a line of somebody else's a figure seen from above lies as low as the others stand, however high the room is; with
+ * room about it, it lies in the middle. */
+static void
+check_above_on_the_line (void)
+{
+  g_autoptr (LapFigure) figure = figure_of ("{'like': 'figure-four-stretch'}");
+
+  for (double height = 60.0; height <= 240.0; height += 90.0)
+    {
+      g_autoptr (LapFigureDrawing) icon = lap_figure_draw (figure, LAP_FIGURE_ICON, LAP_FIGURE_NO_FLOOR, 0.0, 80.0,
+                                                           height);
+      g_autoptr (LapFigureDrawing) tile = lap_figure_draw (figure, LAP_FIGURE_TILE, LAP_FIGURE_PLAIN, 0.0, 80.0, height);
+
+      g_assert_cmpfloat_with_epsilon (icon->y - icon->scale * icon->box.y0, height, 1.0);
+      g_assert_cmpfloat_with_epsilon (tile->y - tile->scale * (tile->box.y0 + tile->box.y1) / 2.0, height / 2.0, 1.0);
+    }
+}
+
 /* When the other side takes its turn, it is the other side that is emphasised. */
 static void
 check_other_side (void)
@@ -262,6 +280,7 @@ main (int argc, char **argv)
   g_test_add_func ("/figure/drawing/tile-stays", check_tile_stays);
   g_test_add_func ("/figure/drawing/roles", check_roles);
   g_test_add_func ("/figure/drawing/other-side", check_other_side);
+  g_test_add_func ("/figure/drawing/above-on-the-line", check_above_on_the_line);
   g_test_add_func ("/figure/drawing/pdf-is-vector", check_pdf_is_vector);
   g_test_add_func ("/figure/drawing/contrast", check_contrast);
   return g_test_run ();

@@ -84,6 +84,18 @@ lap_session_from_bytes (GBytes *bytes, GError **error)
   return from_bytes (session_type, bytes, error);
 }
 
+gboolean
+lap_session_allows (LapSession *session, const char *property, const GValue *value, GError **error)
+{
+  g_autoptr (LapSession) copy = lap_object_copy (session), back = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+
+  g_object_set_property (G_OBJECT (copy), property, value);
+  bytes = lap_session_to_bytes (copy);
+  back = lap_session_from_bytes (bytes, error);
+  return back != NULL;
+}
+
 LapWeek *
 lap_week_from_bytes (GBytes *bytes, GError **error)
 {

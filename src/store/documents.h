@@ -18,6 +18,13 @@ LapSession *lap_session_from_bytes (GBytes      *bytes,
 /* The bytes of its file. */
 GBytes     *lap_session_to_bytes   (LapSession  *session);
 
+/* Whether the file of @session with that @value of @property could be read again, or why not: what a file may say is
+ * told in one place only. */
+gboolean    lap_session_allows     (LapSession   *session,
+                                    const char   *property,
+                                    const GValue *value,
+                                    GError      **error);
+
 /* The same of a week; compare with LAP_WEEK_VERSION. */
 LapWeek    *lap_week_from_bytes    (GBytes      *bytes,
                                     GError     **error);

@@ -44,19 +44,6 @@ get_session (gpointer document)
   return lap_document_session (document);
 }
 
-/* Whether a file with that value could be read again: what a file may say is told in one place only. */
-static gboolean
-is_allowed (LapSession *session, const char *property, const GValue *value, GError **error)
-{
-  g_autoptr (LapSession) copy = lap_object_copy (session), back = NULL;
-  g_autoptr (GBytes) bytes = NULL;
-
-  g_object_set_property (G_OBJECT (copy), property, value);
-  bytes = lap_session_to_bytes (copy);
-  back = lap_session_from_bytes (bytes, error);
-  return back != NULL;
-}
-
 static gboolean
 set_value (gpointer document, const LapField *field, const char *title, const GValue *value, GError **error)
 {
@@ -64,7 +51,7 @@ set_value (gpointer document, const LapField *field, const char *title, const GV
   g_autofree char *label = g_strdup_printf (_("Change: %s"), title);
   LapEdits *edits;
 
-  if (!is_allowed (lap_document_session (document), property, value, error))
+  if (!lap_session_allows (lap_document_session (document), property, value, error))
     return FALSE;
   edits = lap_edits_new (label);
   lap_edits_set (edits, lap_document_session (document), property, value);

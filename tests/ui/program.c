@@ -242,24 +242,68 @@ test_find (void)
   windows_close (window);
 }
 
+/* The control of the row that people know as @title. */
+static GtkWidget *
+control (GtkWidget *widget, const char *title)
+{
+  GtkWidget *found = NULL;
+
+  if (ADW_IS_PREFERENCES_ROW (widget) && g_str_equal (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title)) {
+    GtkWidget *activated = ADW_IS_ACTION_ROW (widget) ? adw_action_row_get_activatable_widget (ADW_ACTION_ROW (widget)) : NULL;
+
+    return activated != NULL ? activated : widget;
+  }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL && found == NULL;
+       child = gtk_widget_get_next_sibling (child))
+    found = control (child, title);
+  return found;
+}
+
+static void
+set_number (GtkWindow *dialog, const char *title, double value)
+{
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (control (GTK_WIDGET (dialog), title)), value);
+}
+
 /* What is set is what a new session begins with, and no other; set back, all is as it was. */
 static void
 test_settings (void)
 {
   GtkWindow *dialog = lap_preferences_open (NULL);
-  GtkWidget *row = windows_find (GTK_WIDGET (dialog), ADW_TYPE_ENTRY_ROW, NULL);
-  GtkWidget *level = windows_find (GTK_WIDGET (dialog), ADW_TYPE_COMBO_ROW, NULL);
-  GtkWidget *spin = windows_find (GTK_WIDGET (dialog), GTK_TYPE_SPIN_BUTTON, NULL);
+  GtkWidget *coach = control (GTK_WIDGET (dialog), "Coach"), *level = control (GTK_WIDGET (dialog), "Level");
   g_autoptr (LapSession) session = lap_session_new ("New"), plain = lap_session_new ("Plain");
   g_autoptr (GBytes) untouched = NULL, filled = NULL;
 
-  gtk_editable_set_text (GTK_EDITABLE (row), "Ines Varrow");
+  gtk_editable_set_text (GTK_EDITABLE (coach), "Ines Varrow");
+  g_signal_emit_by_name (coach, "apply");
   adw_combo_row_set_selected (ADW_COMBO_ROW (level), LAP_LEVEL_NEW);
-  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), 2.0);
+  set_number (dialog, "People", 14);
+  gtk_switch_set_active (GTK_SWITCH (control (GTK_WIDGET (dialog), lap_words_label (&lap_kit_words, LAP_KIT_MAT))), TRUE);
+  set_number (dialog, "Width", 8);
+  set_number (dialog, "Length", 10.5);
+  set_number (dialog, "At least", 45);
+  set_number (dialog, "At most", 30); /* below the other end: refused */
+  set_number (dialog, "In talks", 2.0);
+  set_number (dialog, "In vigorous work", 0.9);
+  set_number (dialog, "Changing position and kit", 1.5);
   lap_preferences_fill (session);
   g_assert_cmpstr (session->coach, ==, "Ines Varrow");
   g_assert_cmpint (session->level, ==, LAP_LEVEL_NEW);
+  g_assert_cmpint (session->count, ==, 14);
+  g_assert_cmpint (lap_kit_count (session->kit, LAP_KIT_MAT), ==, G_MAXINT);
+  g_assert_cmpfloat (session->space_width, ==, 8);
+  g_assert_cmpfloat (session->space_length, ==, 10.5);
+  g_assert_cmpfloat_with_epsilon (session->band_low, 0.45, 1e-9);
+  g_assert_cmpfloat (session->band_high, ==, -1);
+  g_assert_cmpfloat (gtk_spin_button_get_value (GTK_SPIN_BUTTON (control (GTK_WIDGET (dialog), "At most"))), ==, 89);
   g_assert_cmpfloat (session->voice, ==, 2.0);
+  g_assert_cmpfloat_with_epsilon (session->talk_vigorous, 0.9, 1e-9);
+  g_assert_cmpfloat (session->change, ==, 1.5);
+  /* Whatever a session can't have was set by somebody else, and isn't taken. */
+  g_settings_set_int (lap_settings (), "new-group-count", -3);
+  g_object_set (session, "group-count", 5, NULL);
+  lap_preferences_fill (session);
+  g_assert_cmpint (session->count, ==, 5);
   lap_preferences_reset ();
   g_assert_cmpuint (adw_combo_row_get_selected (ADW_COMBO_ROW (level)), ==, LAP_LEVEL_MIXED);
   untouched = lap_session_to_bytes (plain);

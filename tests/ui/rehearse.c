@@ -6,6 +6,7 @@
 #include "ui/windows.h"
 
 #include "ui/rehearse/page.h"
+#include "ui/settings.h"
 
 typedef struct {
   LapWindow         *window;
@@ -226,7 +227,7 @@ time_now (gpointer data)
 /* The whole demo, frame by frame: the edge never flashes more than once a second, three being the most that
  * WCAG 2.2 2.3.1 allows; and on the screen each interval is the plan's. */
 static void
-flashes (gboolean still)
+flashes (gboolean still, gboolean calm)
 {
   LapWindow *window = windows_demo ();
   LapDocument *document = lap_window_document (window);
@@ -236,12 +237,15 @@ flashes (gboolean still)
 
   scene->pulses = TRUE;
   scene->still = still;
+  scene->calm = calm;
   lap_rehearsal_start (scene->rehearsal, 0);
   for (lap_scene_tick (scene); scene->state != LAP_REHEARSAL_DONE; false_time += 40000, lap_scene_tick (scene)) {
     double edge = lap_scene_edge (scene);
 
     if (scene->moment.interval != NULL)
       g_assert_true (scene->moment.interval == lap_timeline_at (scene->timeline, scene->clock / LAP_SECOND));
+    if (still || calm)
+      g_assert_true (edge == 0 || edge == 1); /* lit or not, and for as long as a second: nothing fades */
     if (edge > before + 0.1) {
       g_assert_cmpint (scene->clock - last, >, LAP_SECOND * 9 / 10);
       last = scene->clock;
@@ -255,8 +259,17 @@ flashes (gboolean still)
 static void
 test_flashes (void)
 {
-  flashes (FALSE);
-  flashes (TRUE);
+  Room room;
+
+  flashes (FALSE, FALSE);
+  flashes (TRUE, FALSE);
+  flashes (FALSE, TRUE);
+  lap_settings_keep ("rehearse-calm", g_variant_new_boolean (TRUE));
+  room = room_at (0);
+  g_assert_true (room.scene->calm);
+  leave (&room);
+  room_close (&room);
+  lap_settings_keep ("rehearse-calm", g_variant_new_boolean (FALSE));
 }
 
 /* Lets it run at @speed until @until, with everything that is drawn on the way. Gives how late, in microseconds, the

@@ -6,6 +6,7 @@
 #include "ui/windows.h"
 
 #include "ui/false-output.h"
+#include "ui/preferences.h"
 #include "ui/rehearse/sound.h"
 #include "ui/rehearse/window.h"
 
@@ -125,6 +126,37 @@ is_heard_there (Room *room)
   return there;
 }
 
+/* The settings list the same outputs; what is chosen there is chosen in the rehearsal, and what isn't plugged in any
+ * more is told. */
+static void
+test_settings (void)
+{
+  GtkWindow *settings = lap_preferences_open (NULL);
+  Room there = { .output = row (GTK_WIDGET (settings), "Sound output") }, room;
+  guint n;
+
+  gtk_test_widget_wait_for_draw (GTK_WIDGET (settings));
+  n = listed (&there);
+  false_output_plug ("Hall");
+  wait_for (&there, n + 1);
+  choose (&there, "Hall");
+  gtk_window_destroy (settings);
+  room = room_with (LAP_SOUND_AFTER);
+  wait_for (&room, n + 1);
+  g_assert_cmpstr (chosen (&room), ==, "Hall");
+  g_assert_true (is_heard_there (&room));
+  false_output_pull ();
+  wait_for (&room, n);
+  room_close (&room);
+  settings = lap_preferences_open (NULL);
+  there.output = row (GTK_WIDGET (settings), "Sound output");
+  g_assert_cmpstr (chosen (&there), ==, "Default output");
+  g_assert_nonnull (strstr (adw_action_row_get_subtitle (ADW_ACTION_ROW (there.output)), "Hall isn’t connected"));
+  lap_preferences_reset ();
+  g_assert_null (strstr (adw_action_row_get_subtitle (ADW_ACTION_ROW (there.output)), "Hall"));
+  gtk_window_destroy (settings);
+}
+
 static void
 test_outputs (void)
 {
@@ -231,6 +263,7 @@ main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
   false_output_register ();
+  g_test_add_func ("/sound/settings", test_settings);
   g_test_add_func ("/ui/sound/outputs", test_outputs);
   g_test_add_func ("/ui/sound/earpiece", test_earpiece);
   g_test_add_func ("/ui/sound/no-voice", test_no_voice);

@@ -103,7 +103,7 @@ lap_scene_edge (const LapScene *scene)
   since = scene->clock / (double) LAP_SECOND - moment->interval->start;
   if (since >= 1 && scene->pulses && moment->left <= LAST)
     since -= (int) since;
-  if (scene->still)
+  if (scene->still || scene->calm)
     return since < 1 ? 1 : 0;
   return since < FLASH ? 1 - since / FLASH : 0;
 }

@@ -28,6 +28,7 @@ typedef struct {
   gint64            clock, count_in; /* microseconds */
   double            unit;            /* px: a hundredth of what sizes are measured by */
   gboolean          still;           /* nothing moves but numbers */
+  gboolean          calm;            /* the edge doesn't flash */
   gboolean          film;            /* the film clock is the large one */
   gboolean          pulses;          /* the edge tells of the last three seconds too: nothing is heard */
 } LapScene;
@@ -55,7 +56,7 @@ guint       lap_scene_block   (const LapScene *scene,
                                const LapTurn  *turn,
                                guint          *n);
 /* 0 … 1: how bright the edge is. At most one flash a second, fading; steady for a second when nothing is to
- * move. */
+ * move, or nothing to flash. */
 double      lap_scene_edge    (const LapScene *scene);
 /* The moment of the mark by which picture and sound are put together: a flash at 0:00. */
 gboolean    lap_scene_sync    (const LapScene *scene);

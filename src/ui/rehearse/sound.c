@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/rehearse/sound.h"
 
-#include "ui/rehearse/outputs.h"
+#include "ui/rehearse/output-row.h"
 #include "ui/rehearse/window.h"
 #include "ui/settings.h"
 
@@ -17,12 +17,9 @@ static const char *const keys[N_CHOSEN] = { "rehearse-output", "rehearse-earpiec
 struct _LapRehearseSound {
   AdwPreferencesGroup parent_instance;
   GtkWidget   *tones, *names, *output, *volume, *try, *trouble;
-  LapDocument *document;         /* or NULL */
-  LapOutputs  *outputs;
-  char        *chosen[N_CHOSEN]; /* names of outputs; "" for none */
-  gboolean     showing;          /* nobody chooses, the row is filled */
-  LapScene    *tried;            /* by the sound test, or NULL */
-  LapPlayer   *trying;           /* what it plays through */
+  LapDocument *document; /* or NULL */
+  LapScene    *tried;    /* by the sound test, or NULL */
+  LapPlayer   *trying;   /* what it plays through */
   guint        try_end;
 };
 
@@ -50,35 +47,8 @@ lap_rehearse_sound_trouble (LapRehearseSound *self, const char *text)
 /* Outputs */
 
 static void
-show_output (LapRehearseSound *self)
+chosen_cb (LapRehearseSound *self)
 {
-  guint n = lap_outputs_find (self->outputs, self->chosen[which (self)]);
-
-  self->showing = TRUE;
-  adw_combo_row_set_selected (ADW_COMBO_ROW (self->output), n);
-  self->showing = FALSE;
-}
-
-/* The row chooses something else when an output goes; nobody did. */
-static void
-outputs_change (LapRehearseSound *self)
-{
-  self->showing = TRUE;
-}
-
-static void
-output_cb (LapRehearseSound *self)
-{
-  guint n = adw_combo_row_get_selected (ADW_COMBO_ROW (self->output));
-  g_autoptr (GtkStringObject) name = NULL;
-  int w = which (self);
-
-  if (self->showing || n == GTK_INVALID_LIST_POSITION)
-    return;
-  name = g_list_model_get_item (lap_outputs_names (self->outputs), n);
-  g_free (self->chosen[w]);
-  self->chosen[w] = g_strdup (n > 0 ? gtk_string_object_get_string (name) : "");
-  lap_settings_keep (keys[w], g_variant_new_string (self->chosen[w]));
   lap_rehearse_sound_trouble (self, NULL);
 }
 
@@ -86,8 +56,8 @@ output_cb (LapRehearseSound *self)
 static GstElement *
 sink_new (LapRehearseSound *self, gboolean *quiet)
 {
-  const char *chosen = self->chosen[which (self)];
-  GstElement *sink = lap_outputs_sink (self->outputs, lap_outputs_find (self->outputs, chosen));
+  const char *chosen = lap_output_row_chosen (LAP_OUTPUT_ROW (self->output));
+  GstElement *sink = lap_output_row_sink (LAP_OUTPUT_ROW (self->output));
   g_autofree char *text = NULL;
 
   *quiet = sink == NULL && which (self) == EAR;
@@ -218,27 +188,9 @@ lap_rehearse_sound_show (LapRehearseSound *self, LapDocument *document)
   ear = which (self) == EAR;
   adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self), told (sound_of (self)));
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->output), ear ? _("Earpiece") : _("Output"));
-  lap_outputs_set_none (self->outputs, ear ? _("None chosen") : _("Default output"));
-  show_output (self);
+  lap_output_row_set (LAP_OUTPUT_ROW (self->output), keys[which (self)],
+                      ear ? _("None chosen") : _("Default output"));
   switched_cb (self);
-}
-
-static void
-lap_rehearse_sound_map (GtkWidget *widget)
-{
-  LapRehearseSound *self = LAP_REHEARSE_SOUND (widget);
-
-  GTK_WIDGET_CLASS (lap_rehearse_sound_parent_class)->map (widget);
-  lap_outputs_listen (self->outputs, TRUE);
-}
-
-static void
-lap_rehearse_sound_unmap (GtkWidget *widget)
-{
-  LapRehearseSound *self = LAP_REHEARSE_SOUND (widget);
-
-  lap_outputs_listen (self->outputs, FALSE);
-  GTK_WIDGET_CLASS (lap_rehearse_sound_parent_class)->unmap (widget);
 }
 
 static void
@@ -254,25 +206,12 @@ lap_rehearse_sound_dispose (GObject *object)
 }
 
 static void
-lap_rehearse_sound_finalize (GObject *object)
-{
-  LapRehearseSound *self = LAP_REHEARSE_SOUND (object);
-
-  lap_outputs_free (self->outputs);
-  for (guint i = 0; i < N_CHOSEN; i++)
-    g_free (self->chosen[i]);
-  G_OBJECT_CLASS (lap_rehearse_sound_parent_class)->finalize (object);
-}
-
-static void
 lap_rehearse_sound_class_init (LapRehearseSoundClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_rehearse_sound_dispose;
-  G_OBJECT_CLASS (klass)->finalize = lap_rehearse_sound_finalize;
-  widget_class->map = lap_rehearse_sound_map;
-  widget_class->unmap = lap_rehearse_sound_unmap;
+  g_type_ensure (LAP_TYPE_OUTPUT_ROW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/rehearse/sound.ui");
   gtk_widget_class_bind_template_child (widget_class, LapRehearseSound, tones);
   gtk_widget_class_bind_template_child (widget_class, LapRehearseSound, names);
@@ -280,7 +219,7 @@ lap_rehearse_sound_class_init (LapRehearseSoundClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapRehearseSound, volume);
   gtk_widget_class_bind_template_child (widget_class, LapRehearseSound, try);
   gtk_widget_class_bind_template_child (widget_class, LapRehearseSound, trouble);
-  gtk_widget_class_bind_template_callback (widget_class, output_cb);
+  gtk_widget_class_bind_template_callback (widget_class, chosen_cb);
   gtk_widget_class_bind_template_callback (widget_class, switched_cb);
   gtk_widget_class_bind_template_callback (widget_class, try_cb);
 }
@@ -288,22 +227,7 @@ lap_rehearse_sound_class_init (LapRehearseSoundClass *klass)
 static void
 lap_rehearse_sound_init (LapRehearseSound *self)
 {
-  GListModel *names;
-
-  self->outputs = lap_outputs_new ();
-  names = lap_outputs_names (self->outputs);
-  for (guint i = 0; i < N_CHOSEN; i++) {
-    g_autoptr (GVariant) name = lap_settings_value (keys[i], g_variant_new_string (""));
-
-    self->chosen[i] = g_variant_dup_string (name, NULL);
-  }
-  self->showing = TRUE;
   gtk_widget_init_template (GTK_WIDGET (self));
-  /* Before the row hears of it and after. */
-  g_signal_connect_object (names, "items-changed", G_CALLBACK (outputs_change), self, G_CONNECT_SWAPPED);
-  adw_combo_row_set_model (ADW_COMBO_ROW (self->output), names);
-  g_signal_connect_object (names, "items-changed", G_CALLBACK (show_output), self, G_CONNECT_SWAPPED | G_CONNECT_AFTER);
-  self->showing = FALSE;
   lap_settings_bind ("rehearse-tones", self->tones, "active");
   lap_settings_bind ("rehearse-names", self->names, "active");
   lap_settings_bind ("rehearse-volume", gtk_range_get_adjustment (GTK_RANGE (self->volume)), "value");

@@ -2,6 +2,7 @@
 #include "ui/rehearse/window.h"
 
 #include "ui/flow.h"
+#include "ui/settings.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -417,6 +418,14 @@ follow_animations (LapRehearseWindow *self)
   scene (self)->still = !moves;
 }
 
+static void
+follow_calm (LapRehearseWindow *self)
+{
+  g_autoptr (GVariant) calm = lap_settings_value ("rehearse-calm", g_variant_new_boolean (FALSE));
+
+  scene (self)->calm = g_variant_get_boolean (calm);
+}
+
 GtkWidget *
 lap_rehearse_window_new (GtkWindow *parent, LapScene *scene_taken)
 {
@@ -437,6 +446,7 @@ lap_rehearse_window_new (GtkWindow *parent, LapScene *scene_taken)
   adw_window_set_content (ADW_WINDOW (self), self->toasts);
   gtk_window_set_focus (GTK_WINDOW (self), GTK_WIDGET (self->stage));
   follow_animations (self);
+  follow_calm (self);
   g_signal_connect_object (gtk_settings_get_default (), "notify::gtk-enable-animations",
                            G_CALLBACK (follow_animations), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->stage, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);

@@ -522,6 +522,29 @@ test_narrow (void)
   close_view (&f);
 }
 
+/* Where the house is open all day and all night, a narrow window begins with a class and not with midnight, on each day. */
+static void
+test_first_class (void)
+{
+  static const char text[] =
+    "{'format': 'lapwing-week', 'version': 1, 'id': 'w', 'title': 'T', 'timezone': 'Europe/Lisbon', "
+    "'open': {'mon': ['00:00', '24:00'], 'tue': ['00:00', '24:00']}, 'rooms': [{'id': 'r', 'name': 'Loft'}], 'classes': ["
+    "{'id': 'a', 'kind': 'k', 'minutes': 45, 'day': 'mon', 'start': '18:00', 'room': 'r'}]}";
+  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
+  Fixture f = show (read_text (json), 360, 640);
+  LapAxis *axis = f.scene->axis;
+
+  g_assert_cmpfloat (axis->width, >, axis->view);
+  g_assert_cmpfloat (lap_week_score_x (f.scene->score, axis, 18 * 60), >=, 0);
+  g_assert_cmpfloat (lap_week_score_x (f.scene->score, axis, 18 * 60), <, axis->view);
+  lap_week_scene_set_day (f.scene, LAP_DAY_WED);
+  lap_week_scene_scroll_by (f.scene, -5000);
+  lap_week_scene_set_day (f.scene, LAP_DAY_MON);
+  g_assert_cmpfloat (axis->offset, >, 0);
+  g_assert_cmpfloat (lap_week_score_x (f.scene->score, axis, 18 * 60), <, axis->view);
+  close_view (&f);
+}
+
 /* 19 January 2027 is a Tuesday. */
 static void
 test_dates (void)
@@ -821,6 +844,7 @@ main (int argc, char **argv)
   g_test_add_func ("/week-view/filter", test_filter);
   g_test_add_func ("/week-view/chips", test_chips);
   g_test_add_func ("/week-view/narrow", test_narrow);
+  g_test_add_func ("/week-view/first-class", test_first_class);
   g_test_add_func ("/week-view/dates", test_dates);
   g_test_add_func ("/week-view/twice", test_twice);
   g_test_add_func ("/week-view/preview", test_preview);

@@ -164,6 +164,13 @@ draw_frame (LapWeekCard *self, cairo_t *cr, int width, int height)
   lap_paint_box (cr, self->picked ? &fill : NULL, &colour, focused ? 3 : 1.5, 5, 0, 0, width, height);
 }
 
+/* Above a short class they reach over where its words are, too: nothing else of the lane is there. */
+static gboolean
+crests_have_room (LapWeekCard *self, int strain)
+{
+  return MAX (self->placed.width, self->placed.words_width) >= (strain + 1) * self->scene->score->crest * CREST - 2;
+}
+
 static void
 lap_week_card_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
@@ -183,7 +190,7 @@ lap_week_card_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   draw_frame (self, cr, width, height);
   lap_week_bar_draw (cr, &look, self->placed.x - left, score->crest, self->placed.width, score->bar);
   draw_clashes (self, cr, left);
-  if (!look.off && look.strain >= 0 && self->placed.width >= (look.strain + 1) * score->crest * CREST - 2)
+  if (!look.off && look.strain >= 0 && crests_have_room (self, look.strain))
     lap_week_crests_draw (cr, look.strain, self->placed.x - left + (self->scene->axis->mirrored ? self->placed.width : 0),
                           score->crest - 1, score->crest - 2, self->scene->axis->mirrored);
   draw_words (self, cr, left);

@@ -77,6 +77,30 @@ update_adjustment (LapWeekScene *self)
                             self->axis->view / 10, self->axis->view * 0.9, self->axis->view);
 }
 
+/* When no class is in sight, but some are in hours that have no room, the first one comes into sight. */
+static void
+show_some (LapWeekScene *self)
+{
+  const LapWeekScore *score = self->score;
+  guint first = LAP_NO_WEEK_BOX;
+
+  for (guint i = 0; i < score->n; i++) {
+    double a = lap_week_score_x (score, self->axis, score->boxes[i].start);
+    double b = lap_week_score_x (score, self->axis, score->boxes[i].end);
+
+    if (MIN (a, b) < self->axis->view && MAX (a, b) > 0)
+      return;
+    if (first == LAP_NO_WEEK_BOX || score->boxes[i].start < score->boxes[first].start)
+      first = i;
+  }
+  if (first != LAP_NO_WEEK_BOX && self->axis->view > 1) {
+    double x = lap_week_score_x (score, self->axis, score->boxes[first].start);
+
+    lap_axis_scroll (self->axis, self->axis->offset + (self->axis->mirrored ? self->axis->view - x : x) - 2 * MARGIN);
+    update_adjustment (self);
+  }
+}
+
 static LapWeekScore *
 make_score (LapWeekScene *self, const LapCheckup *checkup)
 {
@@ -244,6 +268,7 @@ lap_week_scene_set_view (LapWeekScene *self, int width, gboolean mirrored)
   lap_axis_set_view (self->axis, width, mirrored);
   fit_axis (self);
   update_adjustment (self);
+  show_some (self);
 }
 
 void
@@ -253,6 +278,8 @@ lap_week_scene_set_day (LapWeekScene *self, int day)
     return;
   self->look.day = day;
   rebuild (self, LAP_WEEK_SHOWN);
+  show_some (self);
+  tell (self, LAP_WEEK_AXIS);
 }
 
 void

@@ -22,7 +22,9 @@ def instructions(week, function, scratch):
     run = subprocess.run(['valgrind', '--tool=callgrind', f'--toggle-collect={function}',
                           f'--callgrind-out-file={scratch}/out', BENCH, week, str(SAMPLE)],
                          check=True, capture_output=True, text=True)
-    return int(re.search(r'Collected : (\d+)', run.stderr).group(1))
+    count = int(re.search(r'Collected : (\d+)', run.stderr).group(1))
+    assert count > 0, f'{function} is in no symbol table: nothing was counted'
+    return count
 
 
 def main():

@@ -8,6 +8,7 @@
 #include "sheets/week-sheets.h"
 #include "store/documents.h"
 #include "store/read-file.h"
+#include "store/session-folder.h"
 
 #include <glib/gi18n-lib.h>
 #include <stdio.h>
@@ -145,11 +146,11 @@ print_distances (const LapPages *pages)
 
 /* What to print instead, so that names read from as far as they are to. */
 static void
-print_larger (const LapWeek *week, const Wish *wish)
+print_larger (const LapWeekSubject *subject, const Wish *wish)
 {
   LapSheetOptions larger;
 
-  if (lap_week_sheet_larger (wish->week_sheet, week, wish->date, &wish->options, &larger))
+  if (lap_week_sheet_larger (wish->week_sheet, subject, &wish->options, &larger))
     g_print (_("Names would read from %.1f m with --paper %s%s\n"), wish->week_sheet->aim,
              lap_words_id (&lap_papers, larger.paper), larger.by_room ? " --by-room" : "");
 }
@@ -170,40 +171,56 @@ suits (const char *file, const Wish *wish)
   return FALSE;
 }
 
-/* The pages of the session or week @file, of a week with what it is in @week; NULL after a line about why there are none. */
-static LapPages *
-build_pages (const char *file, const Wish *wish, LapWeek **week)
+/* Writes @pages; FALSE after a line about why not, with the status to end with in @status. */
+static gboolean
+write_pages (LapPages *pages, const Wish *wish, const char *out, int *status)
 {
-  g_autoptr (LapTimeline) timeline = NULL;
+  GError *error = NULL;
+  g_autoptr (GBytes) bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
+                                             : lap_pages_print (pages, wish->options.ink, &error);
 
-  if (!suits (file, wish))
-    return NULL;
-  if (wish->week_sheet != NULL) {
-    *week = lap_cli_week (file);
-    return *week != NULL ? lap_week_sheet_pages (wish->week_sheet, *week, wish->date, &wish->options) : NULL;
-  }
-  timeline = lap_cli_timeline (file);
-  return timeline != NULL ? lap_sheet_build (wish->sheet, timeline, &wish->options) : NULL;
+  if (bytes != NULL && wish->distances)
+    print_distances (pages);
+  *status = bytes != NULL ? lap_cli_write (out, bytes) : lap_cli_fail (error);
+  return *status == 0;
+}
+
+static int
+print_week (const char *file, const Wish *wish, const char *out)
+{
+  g_autoptr (LapWeek) week = lap_cli_week (file);
+  g_autoptr (LapSessionFolder) folder = lap_session_folder_new (file);
+  const LapSessionSource source = { lap_session_folder_load, lap_session_folder_seek, folder };
+  g_autoptr (LapAttachments) attachments = lap_attachments_new (&source);
+  const LapWeekSubject subject = { week, wish->date, attachments };
+  g_autoptr (LapPages) pages = NULL;
+  int status;
+
+  if (week == NULL)
+    return LAP_ERROR_INVALID;
+  pages = lap_week_sheet_pages (wish->week_sheet, &subject, &wish->options);
+  if (write_pages (pages, wish, out, &status) && wish->distances)
+    print_larger (&subject, wish);
+  return status;
 }
 
 static int
 print_sheet (const char *file, const Wish *wish, const char *out)
 {
-  g_autoptr (LapWeek) week = NULL;
-  g_autoptr (LapPages) pages = build_pages (file, wish, &week);
-  g_autoptr (GBytes) bytes = NULL;
-  GError *error = NULL;
+  g_autoptr (LapTimeline) timeline = NULL;
+  g_autoptr (LapPages) pages = NULL;
+  int status;
 
-  if (pages == NULL)
+  if (!suits (file, wish))
     return LAP_ERROR_INVALID;
-  bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
-                          : lap_pages_print (pages, wish->options.ink, &error);
-  if (bytes != NULL && wish->distances) {
-    print_distances (pages);
-    if (week != NULL)
-      print_larger (week, wish);
-  }
-  return bytes != NULL ? lap_cli_write (out, bytes) : lap_cli_fail (error);
+  if (wish->week_sheet != NULL)
+    return print_week (file, wish, out);
+  timeline = lap_cli_timeline (file);
+  if (timeline == NULL)
+    return LAP_ERROR_INVALID;
+  pages = lap_sheet_build (wish->sheet, timeline, &wish->options);
+  write_pages (pages, wish, out, &status);
+  return status;
 }
 
 static int

@@ -252,14 +252,14 @@ put_pages (Sheet *s, LapPages *pages)
 }
 
 LapPages *
-lap_changes_sheet_build (const LapWeek *week, int date, const LapSheetOptions *options, const LapMeasure *measure)
+lap_changes_sheet_build (const LapWeekSubject *subject, const LapSheetOptions *options, const LapMeasure *measure)
 {
   g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
   g_autoptr (GPtrArray) changes = g_ptr_array_new_with_free_func (change_free);
-  LapPages *pages = lap_pages_new (week->title, NULL, catalogue);
-  Sheet s = { .week = week, .measure = measure, .changes = changes };
+  LapPages *pages = lap_pages_new (subject->week->title, NULL, catalogue);
+  Sheet s = { .week = subject->week, .measure = measure, .changes = changes };
 
-  s.monday = date != 0 ? lap_date_monday (date) : 0;
+  s.monday = subject->date != 0 ? lap_date_monday (subject->date) : 0;
   lap_paper_size (options, &s.width, &s.height);
   s.unit = MIN (s.width, s.height) / 210;
   s.margin = 14 * s.unit;

@@ -5,15 +5,14 @@
  */
 #pragma once
 
-#include "model/week.h"
 #include "place/page.h"
 #include "place/paper.h"
+#include "place/week-subject.h"
 
 G_BEGIN_DECLS
 
-/* The week that @date lies in; without a date nothing is different. */
-LapPages *lap_changes_sheet_build (const LapWeek         *week,
-                                   int                    date,
+/* Without a date nothing is different. */
+LapPages *lap_changes_sheet_build (const LapWeekSubject  *subject,
                                    const LapSheetOptions *options,
                                    const LapMeasure      *measure);
 

@@ -14,7 +14,7 @@
 #define CLEAR    0.13 /* under the name of a day */
 #define UNDER    0.12 /* below a title */
 #define HEAD_PAD 0.36 /* round the name of a day */
-#define DATE     0.7  /* capitals of its date */
+#define DATE     0.5  /* capitals of its date */
 #define LONGEST  12   /* that a word may take of a column's width: a longer one is set in smaller letters */
 
 /* Against the capitals beside them. */
@@ -49,26 +49,31 @@ entry_free (gpointer data)
 }
 
 static Entry *
-entry_new (const LapMeasure *measure, const LapWeek *week, const LapRoom *room, const LapOccurrence *o)
+entry_new (const LapMeasure *measure, const LapWeekSubject *subject, const LapRoom *room, const LapOccurrence *o)
 {
+  const LapWeek *week = subject->week;
   g_autofree char *time = lap_time_of_day_text (o->start), *about = lap_week_words_about (week, room, o, FALSE);
   g_autofree char *brief = lap_week_words_about (week, room, o, TRUE);
   Entry *entry = g_new0 (Entry, 1);
+  LapClassFacts facts;
 
+  lap_class_facts (o->c, subject->attachments, &facts);
   entry->time = lap_wrap_new (measure, LAP_WEIGHT_HEAVY, time);
   entry->title = lap_wrap_new (measure, LAP_WEIGHT_STRONG, lap_class_title (o->c));
   entry->about = lap_wrap_new (measure, LAP_WEIGHT_PLAIN, about);
   entry->brief = lap_wrap_new (measure, LAP_WEIGHT_PLAIN, brief);
   entry->off = o->state != LAP_HELD;
   entry->changed = entry->off || (o->date != 0 && (o->exception != NULL || lap_week_is_away (week, o->coach, o->date)));
-  entry->crests = entry->off || o->c->strain < 0 ? 0 : o->c->strain + 1;
+  entry->crests = entry->off || facts.strain < 0 ? 0 : facts.strain + 1;
   return entry;
 }
 
 LapWeekColumn *
-lap_week_column_new (const LapMeasure *measure, const LapWeek *week, const LapRoom *room, int day, int date,
+lap_week_column_new (const LapMeasure *measure, const LapWeekSubject *subject, const LapRoom *room, int day,
                      const GArray *occurrences)
 {
+  const LapWeek *week = subject->week;
+  int date = subject->date;
   LapWeekColumn *column = g_new0 (LapWeekColumn, 1);
   g_autofree char *text = date != 0 ? lap_date_text (date) : NULL;
   LapSpan span;
@@ -83,7 +88,7 @@ lap_week_column_new (const LapMeasure *measure, const LapWeek *week, const LapRo
     const LapOccurrence *o = &g_array_index (occurrences, LapOccurrence, i);
 
     if (o->day == day && o->state != LAP_HOUSE_CLOSED && (room == NULL || g_strcmp0 (o->room, room->id) == 0))
-      g_ptr_array_add (column->entries, entry_new (measure, week, room, o));
+      g_ptr_array_add (column->entries, entry_new (measure, subject, room, o));
   }
   return column;
 }
@@ -234,6 +239,8 @@ lap_week_column_least (const LapWeekColumn *column, const LapWeekLook *look)
 {
   double least = lap_wrap_longest (name_of (column, look)) + HEAD_PAD * 2;
 
+  if (column->date != NULL)
+    least = MAX (least, lap_wrap_longest (column->date) * DATE + HEAD_PAD * 2);
   if (column->entries->len == 0)
     least = MAX (least, lap_wrap_longest (column->empty) * ABOUT);
   for (guint i = 0; i < column->entries->len; i++) {

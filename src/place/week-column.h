@@ -12,6 +12,7 @@
 
 #include "model/occurrences.h"
 #include "place/page.h"
+#include "place/week-subject.h"
 
 G_BEGIN_DECLS
 
@@ -26,14 +27,13 @@ typedef struct {
 
 typedef struct _LapWeekColumn LapWeekColumn;
 
-/* @day with those of @occurrences, an array of LapOccurrence, that are on it and in @room; NULL = in any. @date is the
- * day's, 0 = in every week. */
-LapWeekColumn *lap_week_column_new     (const LapMeasure    *measure,
-                                        const LapWeek       *week,
-                                        const LapRoom       *room,
-                                        int                  day,
-                                        int                  date,
-                                        const GArray        *occurrences);
+/* @day with those of @occurrences, an array of LapOccurrence, that are on it and in @room; NULL = in any. The
+ * subject's date is the day's, 0 = in every week. */
+LapWeekColumn *lap_week_column_new     (const LapMeasure     *measure,
+                                        const LapWeekSubject *subject,
+                                        const LapRoom        *room,
+                                        int                   day,
+                                        const GArray         *occurrences);
 void           lap_week_column_free    (LapWeekColumn       *column);
 
 /* All in mm. */

@@ -52,6 +52,7 @@ typedef struct {
 
 typedef struct {
   const LapWeek    *week;
+  LapAttachments   *attachments;
   const LapMeasure *measure;
   int               monday; /* 0 = in every week */
   const LapRoom    *room;   /* whose page it is; NULL = all of them */
@@ -404,9 +405,12 @@ static void
 read_days (Sheet *s)
 {
   g_autoptr (GArray) all = lap_occurrences_new (s->week, s->monday);
+  LapWeekSubject subject = { s->week, 0, s->attachments };
 
-  for (int i = 0; i < LAP_N_DAYS; i++)
-    s->days[i] = lap_week_column_new (s->measure, s->week, s->room, i, s->monday != 0 ? s->monday + i : 0, all);
+  for (int i = 0; i < LAP_N_DAYS; i++) {
+    subject.date = s->monday != 0 ? s->monday + i : 0;
+    s->days[i] = lap_week_column_new (s->measure, &subject, s->room, i, all);
+  }
 }
 
 /* What is next in @band, from day @i on, its top at @y; returns the day that isn't done after it. */
@@ -451,14 +455,15 @@ put_days (const Sheet *s, LapPages *pages)
 
 /* A sheet for @room, NULL for all rooms together. */
 static Sheet *
-sheet_new (const LapWeek *week, const LapRoom *room, int date, const LapSheetOptions *options, const LapMeasure *measure)
+sheet_new (const LapWeekSubject *subject, const LapRoom *room, const LapSheetOptions *options, const LapMeasure *measure)
 {
   Sheet *s = g_new0 (Sheet, 1);
 
-  s->week = week;
+  s->week = subject->week;
+  s->attachments = subject->attachments;
   s->room = room;
   s->measure = measure;
-  s->monday = date != 0 ? lap_date_monday (date) : 0;
+  s->monday = subject->date != 0 ? lap_date_monday (subject->date) : 0;
   lap_paper_size (options, &s->width, &s->height);
   s->unit = MIN (s->width, s->height) / 297;
   s->margin = 10 * s->unit;
@@ -484,8 +489,9 @@ sheet_free (gpointer data)
 }
 
 LapPages *
-lap_week_sheet_build (const LapWeek *week, int date, const LapSheetOptions *options, const LapMeasure *measure)
+lap_week_sheet_build (const LapWeekSubject *subject, const LapSheetOptions *options, const LapMeasure *measure)
 {
+  const LapWeek *week = subject->week;
   g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
   g_autoptr (GPtrArray) sheets = g_ptr_array_new_with_free_func (sheet_free);
   LapPages *pages = lap_pages_new (week->title, NULL, catalogue);
@@ -493,9 +499,9 @@ lap_week_sheet_build (const LapWeek *week, int date, const LapSheetOptions *opti
   int way;
 
   for (guint i = 0; options->by_room && i < lap_list_n (week->rooms); i++)
-    g_ptr_array_add (sheets, sheet_new (week, lap_list_nth (week->rooms, i), date, options, measure));
+    g_ptr_array_add (sheets, sheet_new (subject, lap_list_nth (week->rooms, i), options, measure));
   if (sheets->len == 0)
-    g_ptr_array_add (sheets, sheet_new (week, NULL, date, options, measure));
+    g_ptr_array_add (sheets, sheet_new (subject, NULL, options, measure));
   way = best_way (sheets);
   for (guint i = 0; i < sheets->len; i++) {
     Sheet *s = g_ptr_array_index (sheets, i);

@@ -8,18 +8,16 @@
  */
 #pragma once
 
-#include "model/week.h"
 #include "place/page.h"
 #include "place/paper.h"
+#include "place/week-subject.h"
 
 G_BEGIN_DECLS
 
 /* Metres that names are to be read from. Where letters that large go on the paper, they are that large. */
 #define LAP_WEEK_SHEET_AIM 2.0
 
-/* The week that @date lies in, with what is different then; the week as it always is for 0. */
-LapPages *lap_week_sheet_build (const LapWeek         *week,
-                                int                    date,
+LapPages *lap_week_sheet_build (const LapWeekSubject  *subject,
                                 const LapSheetOptions *options,
                                 const LapMeasure      *measure);
 

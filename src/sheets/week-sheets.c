@@ -35,15 +35,15 @@ lap_week_sheets_find (const char *id)
 }
 
 LapPages *
-lap_week_sheet_pages (const LapWeekSheet *sheet, const LapWeek *week, int date, const LapSheetOptions *options)
+lap_week_sheet_pages (const LapWeekSheet *sheet, const LapWeekSubject *subject, const LapSheetOptions *options)
 {
   g_autoptr (LapPangoMeasure) pango = lap_pango_measure_new ();
   const LapMeasure *measure = lap_pango_measure_table (pango);
-  LapPages *pages = sheet->build (week, date, options, measure);
+  LapPages *pages = sheet->build (subject, options, measure);
   gboolean mirrored = options->direction == LAP_DIRECTION_RTL;
 
   if (options->direction == LAP_DIRECTION_AUTO)
-    mirrored = measure->rtl (measure->data, week->title);
+    mirrored = measure->rtl (measure->data, subject->week->title);
   for (guint i = 0; mirrored && i < lap_pages_n (pages); i++)
     lap_page_mirror (lap_pages_nth (pages, i));
   return pages;
@@ -59,30 +59,30 @@ area (const LapSheetOptions *options)
 }
 
 static gboolean
-reads_from (const LapWeekSheet *sheet, const LapWeek *week, int date, const LapSheetOptions *options, double metres)
+reads_from (const LapWeekSheet *sheet, const LapWeekSubject *subject, const LapSheetOptions *options, double metres)
 {
-  g_autoptr (LapPages) pages = lap_week_sheet_pages (sheet, week, date, options);
+  g_autoptr (LapPages) pages = lap_week_sheet_pages (sheet, subject, options);
 
   return lap_pages_cap (pages, LAP_READ_NAME) >= lap_cap_height (metres, LAP_ARC_READABLE);
 }
 
 gboolean
-lap_week_sheet_larger (const LapWeekSheet *sheet, const LapWeek *week, int date, const LapSheetOptions *options,
+lap_week_sheet_larger (const LapWeekSheet *sheet, const LapWeekSubject *subject, const LapSheetOptions *options,
                        LapSheetOptions *larger)
 {
   static const LapPaper papers[] = { LAP_PAPER_A4, LAP_PAPER_A3, LAP_PAPER_A2 };
 
-  if (sheet->aim == 0 || reads_from (sheet, week, date, options, sheet->aim))
+  if (sheet->aim == 0 || reads_from (sheet, subject, options, sheet->aim))
     return FALSE;
   *larger = *options;
   larger->by_room = TRUE;
-  if (!options->by_room && reads_from (sheet, week, date, larger, sheet->aim))
+  if (!options->by_room && reads_from (sheet, subject, larger, sheet->aim))
     return TRUE;
   for (guint i = 0; i < G_N_ELEMENTS (papers); i++) {
     larger->paper = papers[i];
     for (int by_room = 0; by_room < 2 && area (larger) > 1.01 * area (options); by_room++) {
       larger->by_room = by_room || options->by_room;
-      if (reads_from (sheet, week, date, larger, sheet->aim))
+      if (reads_from (sheet, subject, larger, sheet->aim))
         return TRUE;
     }
   }

@@ -7,9 +7,9 @@
  */
 #pragma once
 
-#include "model/week.h"
 #include "place/page.h"
 #include "place/paper.h"
+#include "place/week-subject.h"
 
 G_BEGIN_DECLS
 
@@ -19,7 +19,7 @@ typedef struct {
   const char *purpose; /* likewise: where it hangs */
   gboolean    dated;   /* it makes no sense without a date */
   double      aim;     /* metres that its names are to be read from; 0 = from where they happen to be */
-  LapPages *(*build) (const LapWeek *week, int date, const LapSheetOptions *options, const LapMeasure *measure);
+  LapPages *(*build) (const LapWeekSubject *subject, const LapSheetOptions *options, const LapMeasure *measure);
 } LapWeekSheet;
 
 guint               lap_week_sheets_n    (void);
@@ -29,15 +29,13 @@ const LapWeekSheet *lap_week_sheets_find (const char            *id);
 
 /* The page list, measured in the platform's faces. Transfer full. */
 LapPages           *lap_week_sheet_pages (const LapWeekSheet    *sheet,
-                                          const LapWeek         *week,
-                                          int                    date,
+                                          const LapWeekSubject  *subject,
                                           const LapSheetOptions *options);
 
 /* What to ask for instead of @options so that the names of @sheet read from where they are to: the smallest paper that
  * does it, a page for each room or not. FALSE where they read from there as it is, or on no paper. */
 gboolean            lap_week_sheet_larger (const LapWeekSheet    *sheet,
-                                          const LapWeek         *week,
-                                          int                    date,
+                                          const LapWeekSubject  *subject,
                                           const LapSheetOptions *options,
                                           LapSheetOptions       *larger);
 

@@ -27,25 +27,26 @@ lap_document_sheets_nth (LapDocument *document, guint n)
   return &rows[n];
 }
 
-/* The row of a week's @sheet, NULL of a session, and in @date the date that it is of. */
+/* The row of a week's @sheet, NULL of a session, and in @subject what it is about. */
 static const LapWeekSheet *
-week_sheet (LapDocument *document, const LapSheet *sheet, int *date)
+week_sheet (LapDocument *document, const LapSheet *sheet, LapWeekSubject *subject)
 {
   const LapWeekSheet *row = lap_document_week (document) != NULL ? lap_week_sheets_find (sheet->id) : NULL;
 
-  *date = lap_document_date (document);
-  if (row != NULL && row->dated && *date == 0)
-    *date = lap_today ();
+  *subject = (LapWeekSubject) { lap_document_week (document), lap_document_date (document),
+                                lap_document_attachments (document) };
+  if (row != NULL && row->dated && subject->date == 0)
+    subject->date = lap_today ();
   return row;
 }
 
 LapPages *
 lap_document_pages (LapDocument *document, const LapSheet *sheet, const LapSheetOptions *options)
 {
-  int date;
-  const LapWeekSheet *row = week_sheet (document, sheet, &date);
+  LapWeekSubject subject;
+  const LapWeekSheet *row = week_sheet (document, sheet, &subject);
 
-  return row != NULL ? lap_week_sheet_pages (row, lap_document_week (document), date, options)
+  return row != NULL ? lap_week_sheet_pages (row, &subject, options)
                      : lap_sheet_build (sheet, lap_document_timeline (document), options);
 }
 
@@ -53,8 +54,8 @@ gboolean
 lap_document_larger (LapDocument *document, const LapSheet *sheet, const LapSheetOptions *options,
                      LapSheetOptions *larger)
 {
-  int date;
-  const LapWeekSheet *row = week_sheet (document, sheet, &date);
+  LapWeekSubject subject;
+  const LapWeekSheet *row = week_sheet (document, sheet, &subject);
 
-  return row != NULL && lap_week_sheet_larger (row, lap_document_week (document), date, options, larger);
+  return row != NULL && lap_week_sheet_larger (row, &subject, options, larger);
 }

@@ -32,7 +32,8 @@ build (const char *text, const char *date, LapPaper paper, gboolean landscape)
 {
   g_autoptr (LapWeek) week = read_text (text);
   LapSheetOptions options = { .paper = paper, .landscape = landscape };
-  LapPages *pages = lap_week_sheet_build (week, date != NULL ? lap_date_parse (date) : 0, &options, face_measure ());
+  LapPages *pages = lap_week_sheet_build (&(LapWeekSubject) { week, date != NULL ? lap_date_parse (date) : 0 }, &options,
+                                          face_measure ());
 
   face_check_pages (pages);
   return pages;
@@ -52,6 +53,17 @@ find (const LapPages *pages, const char *text)
   g_error ("\"%s\" isn't on the page", text);
 }
 
+static guint
+count_signs (const LapPages *pages)
+{
+  const GArray *marks = lap_pages_nth (pages, 0)->marks;
+  guint n = 0;
+
+  for (guint i = 0; i < marks->len; i++)
+    n += g_array_index (marks, LapMark, i).kind == LAP_MARK_SIGN;
+  return n;
+}
+
 static void
 test_columns (void)
 {
@@ -60,17 +72,13 @@ test_columns (void)
                                       "{'id': 'd', 'title': 'Waiting', 'kind': 'k', 'minutes': 45}]}",
                                       NULL, LAP_PAPER_A3, TRUE);
   g_autofree char *text = face_text (pages);
-  const GArray *marks = lap_pages_nth (pages, 0)->marks;
-  guint crests = 0;
 
-  for (guint i = 0; i < marks->len; i++)
-    crests += g_array_index (marks, LapMark, i).kind == LAP_MARK_SIGN;
   g_assert_cmpuint (lap_pages_n (pages), ==, 1);
   g_assert_cmpfloat (find (pages, "Early")->y, <, find (pages, "18:30")->y);
   g_assert_cmpfloat (find (pages, "18:30")->y, <, find (pages, "Late")->y);
   g_assert_cmpfloat_with_epsilon (find (pages, "Early")->x, find (pages, "Late")->x, 0.01);
   g_assert_cmpfloat (find (pages, "Late")->x, <, find (pages, "Noon")->x);
-  g_assert_cmpuint (crests, ==, 3 * 3 + 1 + 2 + 3); /* three hard classes, and what the crests mean */
+  g_assert_cmpuint (count_signs (pages), ==, 3 * 3 + 1 + 2 + 3); /* three hard classes, and what the crests mean */
   g_assert_nonnull (strstr (text, "Loft\xc2\xa0· Mira\xc2\xa0·"));
   g_assert_nonnull (strstr (text, "No classes"));
   g_assert_nonnull (strstr (text, "clinician"));
@@ -130,9 +138,9 @@ test_rooms (void)
                             i % 2 ? "r" : "y");
   g_string_append (json, "]}");
   week = read_text (json->str);
-  all = lap_week_sheet_build (week, 0, &options, face_measure ());
+  all = lap_week_sheet_build (&(LapWeekSubject) { week }, &options, face_measure ());
   options.by_room = TRUE;
-  rooms = lap_week_sheet_build (week, 0, &options, face_measure ());
+  rooms = lap_week_sheet_build (&(LapWeekSubject) { week }, &options, face_measure ());
   face_check_pages (rooms);
   g_assert_cmpuint (lap_pages_n (all), ==, 1);
   g_assert_cmpuint (lap_pages_n (rooms), ==, 2);
@@ -148,6 +156,36 @@ test_rooms (void)
     lap_page_mirror (lap_pages_nth (rooms, i));
   face_check_pages (rooms);
   g_assert_cmpfloat (find (rooms, "Mon")->x, >, find (rooms, "Tue")->x);
+}
+
+static LapSession *
+load_session (const char *path, gpointer data, GError **error)
+{
+  return data;
+}
+
+/* How hard a class is, its session says where that can be read, and not the class. */
+static void
+test_session (void)
+{
+  static const char stretches[] =
+    "{\"format\": \"lapwing-session\", \"version\": 1, \"id\": \"s\", \"title\": \"T\", \"parts\": [{\"kind\": \"main\", "
+    "\"blocks\": [{\"exercise\": \"butterfly-stretch\", \"work\": 60, \"rest\": 60}]}]}";
+  g_autoptr (GBytes) bytes = g_bytes_new_static (stretches, strlen (stretches));
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapSession) session = lap_session_from_bytes (bytes, &error);
+  LapSessionSource source = { load_session, NULL, session };
+  g_autoptr (LapAttachments) attachments = lap_attachments_new (&source);
+  g_autoptr (LapWeek) week = read_text ("{" HEAD ", 'classes': [{'id': 'a', 'title': 'Row', 'kind': 'k', 'minutes': 45, "
+                                        "'effort': 'hard', 'session': 's.lapwing', 'day': 'mon', 'start': '18:30'}]}");
+  LapSheetOptions options = { .paper = LAP_PAPER_A3 };
+  g_autoptr (LapPages) with = NULL, without = NULL;
+
+  g_assert_no_error (error);
+  with = lap_week_sheet_build (&(LapWeekSubject) { week, 0, attachments }, &options, face_measure ());
+  without = lap_week_sheet_build (&(LapWeekSubject) { week }, &options, face_measure ());
+  g_assert_cmpuint (count_signs (with), ==, 1 + 1 + 2 + 3); /* easy, and what the crests mean */
+  g_assert_cmpuint (count_signs (without), ==, 3 + 1 + 2 + 3);
 }
 
 static double
@@ -240,6 +278,7 @@ main (int argc, char **argv)
   g_test_add_func ("/week-sheet/flow", test_flow);
   g_test_add_func ("/week-sheet/much", test_much);
   g_test_add_func ("/week-sheet/rooms", test_rooms);
+  g_test_add_func ("/week-sheet/session", test_session);
   g_test_add_func ("/week-sheet/widths", test_widths);
   return g_test_run ();
 }

@@ -16,6 +16,7 @@
 
 #include "base/error.h"
 #include "base/json-token.h"
+#include "base/json-tree.h"
 
 #define TOKEN_MOST 40
 
@@ -38,6 +39,7 @@ typedef struct {
   guint depth;
   GArray *names;
   GStringChunk *unescaped;
+  LapJsonTree *tree;     /* takes the values; NULL when nobody wants them */
 
   char **target;         /* not owned; NULL when nothing is looked for */
   guint matched;         /* open containers that lie on the way to the target */
@@ -177,6 +179,8 @@ read_name (Scan *scan)
       name.bytes = g_string_chunk_insert_len (scan->unescaped, plain, name.length);
     }
   g_array_append_val (scan->names, name);
+  if (scan->tree != NULL)
+    lap_json_tree_name (scan->tree, name.bytes, name.length);
   frame->in_child = TRUE;
   lap_json_skip_space (cursor);
   if (cursor->at < cursor->end && *cursor->at == ':')
@@ -200,6 +204,8 @@ open_container (Scan *scan, gboolean is_object)
   scan->depth++;
   frame = top (scan);
   *frame = (Frame) { .is_object = is_object, .first_name = scan->names->len };
+  if (scan->tree != NULL)
+    lap_json_tree_open (scan->tree, is_object);
   return TRUE;
 }
 
@@ -211,6 +217,8 @@ close_container (Scan *scan)
   scan->cursor.at++;
   if (frame->is_object && !close_names (scan))
     return FALSE;
+  if (scan->tree != NULL)
+    lap_json_tree_close (scan->tree);
   scan->depth--;
   return TRUE;
 }
@@ -243,31 +251,48 @@ look_for_target (Scan *scan)
   scan->reached = scan->target[scan->depth] == NULL;
 }
 
+static gboolean
+read_scalar (Scan *scan)
+{
+  LapJsonCursor *cursor = &scan->cursor;
+  LapJsonText text;
+  LapJsonNumber number;
+  LapJsonLiteral literal;
+
+  if (cursor->at < cursor->end && *cursor->at == '"')
+    {
+      if (!lap_json_read_string (cursor, &text))
+        return FALSE;
+      if (scan->tree != NULL)
+        lap_json_tree_string (scan->tree, &text);
+      return TRUE;
+    }
+  if (cursor->at < cursor->end && (*cursor->at == '-' || g_ascii_isdigit (*cursor->at)))
+    {
+      if (!lap_json_read_number (cursor, &number))
+        return FALSE;
+      if (scan->tree != NULL)
+        lap_json_tree_number (scan->tree, &number);
+      return TRUE;
+    }
+  if (!lap_json_read_literal (cursor, &literal))
+    return FALSE;
+  if (scan->tree != NULL)
+    lap_json_tree_literal (scan->tree, literal);
+  return TRUE;
+}
+
 /* Reads a scalar, or opens a container and tells so in @opened. */
 static gboolean
 read_value (Scan *scan, gboolean *opened)
 {
   LapJsonCursor *cursor = &scan->cursor;
-  LapJsonText text;
-  char c;
 
-  *opened = FALSE;
   lap_json_skip_space (cursor);
-  if (cursor->at >= cursor->end)
-    return lap_json_read_literal (cursor);
-  if (scan->target != NULL)
+  if (scan->target != NULL && cursor->at < cursor->end)
     look_for_target (scan);
-  c = *cursor->at;
-  if (c == '{' || c == '[')
-    {
-      *opened = TRUE;
-      return open_container (scan, c == '{');
-    }
-  if (c == '"')
-    return lap_json_read_string (cursor, &text);
-  if (c == '-' || g_ascii_isdigit (c))
-    return lap_json_read_number (cursor);
-  return lap_json_read_literal (cursor);
+  *opened = cursor->at < cursor->end && (*cursor->at == '{' || *cursor->at == '[');
+  return *opened ? open_container (scan, *cursor->at == '{') : read_scalar (scan);
 }
 
 /* A container was just opened: is it closed at once? If not, its first child is entered. */
@@ -367,6 +392,20 @@ scan_clear (Scan *scan)
   g_string_chunk_free (scan->unescaped);
 }
 
+static gboolean
+scan_all (Scan *scan, GError **error)
+{
+  g_autoptr(GString) place = NULL;
+
+  if (run (scan))
+    return TRUE;
+  place = g_string_new (NULL);
+  append_place (place, scan);
+  g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID, place->len > 0 ? _("line %u, %s: %s") : _("line %u%s: %s"),
+               line_at (scan->cursor.start, scan->cursor.at), place->str, scan->cursor.fault);
+  return FALSE;
+}
+
 gboolean
 lap_json_scan (const char *bytes, gsize length, GError **error)
 {
@@ -374,16 +413,7 @@ lap_json_scan (const char *bytes, gsize length, GError **error)
   gboolean right;
 
   scan_init (&scan, bytes, length);
-  right = run (&scan);
-  if (!right)
-    {
-      g_autoptr(GString) place = g_string_new (NULL);
-
-      append_place (place, &scan);
-      g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID,
-                   place->len > 0 ? _("line %u, %s: %s") : _("line %u%s: %s"),
-                   line_at (scan.cursor.start, scan.cursor.at), place->str, scan.cursor.fault);
-    }
+  right = scan_all (&scan, error);
   scan_clear (&scan);
   return right;
 }
@@ -391,16 +421,14 @@ lap_json_scan (const char *bytes, gsize length, GError **error)
 JsonNode *
 lap_json_parse (const char *bytes, gsize length, GError **error)
 {
-  g_autoptr(JsonParser) parser = NULL;
-  g_autoptr(GError) problem = NULL;
+  Scan scan;
+  JsonNode *root;
 
-  if (!lap_json_scan (bytes, length, error))
-    return NULL;
-  parser = json_parser_new_immutable ();
-  if (json_parser_load_from_data (parser, bytes, length, &problem))
-    return json_parser_steal_root (parser);
-  g_set_error_literal (error, LAP_ERROR, LAP_ERROR_INVALID, problem->message);
-  return NULL;
+  scan_init (&scan, bytes, length);
+  scan.tree = lap_json_tree_new ();
+  root = lap_json_tree_free (scan.tree, scan_all (&scan, error));
+  scan_clear (&scan);
+  return root;
 }
 
 guint

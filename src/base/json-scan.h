@@ -1,8 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Reads JSON strictly (RFC 8259). The bytes are scanned once before json-glib sees them, because json-glib
- * alone takes comments, octal numbers, repeated names and an empty file for JSON, and falls over deep
- * nesting.
+ * Reads JSON strictly (RFC 8259) into the nodes of json-glib, in one pass. The parser of json-glib alone takes
+ * comments, octal numbers, repeated names and an empty file for JSON, and falls over deep nesting.
  *
  * What always holds: the scan uses no recursion and time that grows as n log n at worst, whatever the bytes
  * are. An error is LAP_ERROR_INVALID with one printable line, "line 12, /parts/0/blocks/3: expected …", where
@@ -26,7 +25,7 @@ G_BEGIN_DECLS
  * whole numbers (no point, no exponent) within 64 bits with sign, other numbers finite. */
 gboolean  lap_json_scan (const char *bytes, gsize length, GError **error);
 
-/* The scan, then the tree: immutable, transfer full. */
+/* The same, and the tree: immutable, transfer full. */
 JsonNode *lap_json_parse (const char *bytes, gsize length, GError **error);
 
 /* The line on which the value at @pointer starts. Where there is none, the line of the nearest container that

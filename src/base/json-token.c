@@ -172,33 +172,36 @@ need_digits (LapJsonCursor *cursor)
 
 /* The grammar held from @from to the cursor; now the value has to fit. */
 static gboolean
-check_range (LapJsonCursor *cursor, const char *from, gboolean whole)
+check_range (LapJsonCursor *cursor, const char *from, LapJsonNumber *number)
 {
   g_autofree char *digits = g_strndup (from, cursor->at - from);
   gboolean fits;
 
-  if (whole)
+  if (number->whole)
     {
       errno = 0;
-      g_ascii_strtoll (digits, NULL, 10);
+      number->integer = g_ascii_strtoll (digits, NULL, 10);
       fits = errno == 0;
     }
   else
-    fits = isfinite (g_ascii_strtod (digits, NULL));
+    {
+      number->fraction = g_ascii_strtod (digits, NULL);
+      fits = isfinite (number->fraction);
+    }
   if (fits)
     return TRUE;
   cursor->at = from;
-  return whole ? lap_json_fault (cursor, _("a whole number out of range; expected one from "
-                                           "-9223372036854775808 to 9223372036854775807"))
-               : lap_json_fault (cursor, _("a number out of range; expected one below 1.8e308"));
+  return number->whole ? lap_json_fault (cursor, _("a whole number out of range; expected one from "
+                                                   "-9223372036854775808 to 9223372036854775807"))
+                       : lap_json_fault (cursor, _("a number out of range; expected one below 1.8e308"));
 }
 
 gboolean
-lap_json_read_number (LapJsonCursor *cursor)
+lap_json_read_number (LapJsonCursor *cursor, LapJsonNumber *number)
 {
   const char *from = cursor->at;
-  gboolean whole = TRUE;
 
+  number->whole = TRUE;
   if (*cursor->at == '-')
     cursor->at++;
   if (cursor->end - cursor->at >= 2 && cursor->at[0] == '0' && g_ascii_isdigit (cursor->at[1]))
@@ -207,27 +210,27 @@ lap_json_read_number (LapJsonCursor *cursor)
     return FALSE;
   if (cursor->at < cursor->end && *cursor->at == '.')
     {
-      whole = FALSE;
+      number->whole = FALSE;
       cursor->at++;
       if (!need_digits (cursor))
         return FALSE;
     }
   if (cursor->at < cursor->end && (*cursor->at == 'e' || *cursor->at == 'E'))
     {
-      whole = FALSE;
+      number->whole = FALSE;
       cursor->at++;
       if (cursor->at < cursor->end && (*cursor->at == '+' || *cursor->at == '-'))
         cursor->at++;
       if (!need_digits (cursor))
         return FALSE;
     }
-  return check_range (cursor, from, whole);
+  return check_range (cursor, from, number);
 }
 
 gboolean
-lap_json_read_literal (LapJsonCursor *cursor)
+lap_json_read_literal (LapJsonCursor *cursor, LapJsonLiteral *literal)
 {
-  static const char *const literals[] = { "true", "false", "null" };
+  static const char *const literals[] = { [LAP_JSON_TRUE] = "true", [LAP_JSON_FALSE] = "false", [LAP_JSON_NULL] = "null" };
   g_autofree char *found = NULL;
 
   for (gsize i = 0; i < G_N_ELEMENTS (literals); i++)
@@ -237,6 +240,7 @@ lap_json_read_literal (LapJsonCursor *cursor)
       if ((gsize) (cursor->end - cursor->at) >= length && memcmp (cursor->at, literals[i], length) == 0)
         {
           cursor->at += length;
+          *literal = i;
           return TRUE;
         }
     }

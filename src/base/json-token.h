@@ -27,6 +27,14 @@ typedef struct {
   gboolean escaped;      /* has at least one backslash */
 } LapJsonText;
 
+typedef struct {
+  gboolean whole;        /* no point, no exponent */
+  gint64 integer;        /* where it is whole */
+  double fraction;       /* where it isn't */
+} LapJsonNumber;
+
+typedef enum { LAP_JSON_TRUE, LAP_JSON_FALSE, LAP_JSON_NULL } LapJsonLiteral;
+
 /* Sets the fault, a printf sentence, unless there is one already. Returns FALSE, to be returned. */
 gboolean lap_json_fault (LapJsonCursor *cursor, const char *format, ...) G_GNUC_PRINTF (2, 3);
 
@@ -40,10 +48,10 @@ void     lap_json_skip_space (LapJsonCursor *cursor);
 gboolean lap_json_read_string (LapJsonCursor *cursor, LapJsonText *text);
 
 /* The cursor is on a minus or a digit. */
-gboolean lap_json_read_number (LapJsonCursor *cursor);
+gboolean lap_json_read_number (LapJsonCursor *cursor, LapJsonNumber *number);
 
 /* Anything that is neither string, number nor container. */
-gboolean lap_json_read_literal (LapJsonCursor *cursor);
+gboolean lap_json_read_literal (LapJsonCursor *cursor, LapJsonLiteral *literal);
 
 /* The characters that @text, already read without a fault, stands for. Transfer full, closed by a NUL. */
 char    *lap_json_unescape (const LapJsonText *text);

@@ -125,17 +125,36 @@ lap_later_peek (LapLater *self)
   return self->part;
 }
 
+typedef struct {
+  LapLaterBuild build; /* of a popover; NULL with a menu */
+  gpointer      owner; /* GMenuModel of a menu */
+} Popup;
+
 static void
-open_cb (GtkMenuButton *button, gpointer menu)
+open_cb (GtkMenuButton *button, gpointer data)
 {
+  Popup popup = *(Popup *) data;
+
   gtk_menu_button_set_create_popup_func (button, NULL, NULL, NULL);
-  gtk_menu_button_set_menu_model (button, menu);
+  if (popup.build != NULL)
+    gtk_menu_button_set_popover (button, popup.build (popup.owner));
+  else
+    gtk_menu_button_set_menu_model (button, popup.owner);
+}
+
+void
+lap_later_popover (GtkMenuButton *button, LapLaterBuild build, gpointer owner)
+{
+  Popup *popup = g_new (Popup, 1);
+
+  *popup = (Popup) { build, owner };
+  gtk_menu_button_set_create_popup_func (button, open_cb, popup, g_free);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_HAS_POPUP, TRUE, -1);
 }
 
 void
 lap_later_menu (GtkMenuButton *button, GMenuModel *menu)
 {
   g_object_set_data_full (G_OBJECT (button), "menu", g_object_ref (menu), g_object_unref);
-  gtk_menu_button_set_create_popup_func (button, open_cb, menu, NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_HAS_POPUP, TRUE, -1);
+  lap_later_popover (button, NULL, menu);
 }

@@ -19,15 +19,18 @@ G_DECLARE_FINAL_TYPE (LapLater, lap_later, LAP, LATER, GtkWidget)
 typedef GtkWidget *(*LapLaterBuild) (gpointer owner);
 
 /* @owner must outlive @later. */
-void       lap_later_set  (LapLater      *later,
-                           LapLaterBuild  build,
-                           gpointer       owner);
+void       lap_later_set     (LapLater      *later,
+                              LapLaterBuild  build,
+                              gpointer       owner);
 /* The part, built now where it wasn't. */
-GtkWidget *lap_later_get  (LapLater      *later);
+GtkWidget *lap_later_get     (LapLater      *later);
 /* NULL while it isn't built. */
-GtkWidget *lap_later_peek (LapLater      *later);
-/* The same for the menu of a button: its popover is made when it is first opened. */
-void       lap_later_menu (GtkMenuButton *button,
-                           GMenuModel    *menu);
+GtkWidget *lap_later_peek    (LapLater      *later);
+/* The same for what a button opens: @build makes its popover when it is first opened. @owner must outlive @button. */
+void       lap_later_popover (GtkMenuButton *button,
+                              LapLaterBuild  build,
+                              gpointer       owner);
+void       lap_later_menu    (GtkMenuButton *button,
+                              GMenuModel    *menu);
 
 G_END_DECLS

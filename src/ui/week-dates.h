@@ -5,7 +5,7 @@
  */
 #pragma once
 
-#include "ui/document.h"
+#include "ui/week-calendar.h"
 
 #include <gtk/gtk.h>
 
@@ -24,8 +24,6 @@ void  lap_week_dates_go           (LapWeekDates *dates,
 void  lap_week_dates_turn         (LapWeekDates *dates,
                                    int           weeks);
 
-/* The date of today on the clock here. */
-int   lap_today                   (void);
 /* "Thursday, 14 January". Translated; transfer full. */
 char *lap_day_text                (int           date);
 /* "11 to 17 January 2027" of a Monday. Translated; transfer full. */

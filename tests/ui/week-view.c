@@ -485,15 +485,17 @@ test_chips (void)
   Fixture f = show (read_text (ALL), 1300, 900);
   LapWeekFilter *filter = LAP_WEEK_FILTER (windows_find (GTK_WIDGET (f.view), LAP_TYPE_WEEK_FILTER, NULL));
   GtkWidget *chip = lap_week_filter_chip (filter, LAP_SIEVE_COACHES);
-  GtkWidget *tick = windows_find (GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (chip))),
-                                  GTK_TYPE_CHECK_BUTTON, NULL);
+  GtkWidget *popover, *tick;
 
   gtk_test_accessible_assert_property (chip, GTK_ACCESSIBLE_PROPERTY_LABEL, "Coaches: All coaches");
+  g_assert_null (gtk_menu_button_get_popover (GTK_MENU_BUTTON (chip))); /* made when it is opened */
+  gtk_menu_button_popup (GTK_MENU_BUTTON (chip));
+  popover = GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (chip)));
+  tick = windows_find (popover, GTK_TYPE_CHECK_BUTTON, NULL);
   gtk_check_button_set_active (GTK_CHECK_BUTTON (tick), TRUE);
   g_assert_cmpuint (f.scene->score->n, ==, 2);
   gtk_test_accessible_assert_property (chip, GTK_ACCESSIBLE_PROPERTY_LABEL, "Coaches: Mira");
-  g_signal_emit_by_name (windows_find (GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (chip))), GTK_TYPE_BUTTON,
-                                       NULL), "clicked");
+  g_signal_emit_by_name (windows_find (popover, GTK_TYPE_BUTTON, NULL), "clicked");
   g_assert_cmpuint (f.scene->score->n, ==, 3);
   g_assert_false (gtk_check_button_get_active (GTK_CHECK_BUTTON (tick)));
   close_view (&f);

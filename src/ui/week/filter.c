@@ -2,12 +2,16 @@
 #include "ui/week/filter.h"
 
 #include "ui/flow.h"
+#include "ui/later.h"
 
 #include <glib/gi18n-lib.h>
 
 typedef struct {
-  GtkWidget *button, *label, *list; /* a menu button, its text, the box of ticks in its popover */
-  char     **ids;                   /* what the ticks are for */
+  LapWeekFilter *owner;
+  LapWeekSieve   sieve;
+  GtkWidget     *button, *label; /* a menu button and its text */
+  GtkWidget     *list;           /* the box of ticks in its popover; NULL until that is first opened */
+  char         **ids;            /* what the ticks are for */
 } Chip;
 
 struct _LapWeekFilter {
@@ -78,24 +82,24 @@ title_of (LapWeek *week, LapWeekSieve filter, const char *id)
 
 /* "All coaches", "Mira", "Mira +2". */
 static void
-name_chip (LapWeekFilter *self, LapWeekSieve filter)
+name_chip (Chip *chip)
 {
-  Chip *chip = &self->chips[filter];
-  GHashTable *set = self->scene->filters[filter];
-  LapWeek *week = lap_week_scene_week (self->scene);
+  LapWeekScene *scene = chip->owner->scene;
+  GHashTable *set = scene->filters[chip->sieve];
+  LapWeek *week = lap_week_scene_week (scene);
   guint n = g_hash_table_size (set);
-  g_autofree char *text = g_strdup (_(titles[filter].all)), *spoken = NULL;
+  g_autofree char *text = g_strdup (_(titles[chip->sieve].all)), *spoken = NULL;
 
   for (guint i = 0; n > 0 && chip->ids[i] != NULL; i++)
     if (g_hash_table_contains (set, chip->ids[i])) {
       g_free (text);
       /* Translators: one that is chosen, and how many more are: "Mira +2". */
-      text = n > 1 ? g_strdup_printf (_("%1$s +%2$u"), title_of (week, filter, chip->ids[i]), n - 1)
-                   : g_strdup (title_of (week, filter, chip->ids[i]));
+      text = n > 1 ? g_strdup_printf (_("%1$s +%2$u"), title_of (week, chip->sieve, chip->ids[i]), n - 1)
+                   : g_strdup (title_of (week, chip->sieve, chip->ids[i]));
       break;
     }
   /* Translators: a filter and what is chosen in it: "Coaches: Mira". */
-  spoken = g_strdup_printf (_("%1$s: %2$s"), _(titles[filter].what), text);
+  spoken = g_strdup_printf (_("%1$s: %2$s"), _(titles[chip->sieve].what), text);
   gtk_label_set_text (GTK_LABEL (chip->label), text);
   if (n > 0)
     gtk_widget_add_css_class (chip->button, "chosen");
@@ -104,60 +108,66 @@ name_chip (LapWeekFilter *self, LapWeekSieve filter)
   gtk_accessible_update_property (GTK_ACCESSIBLE (chip->button), GTK_ACCESSIBLE_PROPERTY_LABEL, spoken, -1);
 }
 
-static LapWeekSieve
-filter_of (LapWeekFilter *self, GtkWidget *check)
-{
-  LapWeekSieve filter = 0;
-
-  while (!gtk_widget_is_ancestor (check, self->chips[filter].button))
-    filter++;
-  return filter;
-}
-
 static void
-checked_cb (LapWeekFilter *self, GtkCheckButton *check)
+checked_cb (Chip *chip, GtkCheckButton *check)
 {
   const char *id = g_object_get_data (G_OBJECT (check), "id");
 
-  if (!self->filling)
-    lap_week_scene_filter (self->scene, filter_of (self, GTK_WIDGET (check)), id, gtk_check_button_get_active (check));
+  if (!chip->owner->filling)
+    lap_week_scene_filter (chip->owner->scene, chip->sieve, id, gtk_check_button_get_active (check));
 }
 
 static void
-all_cb (LapWeekFilter *self, GtkWidget *button)
+all_cb (Chip *chip)
 {
-  lap_week_scene_filter (self->scene, filter_of (self, button), NULL, FALSE);
+  lap_week_scene_filter (chip->owner->scene, chip->sieve, NULL, FALSE);
 }
 
-/* The ticks say what is chosen; they are other ones only when there are other rooms, coaches or kinds. */
 static void
-fill_chip (LapWeekFilter *self, LapWeekSieve filter)
+make_ticks (Chip *chip)
 {
-  Chip *chip = &self->chips[filter];
-  LapWeek *week = lap_week_scene_week (self->scene);
-  g_auto (GStrv) ids = ids_of (week, filter);
   GtkWidget *child;
 
-  if (chip->ids == NULL || !g_strv_equal ((const char *const *) ids, (const char *const *) chip->ids)) {
-    while ((child = gtk_widget_get_first_child (chip->list)) != NULL)
-      gtk_box_remove (GTK_BOX (chip->list), child);
-    for (guint i = 0; ids[i] != NULL; i++) {
-      GtkWidget *check = gtk_check_button_new ();
+  while ((child = gtk_widget_get_first_child (chip->list)) != NULL)
+    gtk_box_remove (GTK_BOX (chip->list), child);
+  for (char **id = chip->ids; *id != NULL; id++) {
+    GtkWidget *check = gtk_check_button_new ();
 
-      g_object_set_data_full (G_OBJECT (check), "id", g_strdup (ids[i]), g_free);
-      g_signal_connect_swapped (check, "toggled", G_CALLBACK (checked_cb), self);
-      gtk_box_append (GTK_BOX (chip->list), check);
-    }
-    g_strfreev (chip->ids);
-    chip->ids = g_steal_pointer (&ids);
+    g_object_set_data_full (G_OBJECT (check), "id", g_strdup (*id), g_free);
+    g_signal_connect_swapped (check, "toggled", G_CALLBACK (checked_cb), chip);
+    gtk_box_append (GTK_BOX (chip->list), check);
   }
-  for (child = gtk_widget_get_first_child (chip->list); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+}
+
+/* The ticks say what is chosen. */
+static void
+set_ticks (Chip *chip)
+{
+  LapWeekScene *scene = chip->owner->scene;
+  GtkWidget *child = gtk_widget_get_first_child (chip->list);
+
+  for (; child != NULL; child = gtk_widget_get_next_sibling (child)) {
     const char *id = g_object_get_data (G_OBJECT (child), "id");
 
-    gtk_check_button_set_label (GTK_CHECK_BUTTON (child), title_of (week, filter, id));
-    gtk_check_button_set_active (GTK_CHECK_BUTTON (child), g_hash_table_contains (self->scene->filters[filter], id));
+    gtk_check_button_set_label (GTK_CHECK_BUTTON (child), title_of (lap_week_scene_week (scene), chip->sieve, id));
+    gtk_check_button_set_active (GTK_CHECK_BUTTON (child), g_hash_table_contains (scene->filters[chip->sieve], id));
   }
-  gtk_widget_set_visible (chip->button, chip->ids[0] != NULL);
+}
+
+/* There are other ticks only when there are other rooms, coaches or kinds. */
+static void
+fill_chip (Chip *chip)
+{
+  char **ids = ids_of (lap_week_scene_week (chip->owner->scene), chip->sieve);
+  gboolean same = chip->ids != NULL && g_strv_equal ((const char *const *) ids, (const char *const *) chip->ids);
+
+  g_strfreev (chip->ids);
+  chip->ids = ids;
+  if (chip->list != NULL && !same)
+    make_ticks (chip);
+  if (chip->list != NULL)
+    set_ticks (chip);
+  gtk_widget_set_visible (chip->button, *ids != NULL);
 }
 
 static void
@@ -166,9 +176,9 @@ changed_cb (LapWeekFilter *self, guint change)
   if (!(change & (LAP_WEEK_PLAN | LAP_WEEK_SHOWN)))
     return;
   self->filling = TRUE;
-  for (LapWeekSieve i = 0; i < LAP_N_SIEVES; i++) {
-    fill_chip (self, i);
-    name_chip (self, i);
+  for (guint i = 0; i < LAP_N_SIEVES; i++) {
+    fill_chip (&self->chips[i]);
+    name_chip (&self->chips[i]);
   }
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->by_coach), self->scene->look.by_coach);
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->by_room), !self->scene->look.by_coach);
@@ -182,30 +192,44 @@ lines_cb (LapWeekFilter *self)
     lap_week_scene_set_by_coach (self->scene, gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (self->by_coach)));
 }
 
-static void
-make_chip (LapWeekFilter *self, LapWeekSieve filter)
+static GtkWidget *
+build_ticks (gpointer owner)
 {
-  Chip *chip = &self->chips[filter];
+  Chip *chip = owner;
   GtkWidget *popover = gtk_popover_new (), *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   GtkWidget *all = gtk_button_new_with_label (_("All")), *scroll = gtk_scrolled_window_new ();
-  GtkWidget *content = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
 
-  chip->label = gtk_label_new (NULL);
-  gtk_label_set_ellipsize (GTK_LABEL (chip->label), PANGO_ELLIPSIZE_END);
-  gtk_box_append (GTK_BOX (content), chip->label);
-  gtk_box_append (GTK_BOX (content), gtk_image_new_from_icon_name ("pan-down-symbolic"));
   chip->list = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroll), chip->list);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroll), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroll), TRUE);
   gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroll), 400);
-  g_signal_connect_swapped (all, "clicked", G_CALLBACK (all_cb), self);
+  g_signal_connect_swapped (all, "clicked", G_CALLBACK (all_cb), chip);
   gtk_box_append (GTK_BOX (box), all);
   gtk_box_append (GTK_BOX (box), scroll);
   gtk_popover_set_child (GTK_POPOVER (popover), box);
+  make_ticks (chip);
+  chip->owner->filling = TRUE;
+  set_ticks (chip);
+  chip->owner->filling = FALSE;
+  return popover;
+}
+
+static void
+make_chip (LapWeekFilter *self, LapWeekSieve sieve)
+{
+  Chip *chip = &self->chips[sieve];
+  GtkWidget *content = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
+
+  chip->owner = self;
+  chip->sieve = sieve;
+  chip->label = gtk_label_new (NULL);
+  gtk_label_set_ellipsize (GTK_LABEL (chip->label), PANGO_ELLIPSIZE_END);
+  gtk_box_append (GTK_BOX (content), chip->label);
+  gtk_box_append (GTK_BOX (content), gtk_image_new_from_icon_name ("pan-down-symbolic"));
   chip->button = gtk_menu_button_new ();
   gtk_menu_button_set_child (GTK_MENU_BUTTON (chip->button), content);
-  gtk_menu_button_set_popover (GTK_MENU_BUTTON (chip->button), popover);
+  lap_later_popover (GTK_MENU_BUTTON (chip->button), build_ticks, chip);
   gtk_widget_add_css_class (chip->button, "chip");
   gtk_widget_set_parent (chip->button, GTK_WIDGET (self));
 }

@@ -116,7 +116,7 @@ paint_marks (LapLane *self, cairo_t *cr, const LapAxis *axis, int height)
   g_autoptr (PangoAttrList) attrs = pango_attr_list_new ();
 
   pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
-  pango_attr_list_insert (attrs, pango_attr_scale_new (0.86));
+  pango_attr_list_insert (attrs, pango_attr_scale_new (0.85));
   pango_layout_set_attributes (layout, attrs);
   for (guint i = marks->places->len; i-- > 0;) {
     const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);

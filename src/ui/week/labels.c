@@ -11,6 +11,7 @@
 #include <math.h>
 
 #define GAP   8  /* px between a day and its lines, and before the strip */
+#define SMALL 0.765 /* of the usual size of letters: dates, lines, hours */
 #define MOST  96 /* px of the name of a room at the usual size of letters */
 
 struct _LapWeekLabels {
@@ -68,13 +69,13 @@ columns (LapWeekLabels *self, int *days, int *rows)
   for (guint b = 0; score->look.day < 0 && b < score->n_bands; b++) {
     g_autofree char *day = lap_short_day_text (score->bands[b].day);
     g_autofree char *date = score->bands[b].date != 0 ? lap_short_date_text (score->bands[b].date) : g_strdup ("");
-    g_autoptr (PangoLayout) one = layout_new (GTK_WIDGET (self), day, 1.15, TRUE);
-    g_autoptr (PangoLayout) other = layout_new (GTK_WIDGET (self), date, 0.85, FALSE);
+    g_autoptr (PangoLayout) one = layout_new (GTK_WIDGET (self), day, 1, TRUE);
+    g_autoptr (PangoLayout) other = layout_new (GTK_WIDGET (self), date, SMALL, FALSE);
 
     *days = MAX (*days, MAX (width_of (one), width_of (other)) + GAP);
   }
   for (guint r = 0; r < score->bands[0].n_rows; r++) {
-    g_autoptr (PangoLayout) layout = layout_new (GTK_WIDGET (self), row_title (score, &score->rows[r]), 0.9, FALSE);
+    g_autoptr (PangoLayout) layout = layout_new (GTK_WIDGET (self), row_title (score, &score->rows[r]), SMALL, FALSE);
 
     *rows = MAX (*rows, MIN (width_of (layout), most));
   }
@@ -87,8 +88,11 @@ lap_week_labels_measure (GtkWidget *widget, GtkOrientation orientation, int for_
   LapWeekLabels *self = LAP_WEEK_LABELS (widget);
   int days, rows;
 
+  *least = *natural = self->scene->score->height;
+  if (orientation == GTK_ORIENTATION_VERTICAL)
+    return;
   columns (self, &days, &rows);
-  *least = *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? days + rows + GAP : self->scene->score->height;
+  *least = *natural = days + rows + GAP;
 }
 
 /* Hardest class of a day that is held, -1 without. */
@@ -112,14 +116,14 @@ draw_day (LapWeekLabels *self, GtkSnapshot *snapshot, guint index, int width, in
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK), ink2 = lap_colour (LAP_COLOUR_INK2);
   g_autofree char *day = lap_short_day_text (band->day);
   g_autofree char *date = band->date != 0 ? lap_short_date_text (band->date) : NULL;
-  g_autoptr (PangoLayout) name = layout_new (GTK_WIDGET (self), day, 1.15, TRUE);
+  g_autoptr (PangoLayout) name = layout_new (GTK_WIDGET (self), day, 1, TRUE);
   int y = band->y + 6, height, crest = lround (score->look.line * 0.8), strain = day_strain (score, index);
 
   lap_paint_text (snapshot, name, &ink, mirrored ? width - width_of (name) : 0, y);
   pango_layout_get_pixel_size (name, NULL, &height);
   y += height;
   if (date != NULL) {
-    g_autoptr (PangoLayout) below = layout_new (GTK_WIDGET (self), date, 0.85, FALSE);
+    g_autoptr (PangoLayout) below = layout_new (GTK_WIDGET (self), date, SMALL, FALSE);
 
     lap_paint_text (snapshot, below, &ink2, mirrored ? width - width_of (below) : 0, y);
     pango_layout_get_pixel_size (below, NULL, &height);
@@ -150,7 +154,7 @@ lap_week_labels_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
       draw_day (self, snapshot, b, width, days);
   }
   for (guint r = 0; r < score->n_rows; r++) {
-    g_autoptr (PangoLayout) layout = layout_new (widget, row_title (score, &score->rows[r]), 0.9, FALSE);
+    g_autoptr (PangoLayout) layout = layout_new (widget, row_title (score, &score->rows[r]), SMALL, FALSE);
     int height;
 
     pango_layout_set_width (layout, rows * PANGO_SCALE);
@@ -210,7 +214,7 @@ lap_week_labels_new (LapWeekScene *scene)
 static int
 line_height (GtkWidget *widget)
 {
-  g_autoptr (PangoLayout) layout = layout_new (widget, "0", 0.9, FALSE);
+  g_autoptr (PangoLayout) layout = layout_new (widget, "0", SMALL, FALSE);
   int height;
 
   pango_layout_get_pixel_size (layout, NULL, &height);
@@ -238,7 +242,7 @@ lap_week_hours_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   lap_paint_rect (snapshot, &ink, 0, height - 2, width, 1);
   for (int minute = (score->first + step - 1) / step * step; minute <= score->last; minute += step) {
     g_autofree char *text = lap_time_of_day_text (minute);
-    g_autoptr (PangoLayout) layout = layout_new (widget, text, 0.9, FALSE);
+    g_autoptr (PangoLayout) layout = layout_new (widget, text, SMALL, FALSE);
     double x = round (left + lap_week_score_x (score, axis, minute)), wide = width_of (layout);
     double at = CLAMP (x - wide / 2, 0, MAX (0, width - wide));
 

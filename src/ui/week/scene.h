@@ -57,6 +57,7 @@ struct _LapWeekScene {
   gboolean       fitted;     /* the hours fill the view, whatever its width */
   GHashTable    *widths;     /* of texts in the letters of `pango` */
   PangoContext  *pango;      /* transfer none; NULL until the view has one */
+  guint          serial;     /* of its letters, when they were set */
 };
 
 LapWeekScene *lap_week_scene_new         (LapDocument    *document);

@@ -6,7 +6,7 @@
 #include <math.h>
 
 #define TILE 384 /* px of content in a tile */
-#define MOST 24  /* tiles that are kept */
+#define KEPT 1   /* tiles on either side of the view, for who scrolls back a little */
 
 struct _LapTiles {
   GHashTable *nodes;  /* number -> GskRenderNode */
@@ -107,8 +107,6 @@ node_of (LapTiles *self, const LapAxis *axis, int tile, LapTilePaint paint, gpoi
 
   if (node != NULL)
     return node;
-  if (g_hash_table_size (self->nodes) >= MOST)
-    drop_all (self);
   node = lap_picture_new (TILE, self->height, self->scale, paint_cb, &(Tile) {
     paint, lane, part_of (axis, self->origin + tile * TILE - LAP_TILE_BLEED, TILE + 2 * LAP_TILE_BLEED), self->height,
   });
@@ -116,6 +114,18 @@ node_of (LapTiles *self, const LapAxis *axis, int tile, LapTilePaint paint, gpoi
   node = or_former (self, tile, node);
   g_hash_table_insert (self->nodes, GINT_TO_POINTER (tile), node);
   return node;
+}
+
+static void
+let_far_go (LapTiles *self, int first, int last)
+{
+  GHashTableIter iter;
+  gpointer tile;
+
+  g_hash_table_iter_init (&iter, self->nodes);
+  while (g_hash_table_iter_next (&iter, &tile, NULL))
+    if (GPOINTER_TO_INT (tile) < first - KEPT || GPOINTER_TO_INT (tile) > last + KEPT)
+      g_hash_table_iter_remove (&iter);
 }
 
 static void
@@ -130,6 +140,7 @@ draw_tiles (LapTiles *self, GtkSnapshot *snapshot, const LapAxis *axis, LapTileP
     lap_picture_draw (node_of (self, axis, tile, paint, lane), snapshot,
                       axis->mirrored ? axis->view - along - TILE : along, 0);
   }
+  let_far_go (self, first, last);
 }
 
 /* Whether what was drawn last still is how the content looks, the offset aside. */

@@ -106,16 +106,31 @@ divisor (const LapCheckup *cx)
   return seconds[cx->session->level];
 }
 
-/* Steps of height up to turn @i within main parts; 0 where either posture isn't known. */
-static int
-steps_to (const LapCheckup *cx, guint i)
-{
-  const LapTask *from = LAP_TASK (cx, i - 1), *to = LAP_TASK (cx, i);
+#define NO_HEIGHT -1
 
-  if (LAP_TURN (cx, i)->part_kind != LAP_PART_MAIN || LAP_TURN (cx, i - 1)->part_kind != LAP_PART_MAIN ||
-      from->shown == NULL || to->shown == NULL)
-    return 0;
-  return lap_change_steps (from->shown->posture, to->shown->posture);
+/* How high people are, by task, in main parts where the posture is known: tasks are few, turns many. */
+static int *
+heights_of (const LapCheckup *cx)
+{
+  int *heights = g_new (int, MAX (1, cx->timeline->n_tasks));
+
+  for (guint i = 0; i < cx->firsts->len; i++) {
+    const LapTurn *turn = LAP_TURN (cx, LAP_FIRST (cx, i));
+    const LapExercise *shown = LAP_TASK (cx, LAP_FIRST (cx, i))->shown;
+
+    heights[turn->task] = turn->part_kind == LAP_PART_MAIN && shown != NULL ? lap_posture_height (shown->posture)
+                                                                            : NO_HEIGHT;
+  }
+  return heights;
+}
+
+/* Steps of height up to turn @i; 0 where either isn't known. */
+static int
+steps_to (const LapCheckup *cx, guint i, const int *heights)
+{
+  int from = heights[LAP_TURN (cx, i - 1)->task], to = heights[LAP_TURN (cx, i)->task];
+
+  return from != NO_HEIGHT && to != NO_HEIGHT ? to - from : 0;
 }
 
 /* Getting up from lying to turn @i while still out of breath, once for each block that it leads to. */
@@ -139,6 +154,7 @@ find_up_and_down (LapCheckup *cx, const LapCheck *check)
 {
   const LapTimeline *t = cx->timeline;
   g_autofree guint8 *told = g_malloc0 (MAX (1, t->n_tasks));
+  g_autofree int *heights = heights_of (cx);
   int changes = 0, seconds = 0;
   LapWarning *w;
 
@@ -146,7 +162,7 @@ find_up_and_down (LapCheckup *cx, const LapCheck *check)
     if (t->parts[p].part->kind == LAP_PART_MAIN)
       seconds += t->parts[p].end - t->parts[p].start;
   for (guint i = 1; i < t->n_turns; i++) {
-    int steps = steps_to (cx, i);
+    int steps = steps_to (cx, i, heights);
 
     changes += ABS (steps) >= 2;
     if (steps == 3)

@@ -42,6 +42,19 @@ gather_bouts (LapCheckup *cx)
 }
 
 static void
+gather_firsts (LapCheckup *cx)
+{
+  const LapTimeline *t = cx->timeline;
+  g_autofree guint8 *met = g_malloc0 (MAX (1, t->n_tasks));
+
+  for (guint i = 0; i < t->n_turns; i++)
+    if (!met[t->turns[i].task]) {
+      met[t->turns[i].task] = TRUE;
+      g_array_append_val (cx->firsts, i);
+    }
+}
+
+static void
 gather (LapCheckup *cx)
 {
   const LapTimeline *t = cx->timeline;
@@ -55,6 +68,7 @@ gather (LapCheckup *cx)
       cx->first_main_part = p;
     }
   gather_bouts (cx);
+  gather_firsts (cx);
 }
 
 static int
@@ -112,6 +126,7 @@ checkup_alloc (gpointer root)
   g_atomic_ref_count_init (&cx->references);
   cx->root = g_object_ref (root);
   cx->bouts = g_array_new (FALSE, FALSE, sizeof (LapBout));
+  cx->firsts = g_array_new (FALSE, FALSE, sizeof (guint));
   cx->classes = g_array_new (FALSE, FALSE, sizeof (LapClass *));
   cx->warnings = g_array_new (FALSE, FALSE, sizeof (LapWarning));
   cx->texts = g_string_chunk_new (64);
@@ -179,6 +194,7 @@ lap_checkup_unref (LapCheckup *cx)
   if (!g_atomic_ref_count_dec (&cx->references))
     return;
   g_array_unref (cx->bouts);
+  g_array_unref (cx->firsts);
   g_array_unref (cx->classes);
   g_array_unref (cx->warnings);
   g_string_chunk_free (cx->texts);
@@ -285,14 +301,8 @@ lap_report_turns (LapCheckup *cx, const LapCheck *check, guint from, guint to, g
 void
 lap_each_task (LapCheckup *cx, const LapCheck *check, LapTaskFunc func)
 {
-  const LapTimeline *t = cx->timeline;
-  g_autofree guint8 *told = g_malloc0 (MAX (1, t->n_tasks));
-
-  for (guint i = 0; i < t->n_turns; i++)
-    if (!told[t->turns[i].task]) {
-      told[t->turns[i].task] = TRUE;
-      func (cx, check, i);
-    }
+  for (guint i = 0; i < cx->firsts->len; i++)
+    func (cx, check, LAP_FIRST (cx, i));
 }
 
 /* The bouts of one part that goes round and round: its first and last, FALSE where the seam doesn't count. */

@@ -32,6 +32,7 @@ struct _LapCheckup {
   LapChangeRule rule;
   gboolean      tender;
   GArray       *bouts;     /* LapBout */
+  GArray       *firsts;    /* guint: the first turn of each task that has one, in order */
   int           main_work; /* seconds of work in main parts, as written */
   int           first_main, last_main; /* turns; -1 without */
   guint         first_main_part;       /* G_MAXUINT without */
@@ -43,6 +44,7 @@ struct _LapCheckup {
 };
 
 #define LAP_BOUT(cx, i) (&g_array_index ((cx)->bouts, LapBout, (i)))
+#define LAP_FIRST(cx, i) g_array_index ((cx)->firsts, guint, (i))
 #define LAP_TURN(cx, i) (&(cx)->timeline->turns[(i)])
 #define LAP_TASK(cx, turn) (&(cx)->timeline->tasks[LAP_TURN (cx, turn)->task])
 

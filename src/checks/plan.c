@@ -243,15 +243,19 @@ find_out_of_balance (LapCheckup *cx, const LapCheck *check)
                         LAP_BIT (LAP_KIT_DUMBBELL) | LAP_BIT (LAP_KIT_KETTLEBELL);
   int push = 0, pull = 0, front = 0, back = 0;
   guint32 worked = 0, all = (1u << LAP_N_REGIONS) - 1;
+  g_autofree int *seconds = g_new0 (int, MAX (1, cx->timeline->n_tasks)); /* of work, by task */
   LapWarning *w;
 
   if (cx->session->focus != NULL || cx->first_main < 0)
     return;
-  for (guint i = 0; i < cx->timeline->n_turns; i++) {
-    const LapTask *task = LAP_TASK (cx, i);
-    int work = LAP_TURN (cx, i)->work;
+  for (guint i = 0; i < cx->timeline->n_turns; i++)
+    seconds[LAP_TURN (cx, i)->task] += LAP_TURN (cx, i)->work;
+  for (guint i = 0; i < cx->firsts->len; i++) {
+    const LapTurn *turn = LAP_TURN (cx, LAP_FIRST (cx, i));
+    const LapTask *task = LAP_TASK (cx, LAP_FIRST (cx, i));
+    int work = seconds[turn->task];
 
-    if (LAP_TURN (cx, i)->part_kind != LAP_PART_MAIN || task->shown == NULL)
+    if (turn->part_kind != LAP_PART_MAIN || task->shown == NULL)
       continue;
     worked |= lap_muscle_regions (task->primary | task->secondary);
     push += is_push (task->shown) ? work : 0;

@@ -187,16 +187,33 @@ lap_effort_peak (const LapEffort *effort, double start, double end, double *when
   return peak;
 }
 
+/* Below, within or above the band from @low to @high: −1, 0, 1. Effort only rises or only falls in a segment, so that
+ * all of it lies where both of its ends do. */
+static int
+zone_of (double x, double low, double high)
+{
+  return x < low ? -1 : x > high;
+}
+
 double
 lap_effort_within (const LapEffort *effort, double start, double end, double low, double high)
 {
   double seconds = 0, beyond = nextafter (high, INFINITY);
   Piece piece;
 
-  for (guint i = segment_at (effort, start); piece_of (effort, i, start, end, &piece); i++)
+  for (guint i = segment_at (effort, start);; i++) {
+    const LapEffortSegment *segment = &effort->segments[i];
+
+    if (is_whole (effort, i, start, end) &&
+        zone_of (segment->curve.from, low, high) == zone_of (segment->to, low, high)) {
+      seconds += zone_of (segment->to, low, high) == 0 ? segment->seconds : 0;
+      continue;
+    }
+    if (!piece_of (effort, i, start, end, &piece))
+      return seconds;
     seconds += lap_curve_above (&piece.curve, piece.seconds, piece.to, low) -
                lap_curve_above (&piece.curve, piece.seconds, piece.to, beyond);
-  return seconds;
+  }
 }
 
 /* The first segment from @i on that isn't whole or that effort doesn't stay on one side of @level in: it only rises or

@@ -449,14 +449,26 @@ is_beyond (const LapCheckup *cx, int start, int end, double *value)
   return 3 * beyond > work ? MAX (1, (3 * beyond - work) / 3) : -MAX (1, (work - 3 * beyond) / 3);
 }
 
+/* Whether anything asks for more than there is: mostly nothing does, and then no window need be looked at. */
+static gboolean
+any_beyond (const LapEffort *effort)
+{
+  for (guint i = 0; i < effort->n; i++)
+    if (effort->segments[i].demand > 1 + EPSILON)
+      return TRUE;
+  return FALSE;
+}
+
 static void
 find_effort_over (LapCheckup *cx, const LapCheck *check)
 {
+  gboolean beyond = any_beyond (cx->effort);
   LapSpan span;
 
   for (guint p = 0; next_main (cx, &p, &span);) {
     find_windows (cx, check, span, OVER_SPAN, is_over, 0);
-    find_windows (cx, check, span, BEYOND_SPAN, is_beyond, 1);
+    if (beyond)
+      find_windows (cx, check, span, BEYOND_SPAN, is_beyond, 1);
   }
 }
 

@@ -8,11 +8,14 @@
 #define COUNT_IN 4.0     /* seconds: a breath and "three, two, one"; common practice */
 #define BREATHLESS 0.60  /* effort from which nobody talks in sentences: vigorous, ACSM 2011 */
 
-/* What is said of a task at each of its turns: its name and cues. */
+/* What holds of a task at each of its turns: what is said is its name and cues, and after the same task as the last
+ * time the lead is the same. */
 typedef struct {
-  gboolean   met;
+  gboolean   met, led;
   LapWording say;
   int        name, cues; /* words */
+  guint32    before;     /* task of the turn before, LAP_NO_TASK without */
+  double     lead;
 } Again;
 
 typedef struct {
@@ -81,11 +84,11 @@ lap_wording_same (const LapWording *a, const LapWording *b)
 
 /* @text the first time it is met for the exercise that @task shows, else NULL. */
 static const char *
-once (Build *b, const LapTask *task, int member, const char *text)
+once (Build *b, const LapTask *task, const char *member, const char *text)
 {
   if (task->shown == NULL || text == NULL || *text == '\0')
     return NULL;
-  return g_hash_table_add (b->said, g_strdup_printf ("%s %d %s", task->shown->id, member, text)) ? text : NULL;
+  return g_hash_table_add (b->said, g_strconcat (task->shown->id, " ", member, " ", text, NULL)) ? text : NULL;
 }
 
 /* The words of a task's first turn; all but name and cues only where no task of its exercise has said them. */
@@ -98,10 +101,10 @@ wording_at_first (Build *b, const LapTask *task, Again *again)
   again->say = (LapWording) { .name = w.name, .cues = w.cues };
   again->name = lap_count_words (w.name);
   again->cues = count_cues (w.cues);
-  w.setup = once (b, task, LAP_SAY_SETUP, w.setup);
-  w.fault = once (b, task, LAP_SAY_FAULT, w.fault);
-  w.easier = once (b, task, LAP_SAY_EASIER, w.easier);
-  w.harder = once (b, task, LAP_SAY_HARDER, w.harder);
+  w.setup = once (b, task, "setup", w.setup);
+  w.fault = once (b, task, "fault", w.fault);
+  w.easier = once (b, task, "easier", w.easier);
+  w.harder = once (b, task, "harder", w.harder);
   return w;
 }
 
@@ -130,20 +133,33 @@ pace_at_work (const Build *b, const LapTurn *turn)
                                                                                  : b->session->talk_moderate;
 }
 
-/* Seconds before the work of turn @i that are no time for words. */
 static double
-lead_of (const Build *b, guint i)
+lead_between (const Build *b, guint32 before, guint32 task)
 {
-  const LapTimeline *t = b->timeline;
-  const LapExercise *to = t->tasks[t->turns[i].task].shown, *from = NULL;
+  const LapTask *tasks = b->timeline->tasks;
+  const LapExercise *to = tasks[task].shown, *from = before != LAP_NO_TASK ? tasks[before].shown : NULL;
   double lead = b->session->sound == LAP_SOUND_AFTER ? 0 : COUNT_IN;
 
-  if (i > 0)
-    from = t->tasks[t->turns[i - 1].task].shown;
   if (from != NULL && to != NULL)
     lead += lap_change_posture (&b->rule, from->posture, to->posture) / 2 +
             lap_change_kit (&b->rule, from->kit_mask, to->kit_mask);
   return lead;
+}
+
+/* Seconds before the work of turn @i that are no time for words. */
+static double
+lead_of (Build *b, guint i)
+{
+  const LapTurn *turn = &b->timeline->turns[i];
+  guint32 before = i > 0 ? turn[-1].task : LAP_NO_TASK;
+  Again *again = &b->again[turn->task];
+
+  if (!again->led || again->before != before) {
+    again->led = TRUE;
+    again->before = before;
+    again->lead = lead_between (b, before, turn->task);
+  }
+  return again->lead;
 }
 
 /* The gap before @turn with the words of talks in it already counted. */
@@ -189,7 +205,7 @@ add_turn (Build *b, guint i, LapTalkTurn *holder)
     turn->say = again->say;
   } else {
     turn->say = wording_at_first (b, task, again);
-    turn->first = once (b, task, -1, turn->say.name) != NULL;
+    turn->first = once (b, task, "name", turn->say.name) != NULL;
     once_before = lap_count_words (turn->say.setup);
     once_in = lap_count_words (turn->say.fault) + lap_count_words (turn->say.easier) +
               lap_count_words (turn->say.harder);

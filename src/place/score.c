@@ -136,17 +136,16 @@ lap_score_new (LapTimeline *timeline)
     const LapInterval *interval = &timeline->intervals[i];
     LapBox *last = boxes->len > 0 ? &g_array_index (boxes, LapBox, boxes->len - 1) : NULL;
 
-    if (box_kind (interval) == LAP_BOX_OWN_PACE && lap_part_n (timeline->parts[interval->part].part) > 0) {
+    if (last != NULL && belongs (last, interval))
+      box_take (last, interval);
+    else if (box_kind (interval) == LAP_BOX_OWN_PACE && lap_part_n (timeline->parts[interval->part].part) > 0)
       add_own_pace (boxes, timeline, interval);
-      continue;
-    }
-    if (last == NULL || !belongs (last, interval)) {
+    else {
       LapBox box = box_new (timeline, interval);
 
+      box_take (&box, interval);
       g_array_append_val (boxes, box);
-      last = &g_array_index (boxes, LapBox, boxes->len - 1);
     }
-    box_take (last, interval);
   }
   self->n = boxes->len;
   self->boxes = (LapBox *) g_array_free (boxes, FALSE);

@@ -137,9 +137,12 @@ steps_to (const LapCheckup *cx, guint i, const int *heights)
 static void
 find_getting_up (LapCheckup *cx, const LapCheck *check, guint i, guint8 *told)
 {
-  double x = told[LAP_TURN (cx, i)->task] ? 0 : lap_effort_at (cx->effort, LAP_TURN (cx, i - 1)->end);
   LapWarning *w;
+  double x;
 
+  if (told[LAP_TURN (cx, i)->task] || cx->effort->peak <= BREATHLESS)
+    return;
+  x = lap_effort_at (cx->effort, LAP_TURN (cx, i - 1)->end);
   if (x <= BREATHLESS)
     return;
   told[LAP_TURN (cx, i)->task] = TRUE;

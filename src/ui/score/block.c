@@ -37,6 +37,7 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 #define NUMBERED  14
 #define FIGURE    2  /* lines of text above the body; it may reach into the number's */
 #define FIGURED   44 /* px from which a figure is shown */
+#define BESIDE   52 /* px from which it has room beside the number */
 #define CUT       (1u << 31) /* of how a name is set: the beginning of its first word, in so many px */
 
 int
@@ -52,11 +53,11 @@ lap_block_widget_ground (int line, int room, int *top, int *height)
   *height = line;
 }
 
-/* px above the body: the figure may reach into the line of the number. */
+/* px above the body: the figure may reach into the line of the number, beside that, where there is the room. */
 static int
-figure_height (int line, int top)
+figure_height (int line, int top, int width)
 {
-  return top - TOP - GAP;
+  return top - TOP - GAP - (width < BESIDE ? line : 0);
 }
 
 static int
@@ -130,7 +131,7 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
   const LapBox *box = the_box (self);
   const LapTimeline *timeline = self->context->score->timeline;
   const LapTask *task = task_of (self);
-  int height = figure_height (line, top), wide = MIN (width - 8, 2 * height) / 8 * 8, x;
+  int height = figure_height (line, top, width), wide = MIN (width - 8, 2 * height) / 8 * 8, x;
   GskRenderNode *picture;
 
   if (task == NULL || task->shown == NULL || width < FIGURED)
@@ -147,7 +148,7 @@ draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, i
 static void
 draw_hollow_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, int top)
 {
-  int height = figure_height (line, top), head = height / 8, wide = height / 3, text, middle = middle_of_body (self, wide);
+  int height = figure_height (line, top, width), head = height / 8, wide = height / 3, text, middle = middle_of_body (self, wide);
   GdkRGBA outline = lap_colour (LAP_COLOUR_LINE2), ink = lap_colour (LAP_COLOUR_INK);
   g_autoptr (PangoLayout) question = NULL;
   cairo_t *cr;

@@ -8,6 +8,7 @@
 #include "ui/score/block.h"
 #include "ui/score/grip.h"
 #include "ui/score/landing-paint.h"
+#include "ui/score/marks.h"
 #include "ui/score/paint.h"
 #include "ui/score/stretch.h"
 #include "ui/score/verbs.h"
@@ -370,6 +371,17 @@ fade_carried (Drag *drag, GtkSnapshot *snapshot, int height)
   }
 }
 
+/* px above the ground where the handle at @x stands: over the mark of a warning, where there is one, so that its number
+ * can be read. */
+static int
+handle_above (Drag *drag, double x, int top, int height)
+{
+  LapLane *lane = LAP_LANE (drag->lane);
+  int size = lap_marks_size (lap_lane_line (lane)), middle = top + height - size / 2;
+
+  return lap_lane_is_on_mark (lane, x, middle) ? height + 4 + top - 2 - (middle - size / 2) : 0;
+}
+
 /* The ends of @box that can be drawn. */
 static void
 draw_handles (Drag *drag, GtkSnapshot *snapshot, guint box)
@@ -388,11 +400,12 @@ draw_handles (Drag *drag, GtkSnapshot *snapshot, guint box)
                            &height);
   for (int rest = 0; rest < 2; rest++) {
     int at = rest ? placed.width : placed.body;
+    double x = axis->mirrored ? placed.x + placed.width - at : placed.x + at;
     LapTimeSource source;
 
     if ((!rest || placed.body < placed.width) &&
         lap_time_source (block, drag->context->score->boxes[box].round, rest ? LAP_TIME_REST : LAP_TIME_WORK, &source))
-      lap_paint_handle (snapshot, axis->mirrored ? placed.x + placed.width - at : placed.x + at, top - 2, height + 4);
+      lap_paint_handle (snapshot, x, top - 2 - handle_above (drag, x, top, height), height + 4);
   }
 }
 

@@ -172,13 +172,14 @@ static void
 test_large (gconstpointer data)
 {
   GtkSettings *settings = gtk_settings_get_default ();
+  g_autoptr (GSettings) settled = lap_settings_child ("session-window");
   LapWindow *window;
   int widest = 0;
 
   g_setenv ("LANGUAGE", data, TRUE);
   gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
   g_object_set (settings, "gtk-font-name", "Cantarell 22", "gtk-decoration-layout", "menu:minimize,maximize,close", NULL);
-  g_settings_set_int (lap_settings (), "window-width", 360);
+  g_settings_set_int (settled, "width", 360);
   window = open_window ();
   for (guint i = 0; i < G_N_ELEMENTS (views); i++) {
     GtkWidget *content = adw_application_window_get_content (ADW_APPLICATION_WINDOW (window));
@@ -192,7 +193,7 @@ test_large (gconstpointer data)
   g_assert_cmpint (widest, <=, 360);
   windows_close (window);
   g_object_set (settings, "gtk-font-name", "Cantarell 11", "gtk-decoration-layout", ":close", NULL);
-  g_settings_reset (lap_settings (), "window-width");
+  g_settings_reset (settled, "width");
 }
 
 int

@@ -9,6 +9,7 @@
 #include "ui/palette.h"
 #include "ui/picture.h"
 #include "ui/score/ground.h"
+#include "ui/score/lane.h"
 #include "ui/score/paint.h"
 #include "ui/score/words.h"
 
@@ -26,6 +27,8 @@ struct _LapBlockWidget {
   LapName         *words; /* of its name */
   guint32          fit;   /* how they are set, or CUT */
   PangoLayout     *name, *number, *seconds;
+  int              line;  /* of the lane's text, in the type of @serial */
+  guint            serial;
 };
 
 G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
@@ -43,7 +46,7 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 int
 lap_block_widget_height (int line)
 {
-  return 2 * TOP + 2 * GAP + (4 + FIGURE) * line;
+  return 2 * TOP + 2 * GAP + (4 + FIGURE) * line + line / 2; /* three lines of a name, which are smaller */
 }
 
 void
@@ -60,6 +63,7 @@ figure_height (int line, int top, int width)
   return top - TOP - GAP - (width < BESIDE ? line : 0);
 }
 
+/* Of its own text, which is smaller than the lane's. */
 static int
 line_height (LapBlockWidget *self)
 {
@@ -67,6 +71,20 @@ line_height (LapBlockWidget *self)
 
   pango_layout_get_pixel_size (self->number, NULL, &height);
   return height;
+}
+
+/* Of the lane's text: by that lane and blocks agree where the ground is. Asked for in each frame, found when the type
+ * changes. */
+static int
+lane_line (LapBlockWidget *self)
+{
+  GtkWidget *lane = gtk_widget_get_parent (GTK_WIDGET (self));
+  guint serial = pango_context_get_serial (gtk_widget_get_pango_context (lane));
+
+  if (serial != self->serial)
+    self->line = lap_lane_line (LAP_LANE (lane));
+  self->serial = serial;
+  return self->line;
 }
 
 static const LapBox *
@@ -254,15 +272,13 @@ draw_number (LapBlockWidget *self, GtkSnapshot *snapshot, gboolean named)
 }
 
 static void
-draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line)
+draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int height)
 {
   const LapBox *box = the_box (self);
-  int top, height;
 
-  lap_block_widget_ground (line, gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   if (box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE)
     draw_seconds (self, snapshot, width, top, height);
-  draw_number (self, snapshot, draw_name (self, snapshot, top + height + GAP, line));
+  draw_number (self, snapshot, draw_name (self, snapshot, top + height + GAP, line_height (self)));
 }
 
 static void
@@ -273,12 +289,12 @@ lap_block_widget_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   if (self->box == LAP_NO_BOX || self->name == NULL)
     return;
-  line = line_height (self);
+  line = lane_line (self);
   lap_block_widget_ground (line, gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   draw_figure (self, snapshot, width, line, top);
   draw_hollow_figure (self, snapshot, width, line, top);
   draw_ground (self, snapshot, top, height);
-  draw_words (self, snapshot, width, line);
+  draw_words (self, snapshot, width, top, height);
   draw_frame (self, snapshot, width, gtk_widget_get_height (widget));
 }
 

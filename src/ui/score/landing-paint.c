@@ -191,14 +191,16 @@ draw_words (LapLane *lane, cairo_t *cr, double middle, int y, int size)
   lap_paint_layout (cr, layout, &ink, (right ? middle + size / 2 : middle - wide) + PAD, y - height / 2);
 }
 
-/* Its middle stands beside the caret. */
+/* Its middle stands beside the caret: where time goes to, and at the end of the view before it. */
 static void
 draw_fresh (LapLane *lane, cairo_t *cr, const LapWarning *warning, double caret, int height)
 {
   LapLaneClass *klass = LAP_LANE_GET_CLASS (lane);
   int size = lap_marks_size (lap_lane_line (lane)), beside = size / 2 + BESIDE;
   int y = klass->mark_y != NULL ? klass->mark_y (lane, warning, height) : height / 2;
-  double middle = lap_lane_context (lane)->axis->mirrored ? caret - beside : caret + beside;
+  const LapAxis *axis = lap_lane_context (lane)->axis;
+  gboolean right = axis->mirrored ? caret < 2 * beside : caret + 2 * beside <= axis->view;
+  double middle = right ? caret + beside : caret - beside;
   g_autoptr (PangoLayout) layout = lap_lane_layout (lane, "?", -1);
 
   draw_words (lane, cr, middle, y, size);

@@ -4,6 +4,9 @@
  * views are about are there by role and name. Read through AT-SPI, the desktop's own protocol, by another program.
  */
 #include "ui/demo.h"
+#include "ui/library.h"
+#include "ui/preferences.h"
+#include "ui/rehearse/page.h"
 #include "ui/week-window.h"
 #include "ui/windows.h"
 
@@ -69,7 +72,7 @@ static void
 test_dialogs (void)
 {
   static const char *const actions[] = { "win.properties", "win.export", "win.publish", "win.order", "win.mend",
-                                         "win.adapt", "app.new" };
+                                         "win.adapt", "win.choose", "app.new" };
 
   LapWindow *window = windows_demo ();
 
@@ -119,6 +122,32 @@ test_week (void)
   windows_close (window);
 }
 
+/* The windows beside those of documents, and the settings. */
+static void
+test_other_windows (void)
+{
+  LapWindow *window = windows_demo ();
+  LapRehearseWindow *rehearse;
+  GtkWindow *library, *settings;
+
+  settings = lap_preferences_open (GTK_WINDOW (window));
+  windows_settle (window);
+  assert_all_named ("settings", "Thirty on the Mat");
+  gtk_window_destroy (settings);
+  lap_window_show_view (window, "rehearse");
+  windows_settle (window);
+  rehearse = lap_rehearse_page_open (LAP_REHEARSE_PAGE (windows_find (GTK_WIDGET (window), LAP_TYPE_REHEARSE_PAGE, NULL)),
+                                     0);
+  windows_settle (window);
+  assert_all_named ("rehearsal", "Thirty on the Mat");
+  gtk_window_destroy (GTK_WINDOW (rehearse));
+  windows_close (window);
+  library = lap_application_show_library (LAP_APPLICATION (g_application_get_default ()));
+  gtk_test_widget_wait_for_draw (GTK_WIDGET (library));
+  assert_all_named ("list of sessions", NULL);
+  gtk_window_destroy (library);
+}
+
 /* The plan, as a reader goes through it. */
 static void
 test_plan (void)
@@ -138,6 +167,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/assistive/views", test_views);
   g_test_add_func ("/ui/assistive/dialogs", test_dialogs);
   g_test_add_func ("/ui/assistive/week", test_week);
+  g_test_add_func ("/ui/assistive/other-windows", test_other_windows);
   g_test_add_func ("/ui/assistive/plan", test_plan);
   return g_test_run ();
 }

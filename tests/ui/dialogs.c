@@ -1,14 +1,18 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Every dialog by keyboard alone: Tab leads to each control that can be used, and Escape closes the dialog without a
- * change of the plan.
+ * change of the plan or the week.
  */
 #include "ui/windows.h"
+
+#include "ui/own-dialog.h"
+#include "ui/week-window.h"
 
 #define STEPS 400 /* more than there are stops in any dialog */
 
 static const char *const actions[] = { "win.properties", "win.export", "win.publish", "win.order", "win.mend",
-                                       "win.adapt", "app.new" };
+                                       "win.adapt", "win.choose", "app.new", "app.preferences" };
+static const char *const week_actions[] = { "win.properties", "win.publish", "win.import", "app.preferences" };
 
 /* Goes on until the focus is where it was first; all it was on. */
 static GHashTable *
@@ -66,21 +70,26 @@ look_for_missed (GHashTable *visited, GtkWidget *widget, GString *missed)
     look_for_missed (visited, child, missed);
 }
 
-static void
-test_dialog (gconstpointer action)
+static char *
+text_of (LapWindow *window)
 {
-  LapWindow *window = windows_demo ();
-  g_autofree char *before = windows_text (window), *after = NULL;
-  g_autoptr (GtkWindow) dialog = NULL;
+  g_autoptr (GBytes) bytes = lap_document_bytes (lap_window_document (window));
+
+  return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
+}
+
+/* The dialog that is open over @window, from the first control to the last, and away. */
+static void
+walk_dialog (LapWindow *window, const char *before)
+{
+  GtkWindow *dialog = windows_dialog (window);
+  g_autofree char *after = NULL;
   g_autoptr (GHashTable) visited = NULL;
   g_autoptr (GString) missed = g_string_new (NULL);
 
-  gtk_widget_activate_action (GTK_WIDGET (window), action, NULL);
-  windows_settle (window);
-  dialog = windows_dialog (window);
   gtk_test_widget_wait_for_draw (GTK_WIDGET (dialog));
   visited = walk (dialog);
-  g_assert_cmpuint (g_hash_table_size (visited), >, 1);
+  g_assert_cmpuint (g_hash_table_size (visited), >, 0);
   look_for_missed (visited, GTK_WIDGET (dialog), missed);
   if (missed->len > 0)
     g_test_message ("%s", missed->str);
@@ -88,9 +97,93 @@ test_dialog (gconstpointer action)
   g_assert_true (windows_press (gtk_window_get_focus (dialog), "Escape"));
   windows_settle (window);
   g_assert_false (gtk_widget_get_visible (GTK_WIDGET (dialog)));
-  after = windows_text (window);
+  after = text_of (window);
   g_assert_cmpstr (after, ==, before);
-  g_clear_object (&dialog);
+  g_object_add_weak_pointer (G_OBJECT (dialog), (gpointer *) &dialog);
+  g_object_unref (dialog);
+  /* One that searches goes when the search has noticed. */
+  while (dialog != NULL)
+    g_main_context_iteration (NULL, TRUE);
+}
+
+static void
+open_and_walk (LapWindow *window, const char *action)
+{
+  g_autofree char *before = text_of (window);
+
+  gtk_widget_activate_action (GTK_WIDGET (window), action, NULL);
+  windows_settle (window);
+  walk_dialog (window, before);
+}
+
+static void
+test_dialog (gconstpointer action)
+{
+  LapWindow *window = windows_demo ();
+
+  open_and_walk (window, action);
+  windows_close (window);
+}
+
+static LapWindow *
+week_window (void)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "kelpline-week.lapweek", NULL);
+
+  return windows_open (path);
+}
+
+static void
+test_week_dialog (gconstpointer action)
+{
+  LapWindow *window = week_window ();
+
+  open_and_walk (window, action);
+  windows_close (window);
+}
+
+/* What places classes, with one that waits for its place. */
+static void
+test_fill (void)
+{
+  LapWindow *window = week_window ();
+  LapWeekView *view = lap_week_window_view (LAP_WEEK_WINDOW (window));
+
+  lap_week_view_show (view, LAP_CLASS (lap_list_nth (lap_document_week (lap_window_document (window))->classes, 0))->id);
+  gtk_widget_activate_action (GTK_WIDGET (view), "week.unplace", NULL);
+  windows_settle (window);
+  open_and_walk (window, "win.fill");
+  windows_close (window);
+}
+
+/* Questions: before closing, and before going back to the file. */
+static void
+test_questions (void)
+{
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "twelve-at-twelve.lapwing", NULL);
+  g_autofree char *before = NULL;
+  LapWindow *window = windows_open (path);
+
+  windows_click_box (window, 2);
+  g_assert_true (windows_press (GTK_WIDGET (windows_blocks (window)), "plus"));
+  open_and_walk (window, "win.revert");
+  before = text_of (window);
+  gtk_window_close (GTK_WINDOW (window));
+  windows_settle (window);
+  walk_dialog (window, before);
+  g_assert_true (gtk_widget_get_visible (GTK_WIDGET (window)));
+  windows_close (window);
+}
+
+static void
+test_own (void)
+{
+  LapWindow *window = windows_demo ();
+  g_autofree char *before = text_of (window);
+
+  lap_own_dialog_open (GTK_WINDOW (window), lap_window_document (window), "squat");
+  windows_settle (window);
+  walk_dialog (window, before);
   windows_close (window);
 }
 
@@ -103,5 +196,13 @@ main (int argc, char **argv)
 
     g_test_add_data_func (path, actions[i], test_dialog);
   }
+  for (guint i = 0; i < G_N_ELEMENTS (week_actions); i++) {
+    g_autofree char *path = g_strdup_printf ("/ui/dialogs/week/%s", week_actions[i] + 4);
+
+    g_test_add_data_func (path, week_actions[i], test_week_dialog);
+  }
+  g_test_add_func ("/ui/dialogs/week/fill", test_fill);
+  g_test_add_func ("/ui/dialogs/questions", test_questions);
+  g_test_add_func ("/ui/dialogs/own", test_own);
   return g_test_run ();
 }

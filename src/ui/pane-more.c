@@ -662,5 +662,8 @@ lap_pane_more_init (LapPaneMore *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   for (guint k = 0; k < N_CHOICES; k++)
     fill (self->choices[k], choices[k].usual != NULL ? _(choices[k].usual) : NULL, choices[k].words);
+  /* Before a block is shown, too: a screen reader meets no field without a name. */
+  for (guint k = 0; k < N_LINES; k++)
+    adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->lines[k]), _(lines[k].title));
   self->showing = FALSE;
 }

@@ -194,6 +194,7 @@ lap_new_init (LapNew *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   g_signal_connect_object (gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->list)), "changed", G_CALLBACK (changed_cb), self,
                            G_CONNECT_SWAPPED);
+  gtk_widget_grab_focus (self->name); /* who asks for a new one goes on typing */
 }
 
 GtkWindow *

@@ -176,7 +176,7 @@ lap_read_label (LapRead read)
   static const char *const labels[LAP_N_READS] = {
     [LAP_READ_TITLE] = N_("Title"), [LAP_READ_FORMULA] = N_("Work and rest"), [LAP_READ_NUMBER] = N_("Numbers"),
     [LAP_READ_NAME] = N_("Names"), [LAP_READ_OPTION] = N_("Options"), [LAP_READ_SAFETY] = N_("Safety words"),
-    [LAP_READ_TABLE] = N_("Words to say"),
+    [LAP_READ_TABLE] = N_("Words to say"), [LAP_READ_DETAIL] = N_("Room and coach"),
   };
 
   return labels[read] != NULL ? _(labels[read]) : NULL;

@@ -138,7 +138,7 @@ about_of (const LapWeekLook *look, const Entry *entry)
 static LapType
 about_type (const LapWeekLook *look, const Entry *entry, double width)
 {
-  LapType type = { look->cap * ABOUT, 1.15, entry->changed ? LAP_ROLE_STOP : LAP_ROLE_INK2, LAP_READ_OTHER };
+  LapType type = { look->cap * ABOUT, 1.15, entry->changed ? LAP_ROLE_STOP : LAP_ROLE_INK2, LAP_READ_DETAIL };
 
   type.indent = lap_crests_put (NULL, entry->crests, type.cap, 0, 0);
   return lap_wrap_largest (about_of (look, entry), type, width, look->highest, 0.01);

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/around.h"
 
+#include "ui/flow.h"
+
 struct _LapAround {
   GtkLayoutManager parent_instance;
 };
@@ -10,23 +12,15 @@ G_DEFINE_FINAL_TYPE (LapAround, lap_around, GTK_TYPE_LAYOUT_MANAGER)
 #define GAP 10
 
 static GtkWidget *
-next_laid_out (GtkWidget *child)
-{
-  while (child != NULL && !gtk_widget_should_layout (child))
-    child = gtk_widget_get_next_sibling (child);
-  return child;
-}
-
-static GtkWidget *
 first_of (GtkWidget *widget)
 {
-  return next_laid_out (gtk_widget_get_first_child (widget));
+  return lap_flow_next (gtk_widget_get_first_child (widget));
 }
 
 static GtkWidget *
 after (GtkWidget *child)
 {
-  return next_laid_out (gtk_widget_get_next_sibling (child));
+  return lap_flow_next (gtk_widget_get_next_sibling (child));
 }
 
 static int

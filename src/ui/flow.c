@@ -9,6 +9,14 @@ G_DEFINE_FINAL_TYPE (LapFlow, lap_flow, GTK_TYPE_LAYOUT_MANAGER)
 
 #define GAP 6
 
+GtkWidget *
+lap_flow_next (GtkWidget *child)
+{
+  while (child != NULL && !gtk_widget_should_layout (child))
+    child = gtk_widget_get_next_sibling (child);
+  return child;
+}
+
 static void
 child_size (GtkWidget *child, int most, int *width, int *height)
 {
@@ -17,14 +25,6 @@ child_size (GtkWidget *child, int most, int *width, int *height)
   gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural, NULL, NULL);
   *width = MAX (least, MIN (natural, most));
   gtk_widget_measure (child, GTK_ORIENTATION_VERTICAL, *width, NULL, height, NULL, NULL);
-}
-
-static GtkWidget *
-next_laid_out (GtkWidget *child)
-{
-  while (child != NULL && !gtk_widget_should_layout (child))
-    child = gtk_widget_get_next_sibling (child);
-  return child;
 }
 
 /* The child that begins the next line after the one that @first begins, or NULL; *@height is the line's. */
@@ -43,7 +43,7 @@ line_after (GtkWidget *first, int width, int *height)
       break;
     x += w + GAP;
     *height = MAX (*height, h);
-    child = next_laid_out (gtk_widget_get_next_sibling (child));
+    child = lap_flow_next (gtk_widget_get_next_sibling (child));
   }
   return child;
 }
@@ -54,7 +54,7 @@ allocate_line (GtkWidget *first, GtkWidget *end, int width, int y, int height, g
 {
   int x = 0;
 
-  for (GtkWidget *child = first; child != end; child = next_laid_out (gtk_widget_get_next_sibling (child))) {
+  for (GtkWidget *child = first; child != end; child = lap_flow_next (gtk_widget_get_next_sibling (child))) {
     int w, h;
 
     child_size (child, width, &w, &h);
@@ -68,7 +68,7 @@ static int
 flow (GtkWidget *widget, int width, gboolean allocate)
 {
   gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
-  GtkWidget *first = next_laid_out (gtk_widget_get_first_child (widget));
+  GtkWidget *first = lap_flow_next (gtk_widget_get_first_child (widget));
   int y = 0;
 
   while (first != NULL) {
@@ -92,11 +92,10 @@ lap_flow_measure (GtkLayoutManager *manager, GtkWidget *widget, GtkOrientation o
     *least = *natural = flow (widget, for_size < 0 ? G_MAXINT / 2 : for_size, FALSE);
     return;
   }
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
+  for (GtkWidget *child = lap_flow_next (gtk_widget_get_first_child (widget)); child != NULL;
+       child = lap_flow_next (gtk_widget_get_next_sibling (child))) {
     int child_least, child_natural;
 
-    if (!gtk_widget_should_layout (child))
-      continue;
     gtk_widget_measure (child, orientation, -1, &child_least, &child_natural, NULL, NULL);
     *least = MAX (*least, child_least);
     *natural += child_natural + (*natural > 0 ? GAP : 0);

@@ -12,4 +12,7 @@ G_BEGIN_DECLS
 #define LAP_TYPE_FLOW (lap_flow_get_type ())
 G_DECLARE_FINAL_TYPE (LapFlow, lap_flow, LAP, FLOW, GtkLayoutManager)
 
+/* @child or the first sibling after it that is laid out, or NULL. */
+GtkWidget *lap_flow_next (GtkWidget *child);
+
 G_END_DECLS

@@ -305,6 +305,8 @@ lap_warnings_choose (LapWarnings *self, guint n)
     return;
   row_cb (self, GTK_LIST_BOX_ROW (row));
   gtk_widget_grab_focus (row);
+  /* It was a click, after which GTK shows no focus: but here somebody looks for it. */
+  gtk_window_set_focus_visible (GTK_WINDOW (gtk_widget_get_root (row)), TRUE);
 }
 
 /* The page scrolls, and the list with it. */

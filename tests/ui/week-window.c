@@ -13,6 +13,7 @@
 #include "ui/publish-dialog.h"
 #include "ui/week-fill.h"
 #include "ui/week-plan.h"
+#include "ui/week/words.h"
 #include "ui/week-properties.h"
 
 #include <glib/gstdio.h>
@@ -181,6 +182,7 @@ click_mark (Room *room, const char *id)
   windows_settle (room->window);
   g_assert_cmpstr (lap_week_scene_current (scene)->id, ==, id);
   focus = gtk_window_get_focus (GTK_WINDOW (room->window));
+  g_assert_true (gtk_window_get_focus_visible (GTK_WINDOW (room->window)));
   for (guint i = 0; i < lap_checkup_n (lap_document_checkup (room->document)); i++)
     if (lap_warnings_row (warnings_of (room), i) == focus)
       return i;
@@ -192,6 +194,7 @@ static void
 test_mark (void)
 {
   static const LapPlace place = { LAP_DAY_MON, 7 * 60 + 15, (char *) "loft", (char *) "mira" };
+  g_autofree char *text = NULL;
   LapCheckup *checkup;
   guint n;
   Room room;
@@ -208,6 +211,8 @@ test_mark (void)
   g_assert_cmpuint (n, >, 0);
   g_assert_true (lap_warning_is_about (checkup, lap_checkup_nth (checkup, n), week_class (room.document, "noon")));
   g_assert_cmpuint (click_mark (&room, "dawn"), ==, 0);
+  text = lap_week_warnings_text (checkup, week_class (room.document, "dawn"));
+  g_assert_true (g_str_has_prefix (text, "1: Dawn and Noon are both in Loft"));
   room_end (&room);
 }
 

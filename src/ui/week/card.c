@@ -197,6 +197,23 @@ lap_week_card_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   cairo_destroy (cr);
 }
 
+/* Over the mark, what it warns of; else what the class says of itself. */
+static gboolean
+tooltip_cb (LapWeekCard *self, int x, int y, gboolean by_keyboard, GtkTooltip *tooltip)
+{
+  g_autofree char *text = NULL;
+  GdkRectangle area;
+
+  if (by_keyboard || self->box >= self->scene->score->n)
+    return FALSE;
+  lap_week_card_area (self, &area);
+  if (!lap_week_score_hit (self->scene->score, self->scene->axis, area.x + x, area.y + y, 0).mark)
+    return FALSE;
+  text = lap_week_warnings_text (lap_document_checkup (self->scene->document), the_box (self)->c);
+  gtk_tooltip_set_text (tooltip, text);
+  return TRUE;
+}
+
 static void
 lap_week_card_dispose (GObject *object)
 {
@@ -229,6 +246,7 @@ lap_week_card_init (LapWeekCard *self)
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_SELECTED, FALSE, -1);
   g_signal_connect (self, "notify::has-focus", G_CALLBACK (gtk_widget_queue_draw), NULL);
+  g_signal_connect (self, "query-tooltip", G_CALLBACK (tooltip_cb), NULL);
 }
 
 GtkWidget *

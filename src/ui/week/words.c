@@ -102,3 +102,22 @@ lap_place_text (const LapWeek *week, const LapPlace *place, int minutes)
   add (text, coach != NULL ? lap_coach_title (coach) : NULL);
   return g_string_free (text, FALSE);
 }
+
+char *
+lap_week_warnings_text (const LapCheckup *checkup, const LapClass *c)
+{
+  g_autoptr (GPtrArray) lines = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint n = 0; n < lap_checkup_n (checkup); n++) {
+    const LapWarning *warning = lap_checkup_nth (checkup, n);
+    g_autofree char *message = NULL;
+
+    if (warning->fine || !lap_warning_is_about (checkup, warning, c))
+      continue;
+    message = lap_warning_message (checkup, warning);
+    /* Translators: the number of a warning, and what it says. */
+    g_ptr_array_add (lines, g_strdup_printf (_("%1$u: %2$s"), n + 1, message));
+  }
+  g_ptr_array_add (lines, NULL);
+  return g_strjoinv ("\n", (char **) lines->pdata);
+}

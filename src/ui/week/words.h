@@ -23,5 +23,8 @@ char *lap_place_text        (const LapWeek      *week,
 char *lap_short_date_text   (int                 date);
 /* "Mon" of a day of the week. */
 char *lap_short_day_text    (LapDay              day);
+/* What the warnings about @c say that aren't kept fine, a line each. Transfer full. */
+char *lap_week_warnings_text (const LapCheckup *checkup,
+                              const LapClass   *c);
 
 G_END_DECLS

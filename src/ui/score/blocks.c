@@ -342,11 +342,9 @@ tooltip_cb (LapBlocksLane *self, int x, int y, gboolean by_keyboard, GtkTooltip 
 static void
 open_menu (LapBlocksLane *self, int x, int y, int width, int height)
 {
-  g_clear_pointer (&self->menu, gtk_widget_unparent);
-  self->menu = lap_score_menu_new (lap_lane_context (LAP_LANE (self)));
-  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
-  gtk_popover_set_pointing_to (GTK_POPOVER (self->menu), &(GdkRectangle) { x, y, width, height });
-  gtk_popover_popup (GTK_POPOVER (self->menu));
+  g_autoptr (GMenu) menu = lap_score_menu_new (lap_lane_context (LAP_LANE (self)));
+
+  lap_menu_open (menu, GTK_WIDGET (self), &(GdkRectangle) { x, y, width, height }, &self->menu);
 }
 
 /* By keys it opens under the focused block. */
@@ -381,7 +379,6 @@ pressed_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
   if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY) {
     if (box == LAP_NO_BOX || !lap_score_is_chosen (context, box))
       lap_blocks_lane_choose (self, box, LAP_CHOOSE_ONLY);
-    open_menu (self, x, y, 1, 1);
   } else if (lap_lane_is_on_mark (LAP_LANE (self), x, y))
     return; /* the mark's, or what is dragged from there */
   else if (box == LAP_NO_BOX)
@@ -397,6 +394,8 @@ pressed_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
 static void
 released_cb (LapBlocksLane *self, int n, double x, double y, GtkGesture *click)
 {
+  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY)
+    open_menu (self, x, y, 1, 1);
   if (self->pressed != LAP_NO_BOX && self->pressed == block_at (self, x))
     lap_blocks_lane_choose (self, self->pressed,
                             state_of (click) & GDK_CONTROL_MASK ? LAP_CHOOSE_TOGGLE : LAP_CHOOSE_ONLY);

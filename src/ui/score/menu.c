@@ -2,7 +2,6 @@
 #include "ui/score/menu.h"
 
 #include "ui/score/part-verbs.h"
-#include "ui/shortcuts.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -23,30 +22,6 @@ static const LapMenuItem adding[] = {
   { N_("Add a pa_use"), "score.add-pause" }, { NULL, NULL },
 };
 
-static void
-add_item (GMenu *section, const char *label, const char *action, gboolean possible)
-{
-  /* No such action: what is there to be read, but not to be used. */
-  g_autoptr (GMenuItem) item = g_menu_item_new (label, possible ? action : "read-only.never");
-  g_autofree char *key = lap_shortcuts_key (action);
-
-  if (key != NULL)
-    g_menu_item_set_attribute (item, "accel", "s", key);
-  g_menu_append_item (section, item);
-}
-
-void
-lap_menu_add_section (GMenu *menu, const LapMenuItem *items, LapDocument *document)
-{
-  g_autoptr (GMenu) section = g_menu_new ();
-  gboolean first = g_menu_model_get_n_items (G_MENU_MODEL (menu)) == 0;
-  const char *why = first && !lap_document_is_editable (document) ? _("Read-only: it can’t be changed") : NULL;
-
-  for (; items->label != NULL; items++)
-    add_item (section, _(items->label), items->action, items->reads || lap_document_is_editable (document));
-  g_menu_append_section (menu, why, G_MENU_MODEL (section));
-}
-
 /* One entry leads there and back. */
 static void
 add_only_here (GMenu *menu, LapBlock *block, int round, LapDocument *document)
@@ -54,7 +29,7 @@ add_only_here (GMenu *menu, LapBlock *block, int round, LapDocument *document)
   g_autoptr (GMenu) section = g_menu_new ();
   g_autofree char *only = g_strdup_printf (_("_Only in round %d"), round);
 
-  add_item (section, lap_changes_find (block->in_round, round) != NULL ? _("As in r_ound 1 again") : only,
+  lap_menu_add_item (section, lap_changes_find (block->in_round, round) != NULL ? _("As in r_ound 1 again") : only,
             "score.only-here", lap_document_is_editable (document));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
@@ -69,21 +44,11 @@ add_part (GMenu *menu, const LapPart *part, LapDocument *document)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
-GtkWidget *
-lap_menu_popover (GMenu *menu)
-{
-  GtkWidget *popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
-
-  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
-  gtk_widget_set_halign (popover, GTK_ALIGN_START);
-  return popover;
-}
-
-GtkWidget *
+GMenu *
 lap_score_menu_new (LapScoreContext *context)
 {
   LapDocument *document = context->document;
-  g_autoptr (GMenu) menu = g_menu_new ();
+  GMenu *menu = g_menu_new ();
   LapBlock *block = context->block;
 
   lap_menu_add_section (menu, block != NULL ? clipboard : paste, document);
@@ -96,5 +61,5 @@ lap_score_menu_new (LapScoreContext *context)
     add_only_here (menu, block, context->round, document);
   if (block != NULL)
     add_part (menu, LAP_PART (LAP_OBJECT (block)->owner), document);
-  return lap_menu_popover (menu);
+  return menu;
 }

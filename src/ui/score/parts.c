@@ -280,11 +280,7 @@ open_menu (LapPartsLane *self, const GdkRectangle *at)
     return;
   lap_menu_add_section (menu, own, document);
   lap_part_verbs_menu (menu, LAP_LANE_GET_CLASS (self)->part (LAP_LANE (self), &index), document);
-  g_clear_pointer (&self->menu, gtk_widget_unparent);
-  self->menu = lap_menu_popover (menu);
-  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
-  gtk_popover_set_pointing_to (GTK_POPOVER (self->menu), at);
-  gtk_popover_popup (GTK_POPOVER (self->menu));
+  lap_menu_open (menu, GTK_WIDGET (self), at, &self->menu);
 }
 
 static void
@@ -293,11 +289,8 @@ pressed_cb (LapPartsLane *self, int n, double x, double y, GtkGesture *click)
   gboolean at_end;
   guint index = lap_parts_lane_hit (self, x, y, &at_end);
 
-  if (index == LAP_NO_BRACKET)
-    return;
-  lap_parts_lane_go (self, index);
-  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY)
-    open_menu (self, &(GdkRectangle) { x, y, 1, 1 });
+  if (index != LAP_NO_BRACKET)
+    lap_parts_lane_go (self, index);
 }
 
 /* An end that can be drawn only takes the focus. */
@@ -308,8 +301,11 @@ released_cb (LapPartsLane *self, int n, double x, double y, GtkGesture *click)
   gboolean at_end;
   guint index = lap_parts_lane_hit (self, x, y, &at_end);
 
-  if (index != LAP_NO_BRACKET && index == self->at && !at_end &&
-      gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) != GDK_BUTTON_SECONDARY)
+  if (index == LAP_NO_BRACKET || index != self->at)
+    return;
+  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY)
+    open_menu (self, &(GdkRectangle) { x, y, 1, 1 });
+  else if (!at_end)
     open_at (self, index, (state & GDK_SHIFT_MASK) != 0);
 }
 

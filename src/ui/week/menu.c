@@ -1,51 +1,31 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/menu.h"
 
-#include "ui/shortcuts.h"
+#include "ui/menus.h"
 
 #include <glib/gi18n-lib.h>
 
-typedef struct {
-  const char *label; /* marked for translation */
-  const char *action;
-} Item;
-
-static const Item always[] = { { N_("_Add a class here"), "week.add-here" }, { N_("_Paste"), "week.paste" }, { NULL, NULL } };
-static const Item one[] = {
-  { N_("Cu_t"), "week.cut" }, { N_("_Copy"), "week.copy" }, { N_("_Duplicate"), "week.duplicate" }, { NULL, NULL },
+static const LapMenuItem always[] = {
+  { N_("_Add a class here"), "week.add-here" }, { N_("_Paste"), "week.paste" }, { NULL, NULL },
 };
-static const Item copied[] = { { N_("_Copy"), "week.copy" }, { NULL, NULL } };
-static const Item session[] = { { N_("_Open its session"), "week.enter" }, { NULL, NULL } };
-static const Item waiting[] = { { N_("P_lace it where there is room"), "week.enter" }, { NULL, NULL } };
-static const Item times[] = {
+static const LapMenuItem one[] = {
+  { N_("Cu_t"), "week.cut" }, { N_("_Copy"), "week.copy", TRUE }, { N_("_Duplicate"), "week.duplicate" }, { NULL, NULL },
+};
+static const LapMenuItem copied[] = { { N_("_Copy"), "week.copy", TRUE }, { NULL, NULL } };
+static const LapMenuItem session[] = { { N_("_Open its session"), "week.enter", TRUE }, { NULL, NULL } };
+static const LapMenuItem waiting[] = { { N_("P_lace it where there is room"), "week.enter" }, { NULL, NULL } };
+static const LapMenuItem times[] = {
   { N_("_Earlier"), "week.earlier" }, { N_("_Later"), "week.later" }, { N_("Lo_nger"), "week.longer" },
   { N_("_Shorter"), "week.shorter" }, { N_("A day _before"), "week.day-before" }, { N_("A day a_fter"), "week.day-after" },
   { NULL, NULL },
 };
-static const Item going[] = { { N_("Take _off the week"), "week.unplace" }, { N_("_Remove"), "week.remove" }, { NULL, NULL } };
-static const Item dated[] = { { N_("_Cancel on this date"), "week.remove" },
-                              { N_("As every _week again"), "week.as-always" }, { NULL, NULL } };
-
-static void
-add_item (GMenu *section, const char *label, const char *action)
-{
-  g_autoptr (GMenuItem) item = g_menu_item_new (label, action);
-  g_autofree char *key = lap_shortcuts_key (action);
-
-  if (key != NULL)
-    g_menu_item_set_attribute (item, "accel", "s", key);
-  g_menu_append_item (section, item);
-}
-
-static void
-add_section (GMenu *menu, const Item *items)
-{
-  g_autoptr (GMenu) section = g_menu_new ();
-
-  for (; items->label != NULL; items++)
-    add_item (section, _(items->label), items->action);
-  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
-}
+static const LapMenuItem going[] = {
+  { N_("Take _off the week"), "week.unplace" }, { N_("_Remove"), "week.remove" }, { NULL, NULL },
+};
+static const LapMenuItem dated[] = {
+  { N_("_Cancel on this date"), "week.remove" }, { N_("As every _week again"), "week.as-always" }, { NULL, NULL },
+};
+static const LapMenuItem weekly[] = { { N_("Go to _every week"), "win.week-always", TRUE }, { NULL, NULL } };
 
 static void
 add_choice (GMenu *menu, const char *label, const char *action, const char *id)
@@ -89,36 +69,28 @@ add_copy_day (GMenu *menu, int day)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
-GtkWidget *
+GMenu *
 lap_week_menu_new (LapWeekScene *scene, int day)
 {
-  g_autoptr (GMenu) menu = g_menu_new ();
+  LapDocument *document = scene->document;
+  GMenu *menu = g_menu_new ();
   LapClass *c = lap_week_scene_current (scene);
-  gboolean has_date = lap_week_scene_date (scene) != 0;
-  GtkWidget *popover;
+  gboolean has_date = lap_week_scene_date (scene) != 0, editable = lap_document_is_editable (document);
 
   if (c != NULL) {
     if (!lap_class_is_placed (c) && !has_date)
-      add_section (menu, waiting);
+      lap_menu_add_section (menu, waiting, document);
     else if (c->session != NULL && *c->session != '\0')
-      add_section (menu, session);
-    add_section (menu, has_date ? copied : one);
+      lap_menu_add_section (menu, session, document);
+    lap_menu_add_section (menu, has_date ? copied : one, document);
     if (lap_class_is_placed (c))
-      add_section (menu, times);
-    add_choices (menu, lap_week_scene_week (scene));
-    add_section (menu, has_date ? dated : going);
+      lap_menu_add_section (menu, times, document);
+    if (editable)
+      add_choices (menu, lap_week_scene_week (scene));
+    lap_menu_add_section (menu, has_date ? dated : going, document);
   }
-  if (has_date) { /* on dates nothing is added: there it is every week */
-    g_autoptr (GMenu) section = g_menu_new ();
-
-    add_item (section, _("Go to _every week"), "win.week-always");
-    g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
-  } else
-    add_section (menu, always);
-  if (day >= 0 && !has_date)
+  lap_menu_add_section (menu, has_date ? weekly : always, document); /* on dates nothing is added: there it is every week */
+  if (day >= 0 && !has_date && editable)
     add_copy_day (menu, day);
-  popover = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
-  gtk_popover_set_has_arrow (GTK_POPOVER (popover), FALSE);
-  gtk_widget_set_halign (popover, GTK_ALIGN_START);
-  return popover;
+  return menu;
 }

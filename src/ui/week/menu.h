@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* A popover, floating. @day is where the menu is opened, for copies of it; -1 without. */
-GtkWidget *lap_week_menu_new (LapWeekScene *scene,
-                              int           day);
+/* @day is where the menu is opened, for copies of it; -1 without. Transfer full. */
+GMenu *lap_week_menu_new (LapWeekScene *scene,
+                          int           day);
 
 G_END_DECLS

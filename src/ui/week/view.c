@@ -6,6 +6,7 @@
 #include "ui/week/view.h"
 
 #include "place/marks.h"
+#include "ui/menus.h"
 #include "ui/shortcuts.h"
 #include "ui/week/drag.h"
 #include "ui/week/filter.h"
@@ -232,7 +233,6 @@ pressed_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
     if (id == NULL || !lap_week_scene_is_picked (self->scene, id))
       lap_week_scene_pick (self->scene, id, LAP_PICK_ONLY);
     lap_week_view_take_focus (self);
-    lap_week_view_open_menu (self, x, y);
     return;
   }
   if (is_on_mark (&hit, click))
@@ -269,8 +269,10 @@ released_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
 {
   LapWeekHit hit = lap_week_score_hit (self->scene->score, self->scene->axis, x, y, 0);
 
-  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY)
+  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY) {
+    lap_week_view_open_menu (self, x, y);
     return;
+  }
   release (self, hit.box != LAP_NO_WEEK_BOX ? self->scene->score->boxes[hit.box].c->id : NULL, click);
   if (is_on_mark (&hit, click))
     choose_warning (self, &self->scene->score->boxes[hit.box]);
@@ -286,7 +288,6 @@ tray_pressed_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click
   if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) == GDK_BUTTON_SECONDARY) {
     if (!lap_week_scene_is_picked (self->scene, id))
       lap_week_scene_pick (self->scene, id, LAP_PICK_ONLY);
-    gtk_widget_activate_action (GTK_WIDGET (self), "week.menu", NULL);
     return;
   }
   press (self, id, click);
@@ -297,7 +298,12 @@ tray_pressed_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click
 static void
 tray_released_cb (LapWeekView *self, int n, double x, double y, GtkGesture *click)
 {
-  release (self, lap_week_tray_at (LAP_WEEK_TRAY (self->tray), x, y), click);
+  const char *id = lap_week_tray_at (LAP_WEEK_TRAY (self->tray), x, y);
+
+  if (gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (click)) != GDK_BUTTON_SECONDARY)
+    release (self, id, click);
+  else if (id != NULL)
+    gtk_widget_activate_action (GTK_WIDGET (self), "week.menu", NULL);
 }
 
 static void
@@ -612,12 +618,9 @@ lap_week_view_open_menu (LapWeekView *self, double x, double y)
 {
   LapClass *c = lap_week_scene_current (self->scene);
   int day = c != NULL ? c->day : self->has_spot ? self->spot.day : self->scene->look.day;
+  g_autoptr (GMenu) menu = lap_week_menu_new (self->scene, day);
 
-  g_clear_pointer (&self->menu, gtk_widget_unparent);
-  self->menu = lap_week_menu_new (self->scene, day);
-  gtk_widget_set_parent (self->menu, self->strip);
-  gtk_popover_set_pointing_to (GTK_POPOVER (self->menu), &(GdkRectangle) { x, y, 1, 1 });
-  gtk_popover_popup (GTK_POPOVER (self->menu));
+  lap_menu_open (menu, self->strip, &(GdkRectangle) { x, y, 1, 1 }, &self->menu);
 }
 
 void

@@ -292,6 +292,37 @@ row_cb (LapWarnings *self, GtkListBoxRow *row)
       g_signal_emit (self, signals[CHOSEN], 0, i);
 }
 
+/* Whether all that fits of @row can be seen; scrolls there where it can't. */
+static gboolean
+see (GtkWidget *row)
+{
+  GtkWidget *view = gtk_widget_get_ancestor (row, GTK_TYPE_SCROLLED_WINDOW);
+  GtkAdjustment *down = view != NULL ? gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (view)) : NULL;
+  graphene_rect_t bounds;
+  double value, top;
+
+  if (down == NULL || !gtk_widget_compute_bounds (row, view, &bounds))
+    return TRUE;
+  value = gtk_adjustment_get_value (down);
+  top = value + bounds.origin.y;
+  gtk_adjustment_clamp_page (down, top, MIN (top + bounds.size.height, top + gtk_adjustment_get_page_size (down)));
+  return gtk_adjustment_get_value (down) == value;
+}
+
+/* A list that comes up only now is laid out first, and rows before this one grow when they come near: it is done when
+ * the row stays where it is, or when somebody has gone elsewhere. */
+static gboolean
+point_out_tick (GtkWidget *widget, GdkFrameClock *clock, gpointer n)
+{
+  LapWarnings *self = LAP_WARNINGS (widget);
+  gboolean exists = GPOINTER_TO_UINT (n) < lap_checkup_n (lap_document_checkup (self->document));
+  GtkWidget *row = exists ? lap_warnings_row (self, GPOINTER_TO_UINT (n)) : NULL;
+
+  if (row == NULL || !gtk_widget_has_focus (row))
+    return G_SOURCE_REMOVE;
+  return gtk_widget_get_height (row) == 0 || self->idle != 0 || !see (row) ? G_SOURCE_CONTINUE : G_SOURCE_REMOVE;
+}
+
 void
 lap_warnings_choose (LapWarnings *self, guint n)
 {
@@ -307,6 +338,7 @@ lap_warnings_choose (LapWarnings *self, guint n)
   gtk_widget_grab_focus (row);
   /* It was a click, after which GTK shows no focus: but here somebody looks for it. */
   gtk_window_set_focus_visible (GTK_WINDOW (gtk_widget_get_root (row)), TRUE);
+  gtk_widget_add_tick_callback (GTK_WIDGET (self), point_out_tick, GUINT_TO_POINTER (n), NULL);
 }
 
 /* The page scrolls, and the list with it. */

@@ -189,6 +189,18 @@ click_mark (Room *room, const char *id)
   g_assert_not_reached ();
 }
 
+static gboolean
+is_in_sight (GtkWidget *row)
+{
+  GtkWidget *view = gtk_widget_get_ancestor (row, GTK_TYPE_SCROLLED_WINDOW);
+  int page = gtk_widget_get_height (view);
+  graphene_rect_t bounds;
+
+  g_assert_true (gtk_widget_get_mapped (row));
+  g_assert_true (gtk_widget_compute_bounds (row, view, &bounds));
+  return bounds.size.height > 0 && bounds.origin.y >= 0 && bounds.origin.y + MIN (bounds.size.height, page) <= page;
+}
+
 /* The mark of a class leads to its warnings in the list, one after another, and the class stays the selected one. */
 static void
 test_mark (void)
@@ -211,6 +223,14 @@ test_mark (void)
   g_assert_cmpuint (n, >, 0);
   g_assert_true (lap_warning_is_about (checkup, lap_checkup_nth (checkup, n), week_class (room.document, "noon")));
   g_assert_cmpuint (click_mark (&room, "dawn"), ==, 0);
+  /* In a narrow window the list comes up over the week, and only then. */
+  gtk_widget_activate_action (GTK_WIDGET (room.window), "win.pane", NULL);
+  gtk_window_set_default_size (GTK_WINDOW (room.window), 370, 500);
+  windows_settle (room.window);
+  g_assert_false (gtk_widget_get_mapped (GTK_WIDGET (warnings_of (&room))));
+  click_mark (&room, "noon");
+  while (!is_in_sight (gtk_window_get_focus (GTK_WINDOW (room.window))))
+    windows_settle (room.window);
   text = lap_week_warnings_text (checkup, week_class (room.document, "dawn"));
   g_assert_true (g_str_has_prefix (text, "1: Dawn and Noon are both in Loft"));
   room_end (&room);

@@ -4,6 +4,7 @@
 #include "base/error.h"
 #include "edit/week-verbs.h"
 #include "store/class-cells.h"
+#include "store/class-columns.h"
 #include "store/csv-read.h"
 
 #include <glib/gi18n-lib.h>
@@ -16,44 +17,12 @@
 #define MOST_TEXT    10000
 #define MOST_ID      200
 #define MOST_PLACES  1000000
-#define HEADING_ROWS 20 /* in which the headings may stand, below a title */
-
-typedef enum {
-  CLASS, TITLE, KIND, DAY, DATE, START, END, MINUTES, FOR, ROOM, COACH, PLACES, EFFORT, SESSION, REGIONS, IN_OUT,
-  TAKES_PART, FIXED, WISH_DAYS, WISH_BETWEEN, STATE, N_COLUMNS
-} Column;
-
-/* The heading that is written, and others that are known. Translations say the names of their language. */
-static const struct { const char *id, *names; } columns[N_COLUMNS] = {
-  [CLASS] = { "class", "class id|id" },
-  /* Translators: headings of spreadsheets, as people write them, parted by |; as many as you like */
-  [TITLE] = { "title", N_("title|name|class name") },
-  [KIND] = { "kind", N_("kind|type|class type|category") },
-  [DAY] = { "day", N_("day|days|weekday|day of the week") },
-  [DATE] = { "date", N_("date") },
-  [START] = { "start", N_("start|time|from|begins|start time") },
-  [END] = { "end", N_("end|until|to|ends|end time|finish") },
-  [MINUTES] = { "minutes", N_("minutes|length|duration|min|mins") },
-  [FOR] = { "for", N_("for|for whom|group|audience") },
-  [ROOM] = { "room", N_("room|studio|hall|location|where") },
-  [COACH] = { "coach", N_("coach|instructor|teacher|trainer|with|who") },
-  [PLACES] = { "places", N_("places|capacity|spaces|people") },
-  [EFFORT] = { "effort", N_("effort|intensity") },
-  [SESSION] = { "session", N_("session|plan|file") },
-  [REGIONS] = { "regions", N_("regions|body regions") },
-  [IN_OUT] = { "in-out", N_("in-out|coming and going") },
-  [TAKES_PART] = { "takes-part", N_("takes part|coach takes part") },
-  [FIXED] = { "fixed", N_("fixed") },
-  [WISH_DAYS] = { "wish-days", N_("wish days|wanted days") },
-  [WISH_BETWEEN] = { "wish-between", N_("wish between|wanted between|wanted hours") },
-  [STATE] = { "state", N_("state") },
-};
 
 typedef struct {
   const LapCsv  *csv;
   LapClassTable *table;
   const char    *folder;        /* sessions are relative to it, or NULL */
-  int            at[N_COLUMNS]; /* -1 = there is no such column */
+  int            at[LAP_N_COLUMNS]; /* -1 = there is no such column */
   guint          row, line;
   GHashTable    *ids;           /* that rows have named */
   GHashTable    *things[2];     /* of coaches and of rooms: what cells call them -> id */
@@ -73,102 +42,21 @@ fault (Reading *r, const char *format, ...)
 
 /* The cell without blanks around it, "" where there is none. Transfer full. */
 static char *
-cell (const Reading *r, Column column)
+cell (const Reading *r, LapClassColumn column)
 {
   return g_strstrip (g_strdup (r->at[column] >= 0 ? lap_csv_cell (r->csv, r->row, r->at[column]) : ""));
-}
-
-/* Headings */
-
-static gboolean
-is_named (const char *heading, const char *names)
-{
-  g_auto (GStrv) all = g_strsplit (names, "|", -1);
-
-  for (guint i = 0; all[i] != NULL; i++) {
-    g_autofree char *name = lap_cell_fold (all[i]);
-
-    if (g_str_equal (heading, name))
-      return TRUE;
-  }
-  return FALSE;
-}
-
-static int
-find_column (const char *text)
-{
-  g_autofree char *heading = lap_cell_fold (text);
-
-  for (int i = 0; *heading != '\0' && i < N_COLUMNS; i++)
-    if (is_named (heading, columns[i].id) || is_named (heading, columns[i].names) ||
-        is_named (heading, _(columns[i].names)))
-      return i;
-  return -1;
-}
-
-/* How many headings of a row are known. */
-static guint
-count_known (const LapCsv *csv, guint row)
-{
-  guint known = 0;
-
-  for (guint i = 0; i < lap_csv_row (csv, row)->n; i++)
-    known += find_column (lap_csv_cell (csv, row, i)) >= 0;
-  return known;
-}
-
-static gboolean
-is_blank (const LapCsv *csv, guint row)
-{
-  for (guint i = 0; i < lap_csv_row (csv, row)->n; i++)
-    if (strspn (lap_csv_cell (csv, row, i), " \t\r\n") != strlen (lap_csv_cell (csv, row, i)))
-      return FALSE;
-  return TRUE;
-}
-
-/* The row with the headings: the first that has two which are known, else the first with anything. */
-static guint
-heading_row (const LapCsv *csv)
-{
-  guint first = csv->rows->len;
-
-  for (guint i = 0; i < MIN (csv->rows->len, HEADING_ROWS); i++) {
-    if (count_known (csv, i) >= 2)
-      return i;
-    if (first == csv->rows->len && !is_blank (csv, i))
-      first = i;
-  }
-  return first;
 }
 
 static gboolean
 read_headings (Reading *r, GError **error)
 {
-  g_autoptr (GStrvBuilder) unknown = g_strv_builder_new ();
-  g_autofree char *headed = NULL;
   const char *missing = NULL;
 
-  for (int i = 0; i < N_COLUMNS; i++)
-    r->at[i] = -1;
-  for (guint i = 0; i < lap_csv_row (r->csv, r->row)->n; i++) {
-    g_autofree char *heading = g_strstrip (g_strdup (lap_csv_cell (r->csv, r->row, i)));
-    int column = find_column (heading);
-
-    if (column >= 0 && r->at[column] < 0)
-      r->at[column] = i;
-    else if (*heading != '\0')
-      g_strv_builder_add (unknown, heading);
-  }
-  r->table->unknown = g_strv_builder_end (unknown);
-  headed = lap_cell_fold (r->at[CLASS] >= 0 ? lap_csv_cell (r->csv, r->row, r->at[CLASS]) : "");
-  /* "Class" without a title beside it is what people call their classes. */
-  if (r->at[TITLE] < 0 && r->at[CLASS] >= 0 && is_named (headed, columns[CLASS].id)) {
-    r->at[TITLE] = r->at[CLASS];
-    r->at[CLASS] = -1;
-  }
-  if (r->at[TITLE] < 0 && r->at[KIND] < 0)
+  r->table->unknown = lap_class_columns_read (r->csv, r->row, r->at);
+  if (r->at[LAP_COLUMN_TITLE] < 0 && r->at[LAP_COLUMN_KIND] < 0)
     missing = _("no column is called “title” or “kind”");
-  else if (r->at[CLASS] < 0 && r->at[MINUTES] < 0 && r->at[END] < 0 && r->at[START] < 0)
+  else if (r->at[LAP_COLUMN_CLASS] < 0 && r->at[LAP_COLUMN_MINUTES] < 0 && r->at[LAP_COLUMN_END] < 0 &&
+           r->at[LAP_COLUMN_START] < 0)
     missing = _("no column says how long classes are, as “minutes” or “end”");
   if (missing != NULL)
     g_set_error (error, LAP_ERROR, LAP_ERROR_INVALID, _("line %1$u: %2$s"), r->line, missing);
@@ -235,37 +123,37 @@ look_for_thing (Reading *r, LapList *list, const char *text, guint most,
 
 /* The same; most rows name what rows before them did. */
 static const char *
-find_thing (Reading *r, Column column, const char *text)
+find_thing (Reading *r, LapClassColumn column, const char *text)
 {
   LapWeek *week = r->table->week;
-  const char *id = g_hash_table_lookup (r->things[column == ROOM], text);
+  const char *id = g_hash_table_lookup (r->things[column == LAP_COLUMN_ROOM], text);
 
   if (id != NULL)
     return id;
-  id = column == ROOM ? look_for_thing (r, week->rooms, text, MOST_ROOMS, lap_verb_add_room)
+  id = column == LAP_COLUMN_ROOM ? look_for_thing (r, week->rooms, text, MOST_ROOMS, lap_verb_add_room)
                       : look_for_thing (r, week->coaches, text, MOST_COACHES, lap_verb_add_coach);
   if (id != NULL)
-    g_hash_table_insert (r->things[column == ROOM], g_strdup (text), (gpointer) id);
+    g_hash_table_insert (r->things[column == LAP_COLUMN_ROOM], g_strdup (text), (gpointer) id);
   return id;
 }
 
 /* What the class has stays where its name is what the cell says: two rooms may be called the same. */
 static void
-take_thing (Reading *r, LapClass *c, Column column)
+take_thing (Reading *r, LapClass *c, LapClassColumn column)
 {
-  gpointer now = column == ROOM ? (gpointer) lap_week_room (r->table->week, c->room)
+  gpointer now = column == LAP_COLUMN_ROOM ? (gpointer) lap_week_room (r->table->week, c->room)
                                 : (gpointer) lap_week_coach (r->table->week, c->coach);
   g_autofree char *text = cell (r, column), *folded = lap_cell_fold (text);
 
   if (r->at[column] < 0 || (now != NULL && is_called (now, text, folded)))
     return;
-  g_object_set (c, columns[column].id, *text != '\0' ? find_thing (r, column, text) : NULL, NULL);
+  g_object_set (c, lap_class_column_property (column), *text != '\0' ? find_thing (r, column, text) : NULL, NULL);
 }
 
 /* Single cells */
 
 static void
-take_text (Reading *r, LapClass *c, Column column)
+take_text (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
 
@@ -274,12 +162,12 @@ take_text (Reading *r, LapClass *c, Column column)
   if (g_utf8_strlen (text, -1) > MOST_TEXT)
     fault (r, _("a text is longer than %d characters"), MOST_TEXT);
   else
-    g_object_set (c, columns[column].id, *text != '\0' ? text : NULL, NULL);
+    g_object_set (c, lap_class_column_property (column), *text != '\0' ? text : NULL, NULL);
 }
 
 /* A class without a title is called by its kind, in tables too. */
 static void
-take_title (Reading *r, LapClass *c, Column column)
+take_title (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
 
@@ -288,7 +176,7 @@ take_title (Reading *r, LapClass *c, Column column)
 }
 
 static void
-take_session (Reading *r, LapClass *c, Column column)
+take_session (Reading *r, LapClass *c, LapClassColumn column)
 {
   take_text (r, c, column);
   if (r->at[column] >= 0 && r->folder != NULL && c->session != NULL) {
@@ -299,34 +187,34 @@ take_session (Reading *r, LapClass *c, Column column)
 }
 
 static void
-take_count (Reading *r, LapClass *c, Column column)
+take_count (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
-  guint64 number = 0, most = column == PLACES ? MOST_PLACES : LAP_DAY_MINUTES;
+  guint64 number = 0, most = column == LAP_COLUMN_PLACES ? MOST_PLACES : LAP_DAY_MINUTES;
 
   if (r->at[column] < 0)
     return;
   if (*text != '\0' && !g_ascii_string_to_unsigned (text, 10, 0, most, &number, NULL))
     fault (r, _("“%s” isn’t a number such as 20"), text);
-  g_object_set (c, columns[column].id, (int) number, NULL);
+  g_object_set (c, lap_class_column_property (column), (int) number, NULL);
 }
 
 static void
-take_flag (Reading *r, LapClass *c, Column column)
+take_flag (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
   int flag = lap_cell_flag (text);
 
-  if (r->at[column] < 0 || (*text == '\0' && column == TAKES_PART))
+  if (r->at[column] < 0 || (*text == '\0' && column == LAP_COLUMN_TAKES_PART))
     return;
   if (flag < 0)
     fault (r, _("“%s” is neither yes nor no"), text);
   else
-    g_object_set (c, columns[column].id, flag, NULL);
+    g_object_set (c, lap_class_column_property (column), flag, NULL);
 }
 
 static void
-take_effort (Reading *r, LapClass *c, Column column)
+take_effort (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
   guint32 bits = lap_cell_words (text, &lap_strains);
@@ -354,7 +242,7 @@ set_words (LapClass *c, const char *property, const LapWords *words, guint32 bit
 }
 
 static void
-take_regions (Reading *r, LapClass *c, Column column)
+take_regions (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
   guint32 bits = lap_cell_words (text, &lap_regions);
@@ -367,7 +255,7 @@ take_regions (Reading *r, LapClass *c, Column column)
 }
 
 static void
-take_wish_days (Reading *r, LapClass *c, Column column)
+take_wish_days (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
   guint bits = lap_cell_days (text);
@@ -380,7 +268,7 @@ take_wish_days (Reading *r, LapClass *c, Column column)
 }
 
 static void
-take_wish_between (Reading *r, LapClass *c, Column column)
+take_wish_between (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
   g_autoptr (LapHours) hours = NULL;
@@ -397,7 +285,7 @@ take_wish_between (Reading *r, LapClass *c, Column column)
 
 /* A table of one dated week has rows that no week as it always is has. */
 static void
-take_state (Reading *r, LapClass *c, Column column)
+take_state (Reading *r, LapClass *c, LapClassColumn column)
 {
   g_autofree char *text = cell (r, column);
 
@@ -406,11 +294,17 @@ take_state (Reading *r, LapClass *c, Column column)
            text);
 }
 
-static const struct { Column column; void (*take) (Reading *r, LapClass *c, Column column); } takers[] = {
-  { TITLE, take_title }, { KIND, take_text }, { FOR, take_text }, { ROOM, take_thing }, { COACH, take_thing },
-  { PLACES, take_count }, { EFFORT, take_effort }, { SESSION, take_session }, { REGIONS, take_regions },
-  { IN_OUT, take_count }, { TAKES_PART, take_flag }, { FIXED, take_flag }, { WISH_DAYS, take_wish_days },
-  { WISH_BETWEEN, take_wish_between }, { STATE, take_state },
+static const struct {
+  LapClassColumn column;
+  void         (*take) (Reading *r, LapClass *c, LapClassColumn column);
+} takers[] = {
+  { LAP_COLUMN_TITLE, take_title }, { LAP_COLUMN_KIND, take_text }, { LAP_COLUMN_FOR, take_text },
+  { LAP_COLUMN_ROOM, take_thing }, { LAP_COLUMN_COACH, take_thing }, { LAP_COLUMN_PLACES, take_count },
+  { LAP_COLUMN_EFFORT, take_effort }, { LAP_COLUMN_SESSION, take_session },
+  { LAP_COLUMN_REGIONS, take_regions }, { LAP_COLUMN_IN_OUT, take_count },
+  { LAP_COLUMN_TAKES_PART, take_flag }, { LAP_COLUMN_FIXED, take_flag },
+  { LAP_COLUMN_WISH_DAYS, take_wish_days }, { LAP_COLUMN_WISH_BETWEEN, take_wish_between },
+  { LAP_COLUMN_STATE, take_state },
 };
 
 /* When */
@@ -419,7 +313,7 @@ static const struct { Column column; void (*take) (Reading *r, LapClass *c, Colu
 static guint
 read_days (Reading *r)
 {
-  g_autofree char *text = cell (r, DAY), *dated = cell (r, DATE);
+  g_autofree char *text = cell (r, LAP_COLUMN_DAY), *dated = cell (r, LAP_COLUMN_DATE);
   guint days = lap_cell_days (text);
   int date = lap_date_parse (dated);
 
@@ -438,7 +332,7 @@ read_days (Reading *r)
 static void
 read_times (Reading *r, int *start, int *end)
 {
-  g_autofree char *from = cell (r, START), *until = cell (r, END);
+  g_autofree char *from = cell (r, LAP_COLUMN_START), *until = cell (r, LAP_COLUMN_END);
   int other;
 
   *start = *end = -1;
@@ -457,7 +351,7 @@ read_times (Reading *r, int *start, int *end)
 static void
 take_length (Reading *r, LapClass *c, int start, int end)
 {
-  g_autofree char *text = cell (r, MINUTES);
+  g_autofree char *text = cell (r, LAP_COLUMN_MINUTES);
   int minutes = *text != '\0' ? lap_cell_minutes (text) : -1, between = start >= 0 && end >= 0 ? end - start : -1;
 
   if (*text != '\0' && (minutes < 1 || minutes > LAP_DAY_MINUTES)) {
@@ -477,14 +371,14 @@ take_length (Reading *r, LapClass *c, int start, int end)
 static void
 take_when (Reading *r, LapClass *c, guint days)
 {
-  g_autofree char *from = cell (r, START);
+  g_autofree char *from = cell (r, LAP_COLUMN_START);
   int start, end;
 
   read_times (r, &start, &end);
   take_length (r, c, start, end);
-  if (r->at[START] >= 0)
+  if (r->at[LAP_COLUMN_START] >= 0)
     g_object_set (c, "start", start, NULL);
-  if (r->at[DAY] >= 0 || r->at[DATE] >= 0)
+  if (r->at[LAP_COLUMN_DAY] >= 0 || r->at[LAP_COLUMN_DATE] >= 0)
     g_object_set (c, "day", days != 0 ? __builtin_ctz (days) : -1, NULL);
   if (c->day >= 0 && c->start < 0 && *from == '\0')
     fault (r, _("it has a day, and no start"));
@@ -498,7 +392,7 @@ take_when (Reading *r, LapClass *c, guint days)
 static LapClass *
 find_class (Reading *r, gboolean *added)
 {
-  g_autofree char *id = cell (r, CLASS);
+  g_autofree char *id = cell (r, LAP_COLUMN_CLASS);
   LapClass *c = *id != '\0' ? lap_week_class (r->table->week, id) : NULL;
 
   if (*id != '\0' && !g_hash_table_add (r->ids, g_strdup (id)))
@@ -540,7 +434,7 @@ read_row (Reading *r)
 {
   gboolean added;
   g_autoptr (LapClass) c = find_class (r, &added);
-  g_autofree char *id = cell (r, CLASS);
+  g_autofree char *id = cell (r, LAP_COLUMN_CLASS);
   guint days = read_days (r);
 
   for (guint i = 0; i < G_N_ELEMENTS (takers); i++)
@@ -589,7 +483,7 @@ lap_class_table_read (GBytes *bytes, LapWeek *week, const char *beside, GError *
   if (csv == NULL)
     return NULL;
   table->guessed = csv->guessed;
-  r.row = heading_row (csv);
+  r.row = lap_class_columns_row (csv);
   if (r.row == csv->rows->len) {
     g_set_error_literal (error, LAP_ERROR, LAP_ERROR_INVALID, _("there is nothing in it"));
     return NULL;
@@ -599,7 +493,7 @@ lap_class_table_read (GBytes *bytes, LapWeek *week, const char *beside, GError *
     return NULL;
   for (r.row++; r.row < csv->rows->len; r.row++) {
     r.line = lap_csv_row (csv, r.row)->line;
-    if (!is_blank (csv, r.row))
+    if (!lap_csv_is_blank (csv, r.row))
       read_row (&r);
   }
   return g_steal_pointer (&table);

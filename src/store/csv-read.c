@@ -210,3 +210,12 @@ lap_csv_cell (const LapCsv *csv, guint row, guint column)
 
   return column < r->n ? g_array_index (csv->cells, char *, r->first + column) : "";
 }
+
+gboolean
+lap_csv_is_blank (const LapCsv *csv, guint row)
+{
+  for (guint i = 0; i < lap_csv_row (csv, row)->n; i++)
+    if (strspn (lap_csv_cell (csv, row, i), " \t\r\n") != strlen (lap_csv_cell (csv, row, i)))
+      return FALSE;
+  return TRUE;
+}

@@ -36,8 +36,11 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapCsv, lap_csv_free)
 
 #define lap_csv_row(csv, i) (&g_array_index ((csv)->rows, LapCsvRow, (i)))
 /* Empty where the row is shorter. */
-const char *lap_csv_cell (const LapCsv  *csv,
-                          guint          row,
-                          guint          column);
+const char *lap_csv_cell     (const LapCsv  *csv,
+                              guint          row,
+                              guint          column);
+/* Whether the cells of a row hold nothing but blanks. */
+gboolean    lap_csv_is_blank (const LapCsv  *csv,
+                              guint          row);
 
 G_END_DECLS

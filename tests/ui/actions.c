@@ -338,10 +338,13 @@ harvest_library (void)
 static void
 harvest_application (void)
 {
-  g_auto (GStrv) names = g_action_group_list_actions (G_ACTION_GROUP (g_application_get_default ()));
+  GActionGroup *application = G_ACTION_GROUP (g_application_get_default ());
+  g_auto (GStrv) names = g_action_group_list_actions (application);
 
+  /* One that is told what it is about is a notification's, which no window shows. */
   for (guint i = 0; names[i] != NULL; i++)
-    g_hash_table_add (harvest.there, g_strconcat ("app.", names[i], NULL));
+    if (g_action_group_get_action_parameter_type (application, names[i]) == NULL)
+      g_hash_table_add (harvest.there, g_strconcat ("app.", names[i], NULL));
 }
 
 static const LapShortcut *

@@ -31,31 +31,15 @@ turn_after (const LapTimeline *timeline, guint turn)
   return NULL;
 }
 
-/* The first line that begins after @second. */
-static guint
-line_after (const LapScript *script, double second)
-{
-  guint low = 0, high = script->n;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (script->lines[middle].start <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
-}
-
 static void
 find_lines (LapMoment *moment, const LapScript *script, double second)
 {
-  guint next = line_after (script, second);
+  const LapLine *last = lap_script_at (script, second);
+  guint next = last != NULL ? last - script->lines + 1 : 0;
 
-  if (next > 0 && second < script->lines[next - 1].start + script->lines[next - 1].seconds + LINGER) {
+  if (last != NULL && second < last->start + last->seconds + LINGER) {
     moment->saying = TRUE;
-    moment->lines[moment->n_lines++] = &script->lines[next - 1];
+    moment->lines[moment->n_lines++] = last;
   }
   while (moment->n_lines < LAP_MOMENT_LINES && next < script->n)
     moment->lines[moment->n_lines++] = &script->lines[next++];

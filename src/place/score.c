@@ -256,32 +256,15 @@ lap_score_visible (const LapScore *self, const LapAxis *axis, guint *first, guin
     (*end)++;
 }
 
-/* The first turn that starts after @second. */
-static guint
-turn_after (const LapTimeline *timeline, double second)
-{
-  guint low = 0, high = timeline->n_turns;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (timeline->turns[middle].start <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
-}
-
 void
 lap_score_turns (const LapScore *self, const LapAxis *axis, guint *first, guint *end)
 {
   double from = lap_axis_second (axis, axis->mirrored ? axis->view : 0);
   double to = lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
-  guint before = turn_after (self->timeline, from);
+  guint before = lap_timeline_turn (self->timeline, from);
 
   *first = before > 2 ? before - 2 : 0;
-  *end = MIN (turn_after (self->timeline, to) + 1, self->timeline->n_turns);
+  *end = MIN (lap_timeline_turn (self->timeline, to) + 1, self->timeline->n_turns);
 }
 
 /* Streaks are gathered pixel by pixel: what part of it each kind covers, and the greatest wins. A stretch of one

@@ -25,22 +25,6 @@ lap_overlay_size (const LapTimeline *timeline, int *width, int *height)
   *height = upright ? LONG : SHORT;
 }
 
-static const LapTurn *
-turn_after (const LapTimeline *timeline, int second)
-{
-  guint low = 0, high = timeline->n_turns;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (timeline->turns[middle].start <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low < timeline->n_turns ? &timeline->turns[low] : NULL;
-}
-
 /* Transfer full. */
 static char *
 title_of (const LapTimeline *timeline, const LapInterval *v)
@@ -68,11 +52,11 @@ LapOverlayState
 lap_overlay_state (const LapTimeline *timeline, int second)
 {
   const LapInterval *v = lap_timeline_at (timeline, second);
-  const LapTurn *next = turn_after (timeline, second);
+  guint next = lap_timeline_turn (timeline, second);
   g_autofree char *title = title_of (timeline, v), *after = NULL;
 
-  if (next != NULL)
-    after = g_strdup_printf (_("Next: %s"), lap_task_name (&timeline->tasks[next->task]));
+  if (next < timeline->n_turns)
+    after = g_strdup_printf (_("Next: %s"), lap_task_name (&timeline->tasks[timeline->turns[next].task]));
   return (LapOverlayState) { v, v->start + v->seconds - second, g_intern_string (title),
                              after != NULL ? g_intern_string (after) : "" };
 }

@@ -532,6 +532,22 @@ lap_timeline_at (const LapTimeline *timeline, int second)
   return &timeline->intervals[low];
 }
 
+guint
+lap_timeline_turn (const LapTimeline *timeline, double second)
+{
+  guint low = 0, high = timeline->n_turns;
+
+  while (low < high) {
+    guint middle = (low + high) / 2;
+
+    if (timeline->turns[middle].start <= second)
+      low = middle + 1;
+    else
+      high = middle;
+  }
+  return low;
+}
+
 const LapTask *
 lap_timeline_task (const LapTimeline *timeline, const LapInterval *interval)
 {

@@ -110,6 +110,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapTimeline, lap_timeline_unref)
 const LapInterval *lap_timeline_at (const LapTimeline *timeline,
                                     int                second);
 
+/* The first turn that starts after @second, or their number. */
+guint        lap_timeline_turn     (const LapTimeline *timeline,
+                                    double             second);
+
 /* The task of an interval, or NULL. */
 const LapTask *lap_timeline_task   (const LapTimeline *timeline,
                                     const LapInterval *interval);

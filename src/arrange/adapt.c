@@ -310,22 +310,11 @@ lap_swap_free (LapSwap *swap)
 }
 
 static gboolean
-names (const LapBlock *block, const char *id)
-{
-  if (g_strcmp0 (block->exercise, id) == 0)
-    return TRUE;
-  for (guint i = 0; block->in_round != NULL && i < block->in_round->items->len; i++)
-    if (g_strcmp0 (((LapChange *) g_ptr_array_index (block->in_round->items, i))->exercise, id) == 0)
-      return TRUE;
-  return FALSE;
-}
-
-static gboolean
 has_exercise (const LapSession *session, const char *id)
 {
   for (guint p = 0; p < lap_session_n (session); p++)
     for (guint i = 0; i < lap_part_n (lap_session_nth (session, p)); i++)
-      if (names (lap_part_nth (lap_session_nth (session, p), i), id))
+      if (lap_block_does (lap_part_nth (lap_session_nth (session, p), i), id))
         return TRUE;
   return FALSE;
 }

@@ -192,23 +192,13 @@ lap_verb_borrow_figure (LapSession *session, const LapExercise *own, const LapEx
 }
 
 static gboolean
-uses (LapBlock *block, const char *id)
-{
-  gboolean does = g_strcmp0 (block->exercise, id) == 0;
-
-  for (guint i = 0; block->in_round != NULL && i < block->in_round->items->len; i++)
-    does |= g_strcmp0 (((LapChange *) g_ptr_array_index (block->in_round->items, i))->exercise, id) == 0;
-  return does;
-}
-
-static gboolean
 is_used (LapSession *session, const char *id)
 {
   for (guint i = 0; i < lap_session_n (session); i++) {
     LapPart *part = lap_session_nth (session, i);
 
     for (guint k = 0; k < lap_part_n (part); k++)
-      if (uses (lap_part_nth (part, k), id))
+      if (lap_block_does (lap_part_nth (part, k), id))
         return TRUE;
   }
   return FALSE;

@@ -143,6 +143,16 @@ lap_block_new_pause (const char *what, int seconds)
   return block;
 }
 
+gboolean
+lap_block_does (LapBlock *block, const char *exercise)
+{
+  gboolean does = g_strcmp0 (block->exercise, exercise) == 0;
+
+  for (guint i = 0; block->in_round != NULL && i < block->in_round->items->len; i++)
+    does |= g_strcmp0 (((LapChange *) g_ptr_array_index (block->in_round->items, i))->exercise, exercise) == 0;
+  return does;
+}
+
 int
 lap_tempo_seconds (const char *tempo)
 {

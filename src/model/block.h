@@ -62,6 +62,10 @@ LapBlock *lap_block_new_talk     (const char *words,
 LapBlock *lap_block_new_pause    (const char *what,
                                   int         seconds);
 
+/* Whether @exercise is done in it, in any round. */
+gboolean  lap_block_does         (LapBlock   *block,
+                                  const char *exercise);
+
 /* Seconds of one repetition from a tempo such as "3-1-1"; 0 for NULL, "" or anything else. */
 int       lap_tempo_seconds      (const char *tempo);
 

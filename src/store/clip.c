@@ -6,17 +6,6 @@
 
 #include <glib/gi18n-lib.h>
 
-static gboolean
-names (const LapBlock *block, const char *id)
-{
-  if (g_strcmp0 (block->exercise, id) == 0)
-    return TRUE;
-  for (guint i = 0; block->in_round != NULL && i < block->in_round->items->len; i++)
-    if (g_strcmp0 (((LapChange *) g_ptr_array_index (block->in_round->items, i))->exercise, id) == 0)
-      return TRUE;
-  return FALSE;
-}
-
 /* The session's own exercises that some of @blocks name, or NULL. */
 static GPtrArray *
 own_exercises (LapSession *session, GPtrArray *blocks)
@@ -28,7 +17,7 @@ own_exercises (LapSession *session, GPtrArray *blocks)
     gboolean named = FALSE;
 
     for (guint i = 0; i < blocks->len && !named; i++)
-      named = names (g_ptr_array_index (blocks, i), exercise->id);
+      named = lap_block_does (g_ptr_array_index (blocks, i), exercise->id);
     if (!named)
       continue;
     if (own == NULL)

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/fields.h"
 
-#include "model/kit.h"
+#include "ui/field-row.h"
 #include "ui/field-text.h"
 #include "ui/week-choices.h"
 
@@ -44,21 +44,13 @@ control_free (gpointer data)
   g_free (control);
 }
 
-static guint32
-mask_of (const LapField *field, const GValue *value)
-{
-  if (G_VALUE_HOLDS (value, LAP_TYPE_KIT))
-    return lap_kit_mask (g_value_get_boxed (value));
-  return lap_words_mask (field->words, g_value_get_boxed (value));
-}
-
 static gboolean
 are_equal (const LapField *field, const GValue *a, const GValue *b)
 {
   g_autofree char *one = NULL, *two = NULL;
 
-  if (field->kind == &lap_kind_kit || field->kind == &lap_kind_words)
-    return mask_of (field, a) == mask_of (field, b);
+  if (lap_field_switches (field) != NULL)
+    return lap_field_mask (field, a) == lap_field_mask (field, b);
   one = lap_field_is_typed (field) ? lap_field_text (field, a) : g_strdup_value_contents (a);
   two = lap_field_is_typed (field) ? lap_field_text (field, b) : g_strdup_value_contents (b);
   return g_str_equal (one, two);
@@ -159,12 +151,10 @@ show_line (Control *self)
 static double
 number_of (Control *self, gboolean *same)
 {
-  g_auto (GValue) value = G_VALUE_INIT, number = G_VALUE_INIT;
+  g_auto (GValue) value = G_VALUE_INIT;
 
   *same = get (self, &value);
-  g_value_init (&number, G_TYPE_DOUBLE);
-  g_value_transform (&value, &number);
-  return g_value_get_double (&number);
+  return lap_field_number (&value);
 }
 
 static void
@@ -178,10 +168,7 @@ number_cb (Control *self)
   if (is_idle (self) || (fabs (typed - number_of (self, &same)) < 1e-6 && same))
     return;
   get (self, &value);
-  if (G_VALUE_HOLDS_INT (&value))
-    g_value_set_int (&value, (int) typed);
-  else
-    g_value_set_double (&value, typed);
+  lap_field_set_number (&value, typed);
   apply (self, &value);
 }
 
@@ -268,28 +255,6 @@ show_choice (Control *self)
 /* Switches */
 
 static void
-set_kit (Control *self, GValue *value, gboolean there)
-{
-  LapKit *kit = g_value_get_boxed (value) != NULL ? lap_kit_copy (g_value_get_boxed (value)) : lap_kit_new ();
-
-  lap_kit_set (kit, self->bit, there ? 1 : 0);
-  g_value_take_boxed (value, kit);
-}
-
-static void
-set_words (Control *self, GValue *value, gboolean there)
-{
-  guint32 mask = mask_of (self->field, value);
-  g_autoptr (GStrvBuilder) words = g_strv_builder_new ();
-
-  mask = there ? mask | LAP_BIT (self->bit) : mask & ~LAP_BIT (self->bit);
-  for (guint i = 0; i < self->field->words->n; i++)
-    if (mask & LAP_BIT (i))
-      g_strv_builder_add (words, lap_words_id (self->field->words, i));
-  g_value_take_boxed (value, mask != 0 ? g_strv_builder_end (words) : NULL);
-}
-
-static void
 switch_cb (Control *self)
 {
   gboolean on = gtk_switch_get_active (GTK_SWITCH (self->control));
@@ -298,12 +263,7 @@ switch_cb (Control *self)
   if (is_idle (self))
     return;
   get (self, &value);
-  if (self->field->kind == &lap_kind_kit)
-    set_kit (self, &value, on);
-  else if (self->field->kind == &lap_kind_words)
-    set_words (self, &value, on);
-  else
-    g_value_set_boolean (&value, on);
+  lap_field_turn (self->field, &value, self->bit, on);
   apply (self, &value);
 }
 
@@ -313,10 +273,7 @@ show_switch (Control *self)
   g_auto (GValue) value = G_VALUE_INIT;
   gboolean same = get (self, &value);
 
-  if (self->field->kind == &lap_kind_flag)
-    gtk_switch_set_active (GTK_SWITCH (self->control), g_value_get_boolean (&value));
-  else
-    gtk_switch_set_active (GTK_SWITCH (self->control), (mask_of (self->field, &value) & LAP_BIT (self->bit)) != 0);
+  gtk_switch_set_active (GTK_SWITCH (self->control), lap_field_is_on (self->field, &value, self->bit));
   say_different (self, same);
 }
 
@@ -362,20 +319,6 @@ control_new (LapFields *self, const LapFieldSpec *spec, GtkWidget *row, GtkWidge
   return control;
 }
 
-static GtkWidget *
-row_with (const char *title, const char *hint, GtkWidget *control)
-{
-  GtkWidget *row = adw_action_row_new ();
-
-  gtk_widget_set_valign (control, GTK_ALIGN_CENTER);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), title);
-  adw_action_row_set_subtitle (ADW_ACTION_ROW (row), hint);
-  adw_action_row_add_suffix (ADW_ACTION_ROW (row), control);
-  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (row), control);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (control), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
-  return row;
-}
-
 static void
 add_leaving (GtkWidget *widget, Control *control)
 {
@@ -409,12 +352,8 @@ choice_row (LapFields *self, const LapFieldSpec *spec, const LapField *field)
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _(spec->title));
   if (spec->choices == NULL) {
-    g_autoptr (GtkStringList) labels = gtk_string_list_new (NULL);
+    g_autoptr (GtkStringList) labels = lap_field_labels (field->words, offset_of (control) > 0);
 
-    if (offset_of (control) > 0)
-      gtk_string_list_append (labels, _("None"));
-    for (guint i = 0; i < field->words->n; i++)
-      gtk_string_list_append (labels, lap_words_label (field->words, i));
     adw_combo_row_set_model (ADW_COMBO_ROW (row), G_LIST_MODEL (labels));
   }
   g_signal_connect_swapped (row, "notify::selected", G_CALLBACK (choice_cb), control);
@@ -424,7 +363,7 @@ choice_row (LapFields *self, const LapFieldSpec *spec, const LapField *field)
 static GtkWidget *
 switch_row (LapFields *self, const LapFieldSpec *spec, const char *title, const char *hint, guint bit)
 {
-  GtkWidget *toggle = gtk_switch_new (), *row = row_with (title, hint, toggle);
+  GtkWidget *toggle = gtk_switch_new (), *row = lap_field_row (title, hint, toggle);
 
   g_signal_connect_swapped (toggle, "notify::active", G_CALLBACK (switch_cb), control_new (self, spec, row, toggle, bit));
   return row;
@@ -439,7 +378,7 @@ set_row (LapFields *self, const LapFieldSpec *spec, const LapWords *words)
   if (spec->hint != NULL)
     adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (row), _(spec->hint));
   for (guint i = 0; i < words->n; i++)
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, lap_words_label (words, i), "", i));
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, lap_words_label (words, i), NULL, i));
   return row;
 }
 
@@ -447,7 +386,7 @@ static GtkWidget *
 number_row (LapFields *self, const LapFieldSpec *spec, const LapField *field)
 {
   GtkWidget *spin = gtk_spin_button_new_with_range (field->low, field->high, MAX (spec->step, 1));
-  GtkWidget *row = row_with (_(spec->title), spec->hint != NULL ? _(spec->hint) : "", spin);
+  GtkWidget *row = lap_field_row (_(spec->title), spec->hint != NULL ? _(spec->hint) : NULL, spin);
 
   gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
   gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), field->kind == &lap_kind_number);
@@ -465,12 +404,10 @@ lap_fields_row (LapFields *self, const LapFieldSpec *spec)
     return choice_row (self, spec, field);
   if (lap_field_is_typed (field))
     return line_row (self, spec);
-  if (field->kind == &lap_kind_words)
-    return set_row (self, spec, field->words);
-  if (field->kind == &lap_kind_kit)
-    return set_row (self, spec, &lap_kit_words);
+  if (lap_field_switches (field) != NULL)
+    return set_row (self, spec, lap_field_switches (field));
   if (field->kind == &lap_kind_flag)
-    return switch_row (self, spec, _(spec->title), spec->hint != NULL ? _(spec->hint) : "", 0);
+    return switch_row (self, spec, _(spec->title), spec->hint != NULL ? _(spec->hint) : NULL, 0);
   return number_row (self, spec, field);
 }
 

@@ -2,7 +2,7 @@
 #include "ui/form.h"
 
 #include "base/customs.h"
-#include "model/kit.h"
+#include "ui/field-row.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -101,14 +101,14 @@ static double
 shown_number (Control *self)
 {
   const LapFormTarget *target = &self->form->target;
-  g_auto (GValue) value = G_VALUE_INIT, number = G_VALUE_INIT;
+  g_auto (GValue) value = G_VALUE_INIT;
+  double number;
 
   get (self, &value);
-  g_value_init (&number, G_TYPE_DOUBLE);
-  g_value_transform (&value, &number);
-  if (g_value_get_double (&number) >= 0 || target->usual == NULL)
-    return g_value_get_double (&number) / unit_of (self->row);
-  return target->usual (self->form->data, self->field) / unit_of (self->row);
+  number = lap_field_number (&value);
+  if (number < 0 && target->usual != NULL)
+    number = target->usual (self->form->data, self->field);
+  return number / unit_of (self->row);
 }
 
 static void
@@ -121,10 +121,7 @@ number_cb (Control *self)
   if (fabs (typed - shown_number (self)) < 1e-6)
     return;
   get (self, &value);
-  if (G_VALUE_HOLDS_INT (&value))
-    g_value_set_int (&value, (int) (typed * unit_of (self->row) + 0.5));
-  else
-    g_value_set_double (&value, typed * unit_of (self->row));
+  lap_field_set_number (&value, typed * unit_of (self->row));
   apply (self, &value);
 }
 
@@ -138,64 +135,19 @@ word_cb (Control *self)
   apply (self, &value);
 }
 
-static guint32
-mask_of (Control *self)
-{
-  g_auto (GValue) value = G_VALUE_INIT;
-
-  get (self, &value);
-  if (G_VALUE_HOLDS (&value, LAP_TYPE_KIT))
-    return lap_kit_mask (g_value_get_boxed (&value));
-  return lap_words_mask (self->field->words, g_value_get_boxed (&value));
-}
-
-static void
-set_kit (Control *self, gboolean there)
-{
-  g_auto (GValue) value = G_VALUE_INIT;
-  LapKit *kit;
-  guint pieces;
-
-  get (self, &value);
-  pieces = self->form->target.pieces != NULL ? self->form->target.pieces (self->form->data) : 1;
-  kit = g_value_get_boxed (&value) != NULL ? lap_kit_copy (g_value_get_boxed (&value)) : lap_kit_new ();
-  lap_kit_set (kit, self->bit, there ? pieces : 0);
-  g_value_take_boxed (&value, kit);
-  apply (self, &value);
-}
-
-static void
-set_words (Control *self, gboolean there)
-{
-  guint32 mask = there ? mask_of (self) | LAP_BIT (self->bit) : mask_of (self) & ~LAP_BIT (self->bit);
-  g_autoptr (GStrvBuilder) words = g_strv_builder_new ();
-  g_auto (GValue) value = G_VALUE_INIT;
-
-  for (guint i = 0; i < self->field->words->n; i++)
-    if (mask & LAP_BIT (i))
-      g_strv_builder_add (words, lap_words_id (self->field->words, i));
-  g_value_init (&value, G_TYPE_STRV);
-  g_value_take_boxed (&value, g_strv_builder_end (words));
-  apply (self, &value);
-}
-
 static void
 flag_cb (Control *self)
 {
+  LapForm *form = self->form;
   gboolean on = gtk_switch_get_active (GTK_SWITCH (self->control));
+  guint pieces = form->target.pieces != NULL ? form->target.pieces (form->data) : 1;
   g_auto (GValue) value = G_VALUE_INIT;
 
-  if (self->form->showing)
+  if (form->showing)
     return;
-  if (self->field->kind == &lap_kind_kit)
-    set_kit (self, on);
-  else if (self->field->kind == &lap_kind_words)
-    set_words (self, on);
-  else {
-    g_value_init (&value, G_TYPE_BOOLEAN);
-    g_value_set_boolean (&value, on);
-    apply (self, &value);
-  }
+  get (self, &value);
+  lap_field_turn (self->field, &value, self->bit, on ? pieces : 0);
+  apply (self, &value);
 }
 
 static void
@@ -214,10 +166,8 @@ show_control (Control *self)
     adw_combo_row_set_selected (ADW_COMBO_ROW (self->control), g_value_get_int (&value));
   else if (GTK_IS_SPIN_BUTTON (self->control))
     gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->control), shown_number (self));
-  else if (self->field->kind == &lap_kind_flag)
-    gtk_switch_set_active (GTK_SWITCH (self->control), g_value_get_boolean (&value));
   else
-    gtk_switch_set_active (GTK_SWITCH (self->control), (mask_of (self) & LAP_BIT (self->bit)) != 0);
+    gtk_switch_set_active (GTK_SWITCH (self->control), lap_field_is_on (self->field, &value, self->bit));
 }
 
 void
@@ -244,26 +194,13 @@ control_new (LapForm *form, const LapFormRow *row, GtkWidget *widget, guint bit)
 }
 
 static GtkWidget *
-row_with (GtkWidget *row, const char *title, const char *hint, GtkWidget *control)
-{
-  gtk_widget_set_valign (control, GTK_ALIGN_CENTER);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), title);
-  if (hint != NULL)
-    adw_action_row_set_subtitle (ADW_ACTION_ROW (row), hint);
-  adw_action_row_add_suffix (ADW_ACTION_ROW (row), control);
-  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (row), control);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (control), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
-  return row;
-}
-
-static GtkWidget *
 switch_row (LapForm *form, const LapFormRow *row, const char *title, const char *hint, guint bit)
 {
   GtkWidget *toggle = gtk_switch_new ();
 
   g_signal_connect_swapped (toggle, "notify::active", G_CALLBACK (flag_cb),
                             control_new (form, row, toggle, bit));
-  return row_with (adw_action_row_new (), title, hint, toggle);
+  return lap_field_row (title, hint, toggle);
 }
 
 static GtkWidget *
@@ -283,11 +220,9 @@ set_row (LapForm *form, const LapFormRow *row, const LapWords *words)
 static GtkWidget *
 word_row (LapForm *form, const LapFormRow *row, const LapWords *words)
 {
-  g_autoptr (GtkStringList) labels = gtk_string_list_new (NULL);
+  g_autoptr (GtkStringList) labels = lap_field_labels (words, FALSE);
   GtkWidget *combo = adw_combo_row_new ();
 
-  for (guint i = 0; i < words->n; i++)
-    gtk_string_list_append (labels, lap_words_label (words, i));
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (combo), _(row->title));
   adw_combo_row_set_model (ADW_COMBO_ROW (combo), G_LIST_MODEL (labels));
   g_signal_connect_swapped (combo, "notify::selected", G_CALLBACK (word_cb),
@@ -317,7 +252,7 @@ number_row (LapForm *form, const LapFormRow *row, const LapField *field)
   gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
   g_signal_connect_swapped (spin, "value-changed", G_CALLBACK (number_cb),
                             control_new (form, row, spin, 0));
-  return row_with (adw_action_row_new (), _(row->title), hint, spin);
+  return lap_field_row (_(row->title), hint, spin);
 }
 
 static GtkWidget *
@@ -340,10 +275,8 @@ row_new (LapForm *form, const LapFormRow *row)
     return text_row (form, row);
   if (field->kind == &lap_kind_word)
     return word_row (form, row, field->words);
-  if (field->kind == &lap_kind_words)
-    return set_row (form, row, field->words);
-  if (field->kind == &lap_kind_kit)
-    return set_row (form, row, &lap_kit_words);
+  if (lap_field_switches (field) != NULL)
+    return set_row (form, row, lap_field_switches (field));
   if (field->kind == &lap_kind_flag)
     return switch_row (form, row, _(row->title), row->hint != NULL ? _(row->hint) : NULL, 0);
   return number_row (form, row, field);

@@ -50,20 +50,6 @@ bracket_of (LapWindow *window, LapBracketKind kind, guint part, guint round)
   return index;
 }
 
-static gpointer
-drag_of (LapWindow *window)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (GTK_WIDGET (lane_of (window)));
-
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
-
-    if (GTK_IS_GESTURE_DRAG (item))
-      return item;
-  }
-  g_assert_not_reached ();
-}
-
 /* "2+0/0": rounds of the main part, the rest between them and after it. */
 static void
 assert_main (LapWindow *window, const char *expected)
@@ -87,7 +73,7 @@ drag (LapWindow *window, double second, double px, gboolean upper, double by, co
   const LapAxis *axis = lap_window_context (window)->axis;
   int sign = axis->mirrored ? -1 : 1;
   double x = lap_axis_x (axis, second) + sign * px, dx = sign * by * axis->zoom;
-  GtkGesture *gesture = drag_of (window);
+  GtkGesture *gesture = windows_controller (GTK_WIDGET (lane_of (window)), GTK_TYPE_GESTURE_DRAG);
 
   g_signal_emit_by_name (gesture, "drag-begin", x, y_of (window, upper));
   for (int i = 1; i <= 8; i++)
@@ -396,7 +382,7 @@ test_scrolls (void)
 {
   LapWindow *window = window_new ();
   LapScoreContext *context = lap_window_context (window);
-  GtkGesture *gesture = drag_of (window);
+  GtkGesture *gesture = windows_controller (GTK_WIDGET (lane_of (window)), GTK_TYPE_GESTURE_DRAG);
   double x;
 
   lap_score_zoom (context, 3, 0);

@@ -28,20 +28,6 @@ window_new (void)
   return windows_show (session);
 }
 
-static gpointer
-controller_of (LapWindow *window, GType type)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (GTK_WIDGET (windows_blocks (window)));
-
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
-
-    if (G_OBJECT_TYPE (item) == type)
-      return item;
-  }
-  g_assert_not_reached ();
-}
-
 static double
 x_of (LapWindow *window, double second)
 {
@@ -52,7 +38,7 @@ x_of (LapWindow *window, double second)
 static GtkGesture *
 carry (LapWindow *window, double from, double to)
 {
-  GtkGesture *gesture = controller_of (window, GTK_TYPE_GESTURE_DRAG);
+  GtkGesture *gesture = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
   double x = x_of (window, from);
 
   g_signal_emit_by_name (gesture, "drag-begin", x, 40.0);
@@ -223,7 +209,7 @@ test_last_end (void)
   LapWindow *window = window_new ();
   LapBlock *bug = lap_part_nth (lap_session_nth (lap_document_session (lap_window_document (window)), 1), 3);
   LapScoreContext *context = lap_window_context (window);
-  GtkGesture *gesture = controller_of (window, GTK_TYPE_GESTURE_DRAG);
+  GtkGesture *gesture = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
   double x;
 
   lap_score_scroll_by (context, 1e6);
@@ -246,8 +232,8 @@ test_scrolls (void)
 {
   LapWindow *window = window_new ();
   LapScoreContext *context = lap_window_context (window);
-  GtkGesture *gesture = controller_of (window, GTK_TYPE_GESTURE_DRAG);
-  GtkDropTarget *target = controller_of (window, GTK_TYPE_DROP_TARGET);
+  GtkGesture *gesture = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
+  GtkDropTarget *target = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_DROP_TARGET);
   double x, offset;
   GdkDragAction action = 0;
 
@@ -312,7 +298,7 @@ test_limits (void)
   LapScoreContext *context = lap_window_context (window);
   guint last = lap_score_find (context->score, 0, 66, 1);
   g_autofree char *before = windows_text (window), *told = NULL;
-  GtkDropTarget *target = controller_of (window, GTK_TYPE_DROP_TARGET);
+  GtkDropTarget *target = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_DROP_TARGET);
   g_autoptr (LapExerciseDrop) exercise = lap_exercise_drop_new ("burpee");
   g_auto (GValue) value = G_VALUE_INIT;
   gboolean taken = TRUE;

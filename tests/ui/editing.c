@@ -413,20 +413,6 @@ test_menu (void)
   windows_close (window);
 }
 
-static gpointer
-controller_of (LapWindow *window, GType type)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (GTK_WIDGET (windows_blocks (window)));
-
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
-
-    if (G_OBJECT_TYPE (item) == type)
-      return item;
-  }
-  g_assert_not_reached ();
-}
-
 static double
 x_of (LapWindow *window, double second)
 {
@@ -437,7 +423,7 @@ x_of (LapWindow *window, double second)
 static void
 drag (LapWindow *window, double from, double to, const char *last)
 {
-  GtkGesture *gesture = controller_of (window, GTK_TYPE_GESTURE_DRAG);
+  GtkGesture *gesture = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
   double x = x_of (window, from), dx = x_of (window, to) - x;
 
   g_signal_emit_by_name (gesture, "drag-begin", x, 40.0);
@@ -529,7 +515,7 @@ test_travel (void)
 static void
 drop (LapWindow *window, double second, const char *id)
 {
-  GtkDropTarget *target = controller_of (window, GTK_TYPE_DROP_TARGET);
+  GtkDropTarget *target = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_DROP_TARGET);
   g_autoptr (LapExerciseDrop) exercise = lap_exercise_drop_new (id);
   g_auto (GValue) value = G_VALUE_INIT;
   gboolean taken = FALSE;

@@ -104,8 +104,9 @@ move (Walk *walk)
 }
 
 static void
-press (Walk *walk)
+press (gpointer data)
 {
+  Walk *walk = data;
   const char *keys = g_ptr_array_index (walk->keys, g_test_rand_int_range (0, walk->keys->len));
 
   g_test_message ("  %s", keys);
@@ -113,7 +114,7 @@ press (Walk *walk)
 }
 
 static void
-click (Walk *walk)
+click (gpointer walk)
 {
   move (walk);
   hands_click (1, g_test_rand_int_range (1, 3));
@@ -121,7 +122,7 @@ click (Walk *walk)
 
 /* One in four is called off by Escape before the button is released. */
 static void
-drag (Walk *walk)
+drag (gpointer walk)
 {
   GtkWidget *widget = move (walk);
   gboolean escaped = g_test_rand_int_range (0, 4) == 0;
@@ -141,7 +142,7 @@ drag (Walk *walk)
 
 /* The menu goes away by a key or by a press elsewhere. */
 static void
-menu (Walk *walk)
+menu (gpointer walk)
 {
   move (walk);
   hands_click (3, 1);
@@ -152,7 +153,7 @@ menu (Walk *walk)
 }
 
 static void
-wheel (Walk *walk)
+wheel (gpointer walk)
 {
   static const GdkModifierType held[] = { 0, GDK_CONTROL_MASK, GDK_SHIFT_MASK };
   GdkModifierType modifiers = held[g_test_rand_int_range (0, G_N_ELEMENTS (held))];
@@ -164,32 +165,15 @@ wheel (Walk *walk)
 }
 
 static void
-travel (Walk *walk)
+travel (gpointer walk)
 {
   move (walk);
 }
 
-typedef struct {
-  guint       share; /* of 100 */
-  const char *name;
-  void      (*go) (Walk *walk);
-} Event;
-
-static const Event events[] = {
+static const WalksStep events[] = {
   { 35, "press", press }, { 20, "click", click }, { 22, "drag", drag }, { 6, "menu", menu }, { 12, "wheel", wheel },
   { 5, "travel", travel },
 };
-
-static void
-take (Walk *walk, const Event *some)
-{
-  guint left = g_test_rand_int_range (0, 100);
-
-  while (left >= some->share)
-    left -= (some++)->share;
-  g_test_message ("%s", some->name);
-  some->go (walk);
-}
 
 static void
 test_events (void)
@@ -200,7 +184,7 @@ test_events (void)
   hands_on (GTK_WINDOW (walk.window));
   gtk_widget_grab_focus (GTK_WIDGET (windows_blocks (walk.window)));
   for (guint i = 0; i < EVENTS; i++) {
-    take (&walk, events);
+    walks_take (events, &walk);
     walks_assert_boxes (walk.window);
     walks_assert_placed (walk.window, TRUE);
     g_test_message ("  %u boxes, %u selected", lap_window_context (walk.window)->score->n,

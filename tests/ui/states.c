@@ -165,25 +165,11 @@ add_usable (GtkWidget *widget, GString *names)
     add_usable (child, names);
 }
 
-static GtkEventController *
-drop_target (GtkWidget *widget)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
-
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GtkEventController) one = g_list_model_get_item (controllers, i);
-
-    if (GTK_IS_DROP_TARGET (one))
-      return one; /* the widget's */
-  }
-  g_assert_not_reached ();
-}
-
 /* An exercise that is dropped on the blocks; TRUE when it was taken. A landing is shown for it only where it could be. */
 static gboolean
 drop (LapWindow *window, gboolean *shown)
 {
-  GtkEventController *target = drop_target (GTK_WIDGET (windows_blocks (window)));
+  GtkEventController *target = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_DROP_TARGET);
   g_autoptr (LapExerciseDrop) exercise = lap_exercise_drop_new ("burpee");
   g_auto (GValue) value = G_VALUE_INIT;
   GdkDragAction action = 0;

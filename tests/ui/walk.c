@@ -40,27 +40,13 @@ is_walked (const LapShortcut *shortcut)
          g_str_equal (shortcut->action, "win.undo") || g_str_equal (shortcut->action, "win.redo");
 }
 
-static gpointer
-controller (GtkWidget *widget, GType type)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
-
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
-
-    if (G_OBJECT_TYPE (item) == type)
-      return item;
-  }
-  g_assert_not_reached ();
-}
-
 static void
 walk_init (Walk *walk, LapWindow *window)
 {
   walk->window = window;
   walk->context = lap_window_context (window);
   walk->blocks = GTK_WIDGET (windows_blocks (window));
-  walk->drag = controller (walk->blocks, GTK_TYPE_GESTURE_DRAG);
+  walk->drag = windows_controller (walk->blocks, GTK_TYPE_GESTURE_DRAG);
   walk->keys = g_ptr_array_new_with_free_func (g_free);
   for (guint i = 0; i < lap_shortcuts_n (); i++) {
     const LapShortcut *shortcut = lap_shortcuts_nth (i);
@@ -86,8 +72,9 @@ random_keys (Walk *walk)
 }
 
 static void
-press (Walk *walk)
+press (gpointer data)
 {
+  Walk *walk = data;
   const char *keys = random_keys (walk);
   GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (walk->window));
 
@@ -95,15 +82,18 @@ press (Walk *walk)
 }
 
 static void
-click (Walk *walk)
+click (gpointer data)
 {
+  Walk *walk = data;
+
   windows_click (walk->blocks, random_x (walk), 20);
 }
 
 /* To another place of the view; one in three is called off. */
 static void
-drag (Walk *walk)
+drag (gpointer data)
 {
+  Walk *walk = data;
   int from = random_x (walk), by = random_x (walk) - from;
 
   g_signal_emit_by_name (walk->drag, "drag-begin", (double) from, 40.0);
@@ -116,20 +106,25 @@ drag (Walk *walk)
 }
 
 static void
-zoom (Walk *walk)
+zoom (gpointer data)
 {
+  Walk *walk = data;
+
   lap_score_zoom (walk->context, g_test_rand_double_range (0.1, 20), random_x (walk));
 }
 
 static void
-scroll (Walk *walk)
+scroll (gpointer data)
 {
+  Walk *walk = data;
+
   lap_score_scroll_by (walk->context, g_test_rand_int_range (-900, 900));
 }
 
 static void
-fold (Walk *walk)
+fold (gpointer data)
 {
+  Walk *walk = data;
   guint n = walk->context->pieces->len;
 
   if (n > 0) {
@@ -139,27 +134,10 @@ fold (Walk *walk)
   }
 }
 
-typedef struct {
-  guint       share; /* of 100 */
-  const char *name;
-  void      (*go) (Walk *walk);
-} Step;
-
-static const Step steps[] = {
+static const WalksStep steps[] = {
   { 50, "press", press }, { 18, "click", click }, { 14, "drag", drag }, { 7, "zoom", zoom }, { 7, "scroll", scroll },
   { 4, "fold", fold },
 };
-
-static void
-take (Walk *walk, const Step *some)
-{
-  guint left = g_test_rand_int_range (0, 100);
-
-  while (left >= some->share)
-    left -= (some++)->share;
-  g_test_message ("%s", some->name);
-  some->go (walk);
-}
 
 static void
 show_sides (Walk *walk, gboolean shown)
@@ -180,7 +158,7 @@ test_walk (void)
   for (guint i = 0; i < n; i++) {
     if (i % STEPS_A_SIDE == 0)
       show_sides (&walk, i / STEPS_A_SIDE % 2 == 0);
-    take (&walk, steps);
+    walks_take (steps, &walk);
     walks_assert_boxes (walk.window);
     walks_assert_placed (walk.window, FALSE);
     if (i % STEPS_A_FRAME == 0) {

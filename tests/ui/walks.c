@@ -4,6 +4,17 @@
 #include "place/plans.h"
 
 void
+walks_take (const WalksStep *steps, gpointer walk)
+{
+  guint left = g_test_rand_int_range (0, 100);
+
+  while (left >= steps->share)
+    left -= (steps++)->share;
+  g_test_message ("%s", steps->name);
+  steps->go (walk);
+}
+
+void
 walks_assert_boxes (LapWindow *window)
 {
   const LapScore *score = lap_window_context (window)->score;

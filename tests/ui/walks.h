@@ -8,6 +8,16 @@
 
 G_BEGIN_DECLS
 
+/* What a walk may do next, and how often. */
+typedef struct {
+  guint       share; /* of 100, which all of a table make together */
+  const char *name;
+  void      (*go) (gpointer walk);
+} WalksStep;
+
+/* Takes one of @steps for @walk. */
+void       walks_take          (const WalksStep *steps,
+                                gpointer         walk);
 /* A session with every kind of box: work and rest, talk, a pause, gaps between rounds and at one's own pace. */
 LapWindow *walks_window        (void);
 /* The boxes of the score are those of a timeline made anew. */

@@ -109,29 +109,15 @@ assert_at (Fixture *f, const char *id, int day, int start, int minutes, const ch
 }
 
 static GtkGesture *
-gesture_of (GtkWidget *widget, GType type)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
-
-  for (guint i = 0; i < g_list_model_get_n_items (controllers); i++) {
-    g_autoptr (GObject) item = g_list_model_get_item (controllers, i);
-
-    if (G_OBJECT_TYPE (item) == type)
-      return GTK_GESTURE (item);
-  }
-  g_assert_not_reached ();
-}
-
-static GtkGesture *
 drag_of (GtkWidget *widget)
 {
-  return gesture_of (widget, GTK_TYPE_GESTURE_DRAG);
+  return windows_controller (widget, GTK_TYPE_GESTURE_DRAG);
 }
 
 static GtkGesture *
 swipe_of (GtkWidget *widget)
 {
-  return gesture_of (widget, GTK_TYPE_GESTURE_SWIPE);
+  return windows_controller (widget, GTK_TYPE_GESTURE_SWIPE);
 }
 
 /* Where a minute of a line is, at the height of bars. */
@@ -637,7 +623,7 @@ test_preview (void)
 static void
 double_click (Fixture *f, graphene_point_t at)
 {
-  GtkGesture *click = gesture_of (strip_of (f), GTK_TYPE_GESTURE_CLICK);
+  GtkGesture *click = windows_controller (strip_of (f), GTK_TYPE_GESTURE_CLICK);
 
   for (int n = 1; n <= 2; n++) {
     g_signal_emit_by_name (click, "pressed", n, (double) at.x, (double) at.y);

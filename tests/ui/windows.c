@@ -106,8 +106,8 @@ windows_blocks (LapWindow *window)
   return lap_score_view_blocks (lap_window_score (window));
 }
 
-static gpointer
-controller (GtkWidget *widget, GType type)
+gpointer
+windows_controller (GtkWidget *widget, GType type)
 {
   g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
 
@@ -123,7 +123,7 @@ controller (GtkWidget *widget, GType type)
 void
 windows_click (GtkWidget *widget, double x, double y)
 {
-  GtkGesture *click = controller (widget, GTK_TYPE_GESTURE_CLICK);
+  GtkGesture *click = windows_controller (widget, GTK_TYPE_GESTURE_CLICK);
 
   g_signal_emit_by_name (click, "pressed", 1, x, y);
   g_signal_emit_by_name (click, "released", 1, x, y);

@@ -34,6 +34,9 @@ void           windows_click   (GtkWidget       *widget,
 /* Presses it where the middle of @box is. */
 void           windows_click_box (LapWindow     *window,
                                   guint          box);
+/* The first controller of @type that @widget has. Transfer none. */
+gpointer       windows_controller (GtkWidget      *widget,
+                                  GType           type);
 /* Sends @keys, an accelerator such as "<Control>z", to the controllers of @widget and above. FALSE when nobody took
  * it. */
 gboolean       windows_press   (GtkWidget       *widget,

@@ -50,6 +50,12 @@ gather_always (LapWeekPlan *plan)
     add_event (plan, lap_occurrence_nth (found, i), LAP_WEEK_MINUTES, FALSE);
 }
 
+LapDay
+lap_week_plan_day (const LapWeekPlan *plan, int number)
+{
+  return lap_day_nth (plan->date != 0 ? lap_date_day (plan->date) : LAP_DAY_MON, number);
+}
+
 LapWeekPlan *
 lap_week_plan_new (LapWeek *week, int date, LapAttachments *attachments)
 {
@@ -57,7 +63,7 @@ lap_week_plan_new (LapWeek *week, int date, LapAttachments *attachments)
   guint n = lap_list_n (week->classes);
 
   plan->week = g_object_ref (week);
-  plan->date = date != 0 ? lap_date_monday (date) : 0;
+  plan->date = date;
   plan->attachments = attachments != NULL ? lap_attachments_ref (attachments) : NULL;
   plan->events = g_array_new (FALSE, FALSE, sizeof (LapWeekEvent));
   plan->facts = g_new (LapClassFacts, n + 1);

@@ -20,7 +20,7 @@ typedef struct {
   LapRoom      *room;   /* NULL = none */
   LapCoach     *coach;
   int           begin, end; /* minutes that pass from midnight before the Monday; below 0 on the days before */
-  int           number; /* of its day: 0 = the Monday, -1 the day before */
+  int           number; /* of its day: 0 = the first of the week, -1 the day before */
   gboolean      inside; /* of the week itself */
 } LapWeekEvent;
 
@@ -37,6 +37,9 @@ struct _LapWeekPlan {
 LapWeekPlan *lap_week_plan_new  (LapWeek        *week,
                                  int             date,
                                  LapAttachments *attachments);
+/* The day of the week that is @number days behind the first of @plan. */
+LapDay       lap_week_plan_day  (const LapWeekPlan *plan,
+                                 int             number);
 void         lap_week_plan_free (LapWeekPlan    *plan);
 
 #define LAP_EVENT(cx, i) (&g_array_index ((cx)->plan->events, LapWeekEvent, (i)))

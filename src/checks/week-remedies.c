@@ -33,7 +33,7 @@ begin_of (const Idea *idea)
 static gboolean
 is_open (const LapCheckup *cx, const Idea *idea)
 {
-  LapDay day = (idea->number + LAP_N_DAYS) % LAP_N_DAYS;
+  LapDay day = lap_week_plan_day (cx->plan, idea->number);
   LapSpan span;
 
   return idea->start >= 0 && lap_week_open (cx->plan->week, day, &span) && idea->start >= span.start &&
@@ -44,7 +44,7 @@ is_open (const LapCheckup *cx, const Idea *idea)
 static gboolean
 coach_may (const LapCheckup *cx, const Idea *idea)
 {
-  LapDay day = (idea->number + LAP_N_DAYS) % LAP_N_DAYS;
+  LapDay day = lap_week_plan_day (cx->plan, idea->number);
 
   return idea->coach == NULL ||
          (lap_coach_can (idea->coach, idea->c->kind) &&
@@ -77,7 +77,7 @@ static LapEdits *
 edits_of (const LapCheckup *cx, const Idea *idea)
 {
   LapWeekPlan *plan = cx->plan;
-  LapPlace place = { (idea->number + LAP_N_DAYS) % LAP_N_DAYS, idea->start, idea->room != NULL ? idea->room->id : NULL,
+  LapPlace place = { lap_week_plan_day (plan, idea->number), idea->start, idea->room != NULL ? idea->room->id : NULL,
                      idea->coach != NULL ? idea->coach->id : NULL };
 
   if (plan->date == 0 || idea->event == NULL)
@@ -212,7 +212,7 @@ lap_remedy_other_day (const LapCheckup *cx, guint index, GPtrArray *remedies)
     if (number == event->number || !fits (cx, &idea))
       continue;
     lap_remedy_add (remedies, g_strdup_printf (_("Hold %1$s on %2$s"), lap_event_title (event),
-                                               lap_words_label (&lap_days, number)), edits_of (cx, &idea));
+                                               lap_words_label (&lap_days, lap_week_plan_day (cx->plan, number))), edits_of (cx, &idea));
   }
 }
 
@@ -235,16 +235,16 @@ first_start (const LapCheckup *cx, const LapClass *c, int number)
 
   if (c->wish_between != NULL)
     return c->wish_between->spans[0].start;
-  if (!lap_week_open (cx->plan->week, number, &span))
+  if (!lap_week_open (cx->plan->week, lap_week_plan_day (cx->plan, number), &span))
     return LAP_DAY_MINUTES;
   return MAX (span.start, 6 * 60);
 }
 
 static gboolean
-wants_day (const LapClass *c, int number)
+wants_day (const LapClass *c, LapDay day)
 {
   return c->wish_days == NULL ||
-         g_strv_contains ((const char * const *) c->wish_days, lap_words_id (&lap_days, number));
+         g_strv_contains ((const char * const *) c->wish_days, lap_words_id (&lap_days, day));
 }
 
 /* The first start of that day, in a room that fits. */
@@ -263,7 +263,7 @@ add_place (const LapCheckup *cx, LapClass *c, int number, GPtrArray *remedies)
         continue;
       time = lap_time_of_day_text (start);
       lap_remedy_add (remedies, g_strdup_printf (_("Hold %1$s on %2$s at %3$s in %4$s"), lap_class_title (c),
-                                                 lap_words_label (&lap_days, number), time,
+                                                 lap_words_label (&lap_days, lap_week_plan_day (cx->plan, number)), time,
                                                  lap_room_title (idea.room)), edits_of (cx, &idea));
       return TRUE;
     }
@@ -276,6 +276,6 @@ lap_remedy_some_place (const LapCheckup *cx, guint index, GPtrArray *remedies)
   LapClass *c = lap_list_nth (cx->plan->week->classes, index);
 
   for (int number = 0; number < LAP_N_DAYS; number++)
-    if (wants_day (c, number))
+    if (wants_day (c, lap_week_plan_day (cx->plan, number)))
       add_place (cx, c, number, remedies);
 }

@@ -186,7 +186,7 @@ run (int argc, char **argv)
 
   if (!lap_cli_options (argc, argv, &lap_command_check, entries, 1, 1, &files))
     return LAP_ERROR_USAGE;
-  date = day != NULL ? lap_date_parse (day) : 0;
+  date = day != NULL ? lap_date_monday (lap_date_parse (day)) : 0;
   if (day != NULL && date == 0) {
     g_printerr ("lapwing check: --week: expected a date, as 2027-01-11\n");
     return LAP_ERROR_USAGE;

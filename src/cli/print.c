@@ -101,7 +101,7 @@ understand_sheet (const Words *words, Wish *wish)
     g_printerr ("lapwing print: --sheet %s: expected one of %s\n", words->sheet, ids);
     return FALSE;
   }
-  wish->date = words->week != NULL ? lap_date_parse (words->week) : 0;
+  wish->date = words->week != NULL ? lap_date_monday (lap_date_parse (words->week)) : 0;
   if (words->week != NULL && wish->date == 0)
     return wrong ("--week", words->week, "a date, as 2027-01-11");
   if (words->week != NULL && wish->week_sheet == NULL)

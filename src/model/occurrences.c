@@ -155,12 +155,12 @@ lap_occurrences_between (const LapWeek *week, int from, int until)
 }
 
 GArray *
-lap_occurrences_new (const LapWeek *week, int date)
+lap_occurrences_new (const LapWeek *week, int from)
 {
   GArray *found;
 
-  if (date != 0)
-    return lap_occurrences_between (week, lap_date_monday (date), lap_date_monday (date) + LAP_N_DAYS - 1);
+  if (from != 0)
+    return lap_occurrences_between (week, from, from + LAP_N_DAYS - 1);
   found = g_array_new (FALSE, FALSE, sizeof (LapOccurrence));
   for (guint i = 0; i < lap_list_n (week->classes); i++) {
     LapClass *c = lap_list_nth (week->classes, i);

@@ -31,10 +31,10 @@ typedef struct {
   const char   *room, *coach; /* ids; NULL = none */
 } LapOccurrence;
 
-/* Of LapOccurrence, sorted by begin and then as the file lists the classes. The week that @date lies in; the week as
- * it always is for 0. */
+/* Of LapOccurrence, sorted by begin and then as the file lists the classes. The seven days from the date @from on; the
+ * week as it always is for 0. */
 GArray *lap_occurrences_new     (const LapWeek *week,
-                                 int            date);
+                                 int            from);
 /* From the date @from to the date @until, both in it. */
 GArray *lap_occurrences_between (const LapWeek *week,
                                  int            from,

@@ -129,9 +129,27 @@ lap_date_day (int date)
 }
 
 int
+lap_date_week (int date, LapDay first)
+{
+  return date - lap_day_place (first, lap_date_day (date));
+}
+
+int
 lap_date_monday (int date)
 {
-  return date - lap_date_day (date);
+  return date != 0 ? lap_date_week (date, LAP_DAY_MON) : 0;
+}
+
+LapDay
+lap_day_nth (LapDay first, int n)
+{
+  return ((int) first + n % LAP_N_DAYS + LAP_N_DAYS) % LAP_N_DAYS;
+}
+
+int
+lap_day_place (LapDay first, LapDay day)
+{
+  return (day + LAP_N_DAYS - first) % LAP_N_DAYS;
 }
 
 /* Kinds */

@@ -50,8 +50,16 @@ char     *lap_date_text      (int             date);
 /* The day of "2027-01-11", or 0. */
 int       lap_date_parse     (const char     *text);
 LapDay    lap_date_day       (int             date);
-/* The Monday of the week that @date lies in. */
+/* The first date of the week that @date lies in, where weeks begin with @first. */
+int       lap_date_week      (int             date,
+                              LapDay          first);
+/* The same where they begin with a Monday, as in ISO 8601: for what is the same everywhere. 0 for 0. */
 int       lap_date_monday    (int             date);
+/* The day that is @n days behind @first, or before it; and how far behind @first @day is in its week, 0 to 6. */
+LapDay    lap_day_nth        (LapDay          first,
+                              int             n);
+int       lap_day_place      (LapDay          first,
+                              LapDay          day);
 
 extern const LapKind lap_kind_time;  /* int, minutes below 24:00; -1 = absent */
 extern const LapKind lap_kind_date;  /* int; 0 = absent */

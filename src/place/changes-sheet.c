@@ -22,7 +22,7 @@ typedef struct {
 typedef struct {
   const LapWeek    *week;
   const LapMeasure *measure;
-  int               monday; /* 0 = no date */
+  int               from; /* 0 = no date */
   double            width, height, margin, unit, inner, top, bottom;
   double            cap;
   GPtrArray        *changes; /* Change */
@@ -122,9 +122,9 @@ what_text (const Sheet *s, const LapOccurrence *o)
 static void
 read_changes (Sheet *s)
 {
-  g_autoptr (GArray) all = lap_occurrences_new (s->week, s->monday);
+  g_autoptr (GArray) all = lap_occurrences_new (s->week, s->from);
 
-  for (int date = s->monday; s->monday != 0 && date < s->monday + LAP_N_DAYS; date++) {
+  for (int date = s->from; s->from != 0 && date < s->from + LAP_N_DAYS; date++) {
     if (lap_week_is_closed (s->week, date))
       add_change (s, date, _("Closed"), _("No classes on this day."), TRUE);
     for (guint i = 0; i < all->len; i++) {
@@ -174,8 +174,8 @@ lay_change (const Sheet *s, const Change *change, LapPage *page, double y)
 static double
 lay_head (const Sheet *s, LapPage *page)
 {
-  g_autofree char *from = s->monday != 0 ? lap_date_text (s->monday) : g_strdup ("");
-  g_autofree char *until = s->monday != 0 ? lap_date_text (s->monday + LAP_DAY_SUN) : g_strdup ("");
+  g_autofree char *from = s->from != 0 ? lap_date_text (s->from) : g_strdup ("");
+  g_autofree char *until = s->from != 0 ? lap_date_text (s->from + LAP_DAY_SUN) : g_strdup ("");
   g_autofree char *text = g_strdup_printf (_("Changes from %s to %s"), from, until);
   g_autoptr (LapWrap) title = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY, s->week->title);
   g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_STRONG, text);
@@ -259,7 +259,7 @@ lap_changes_sheet_build (const LapWeekSubject *subject, const LapSheetOptions *o
   LapPages *pages = lap_pages_new (subject->week->title, NULL, catalogue);
   Sheet s = { .week = subject->week, .measure = measure, .changes = changes };
 
-  s.monday = subject->date != 0 ? lap_date_monday (subject->date) : 0;
+  s.from = subject->date;
   lap_paper_size (options, &s.width, &s.height);
   s.unit = MIN (s.width, s.height) / 210;
   s.margin = 14 * s.unit;

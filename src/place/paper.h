@@ -6,6 +6,7 @@
 #pragma once
 
 #include "base/words.h"
+#include "model/when.h"
 
 G_BEGIN_DECLS
 
@@ -39,6 +40,7 @@ typedef struct {
   LapHide      hide;
   gboolean     body;      /* poster: the regions each exercise works, on a body from the front and from the back */
   gboolean     unfolded;  /* running order: each round in rows of its own, in order of time */
+  LapDay       first_day; /* week: what it begins with, where it has no dates */
   gboolean     by_room;   /* week: a page for each room */
   guint        cards;     /* on a sheet of station cards: 1, 2 or 4; 0 = as suits the paper */
   double       distance;  /* poster: metres from which each name is read; 0 = 3 m for A3 and in proportion */

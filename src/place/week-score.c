@@ -158,12 +158,13 @@ make_rows (LapWeekScore *self, int date)
   GArray *rows = g_array_new (FALSE, FALSE, sizeof (LapWeekRow));
   gboolean rest = needs_rest (self);
 
-  for (int day = 0; day < LAP_N_DAYS; day++) {
+  for (int i = 0; i < LAP_N_DAYS; i++) {
+    const int day = lap_day_nth (self->look.first, i);
     LapWeekBand *band = &self->bands[self->n_bands];
 
     if (self->look.day >= 0 && self->look.day != day)
       continue;
-    *band = (LapWeekBand) { .day = day, .date = date != 0 ? lap_date_monday (date) + day : 0, .first_row = rows->len };
+    *band = (LapWeekBand) { .day = day, .date = date != 0 ? date + i : 0, .first_row = rows->len };
     add_rows (self, rows, self->n_bands++, rest);
     band->n_rows = rows->len - band->first_row;
   }
@@ -381,6 +382,8 @@ lap_week_score_new (LapWeek *week, int date, const LapWeekLook *look, const LapC
   self->occurrences = lap_occurrences_new (week, date);
   self->clashes = g_array_new (FALSE, FALSE, sizeof (LapWeekClash));
   self->look = *look;
+  if (date != 0)
+    self->look.first = lap_date_day (date);
   self->crest = lround (look->line * CREST);
   self->bar = lround (look->line * BAR);
   self->cell = self->crest + self->bar + lround (look->line * ((look->detailed ? 2 : 1) + PAD));

@@ -22,6 +22,7 @@ G_BEGIN_DECLS
 /* Which classes are there, and in what letters. A set of ids that is NULL holds all. */
 typedef struct {
   gboolean          by_coach; /* lines are coaches, not rooms */
+  LapDay            first;    /* day of the week; of one with dates that of its first date */
   int               day;      /* the only one; -1 = all */
   GHashTable       *rooms, *coaches, *kinds;
   const LapMeasure *measure;
@@ -85,7 +86,7 @@ typedef struct {
 
 #define LAP_NO_WEEK_BOX G_MAXUINT
 
-/* Of the week that @date lies in, or the week as it always is for 0. @checkup and @attachments may be NULL. It points
+/* Of the seven days from @date on, or the week as it always is for 0. @checkup and @attachments may be NULL. It points
  * into @week, whose next edit outdates it. */
 LapWeekScore *lap_week_score_new      (LapWeek           *week,
                                        int                date,

@@ -37,7 +37,7 @@ static const struct {
   { 2, FALSE, FALSE, TRUE, 0.82 },
 };
 
-/* The days of each band, Monday first. */
+/* How many days each band has. */
 static const guint days_in[MOST_BANDS][MOST_BANDS] = { { 7 }, { 4, 3 } };
 
 /* Columns of the same width beside each other, where one page isn't enough, in turn. */
@@ -54,8 +54,9 @@ typedef struct {
   const LapWeek    *week;
   LapAttachments   *attachments;
   const LapMeasure *measure;
-  int               monday; /* 0 = in every week */
-  const LapRoom    *room;   /* whose page it is; NULL = all of them */
+  int               from;  /* its first date; 0 = in every week */
+  LapDay            first; /* its first day */
+  const LapRoom    *room;  /* whose page it is; NULL = all of them */
   double            width, height, margin, unit;
   double            top, bottom;  /* of the days, mm */
   double            least, most;  /* capitals, mm */
@@ -126,6 +127,13 @@ spread (Band *band, double room)
     band->widths[k] = MAX (band->widths[k], low);
 }
 
+/* What is alike: the other days of the week have less. */
+static gboolean
+is_weekday (const Sheet *s, guint nth)
+{
+  return lap_day_nth (s->first, nth) < WEEKEND;
+}
+
 /* Whether the days from @first on go in @band; sets the widths of their columns. */
 static gboolean
 fits_band (const Sheet *s, guint first, gboolean alike, Band *band)
@@ -134,7 +142,7 @@ fits_band (const Sheet *s, guint first, gboolean alike, Band *band)
   guint weekdays = 0;
 
   for (guint i = 0; i < band->n; i++) {
-    gboolean later = alike && first + i < WEEKEND;
+    gboolean later = alike && is_weekday (s, first + i);
 
     weekdays += later;
     band->widths[i] = later ? 0 : needed_width (s, s->days[first + i], room, height);
@@ -143,7 +151,9 @@ fits_band (const Sheet *s, guint first, gboolean alike, Band *band)
   same = weekdays > 0 ? (room - sum) / weekdays : 0;
   if (sum > room)
     return FALSE;
-  for (guint i = 0; alike && i < band->n && first + i < WEEKEND; i++) {
+  for (guint i = 0; alike && i < band->n; i++) {
+    if (!is_weekday (s, first + i))
+      continue;
     if (!has_room (s, s->days[first + i], same, height))
       return FALSE;
     band->widths[i] = same;
@@ -333,7 +343,7 @@ static double
 lay_head (const Sheet *s, LapPage *page)
 {
   double inner = s->width - 2 * s->margin, y = s->margin, u = s->unit;
-  g_autofree char *weekly = lap_week_words_when (s->week, s->monday);
+  g_autofree char *weekly = lap_week_words_when (s->week, s->from);
   g_autofree char *when = s->room != NULL ? g_strdup_printf ("%s\xc2\xa0· %s", s->week->title, weekly) : g_strdup (weekly);
   g_autoptr (LapWrap) title = lap_wrap_new (s->measure, LAP_WEIGHT_HEAVY,
                                             s->room != NULL ? lap_room_title (s->room) : s->week->title);
@@ -404,12 +414,12 @@ lay_foot (const Sheet *s, LapPage *page, double y)
 static void
 read_days (Sheet *s)
 {
-  g_autoptr (GArray) all = lap_occurrences_new (s->week, s->monday);
+  g_autoptr (GArray) all = lap_occurrences_new (s->week, s->from);
   LapWeekSubject subject = { s->week, 0, s->attachments };
 
   for (int i = 0; i < LAP_N_DAYS; i++) {
-    subject.date = s->monday != 0 ? s->monday + i : 0;
-    s->days[i] = lap_week_column_new (s->measure, &subject, s->room, i, all);
+    subject.date = s->from != 0 ? s->from + i : 0;
+    s->days[i] = lap_week_column_new (s->measure, &subject, s->room, lap_day_nth (s->first, i), all);
   }
 }
 
@@ -421,7 +431,7 @@ put_band (const Sheet *s, const Band *band, guint i, double y, LapPages *pages, 
 
   for (guint k = 0; k < band->n && i < LAP_N_DAYS; k++) {
     if (lap_week_column_is_new (s->days[i]))
-      lap_pages_outline (pages, s->room != NULL, lap_words_label (&lap_days, i), y);
+      lap_pages_outline (pages, s->room != NULL, lap_words_label (&lap_days, lap_day_nth (s->first, i)), y);
     lap_week_column_put (s->days[i], &s->look, page, x, y, band->widths[k], y + band->bottom - band->top);
     x += band->widths[k] + column_gap (s);
     i += lap_week_column_is_done (s->days[i]);
@@ -463,7 +473,8 @@ sheet_new (const LapWeekSubject *subject, const LapRoom *room, const LapSheetOpt
   s->attachments = subject->attachments;
   s->room = room;
   s->measure = measure;
-  s->monday = subject->date != 0 ? lap_date_monday (subject->date) : 0;
+  s->from = subject->date;
+  s->first = subject->date != 0 ? lap_date_day (subject->date) : options->first_day;
   lap_paper_size (options, &s->width, &s->height);
   s->unit = MIN (s->width, s->height) / 297;
   s->margin = 10 * s->unit;

@@ -16,7 +16,7 @@ char       *lap_week_words_about (const LapWeek       *week,
                                   const LapOccurrence *occurrence,
                                   gboolean             brief);
 
-/* The dates of the week that begins on @monday; with 0 from when until when the classes are each week. Free with
+/* The dates of the week that begins on @from; with 0 from when until when the classes are each week. Free with
  * g_free(). */
 char       *lap_week_words_when  (const LapWeek       *week,
                                   int                  monday);

@@ -14,7 +14,7 @@ static const char *const states[] = { "held", "cancelled", "closed", "moved" };
 static gboolean
 find_date (const LapPublication *what, int *date, GError **error)
 {
-  *date = what->from != NULL ? lap_date_parse (what->from) : 0;
+  *date = what->from != NULL ? lap_date_monday (lap_date_parse (what->from)) : 0;
   if (what->from == NULL || *date != 0)
     return TRUE;
   g_set_error (error, LAP_ERROR, LAP_ERROR_USAGE, _("%s: expected a date, as 2027-01-11"), what->from);

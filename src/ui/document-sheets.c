@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/document-sheets.h"
 
+#include "base/customs.h"
 #include "sheets/week-sheets.h"
 #include "ui/week-dates.h"
 
@@ -36,7 +37,7 @@ week_sheet (LapDocument *document, const LapSheet *sheet, LapWeekSubject *subjec
   *subject = (LapWeekSubject) { lap_document_week (document), lap_document_date (document),
                                 lap_document_attachments (document) };
   if (row != NULL && row->dated && subject->date == 0)
-    subject->date = lap_today ();
+    subject->date = lap_date_week (lap_today (), lap_customs ().first_day);
   return row;
 }
 
@@ -45,8 +46,10 @@ lap_document_pages (LapDocument *document, const LapSheet *sheet, const LapSheet
 {
   LapWeekSubject subject;
   const LapWeekSheet *row = week_sheet (document, sheet, &subject);
+  LapSheetOptions here = *options;
 
-  return row != NULL ? lap_week_sheet_pages (row, &subject, options)
+  here.first_day = lap_customs ().first_day;
+  return row != NULL ? lap_week_sheet_pages (row, &subject, &here)
                      : lap_sheet_build (sheet, lap_document_timeline (document), options);
 }
 
@@ -56,6 +59,8 @@ lap_document_larger (LapDocument *document, const LapSheet *sheet, const LapShee
 {
   LapWeekSubject subject;
   const LapWeekSheet *row = week_sheet (document, sheet, &subject);
+  LapSheetOptions here = *options;
 
-  return row != NULL && lap_week_sheet_larger (row, &subject, options, larger);
+  here.first_day = lap_customs ().first_day;
+  return row != NULL && lap_week_sheet_larger (row, &subject, &here, larger);
 }

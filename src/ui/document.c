@@ -6,6 +6,7 @@
  */
 #include "ui/document.h"
 
+#include "base/customs.h"
 #include "base/error.h"
 #include "edit/become.h"
 #include "store/documents.h"
@@ -352,11 +353,11 @@ lap_document_date (LapDocument *self)
 void
 lap_document_set_date (LapDocument *self, int date)
 {
-  int monday = date != 0 ? lap_date_monday (date) : 0;
+  int first = date != 0 ? lap_date_week (date, lap_customs ().first_day) : 0;
 
-  if (monday == self->date)
+  if (first == self->date)
     return;
-  self->date = monday;
+  self->date = first;
   compute_again (self);
 }
 

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/fields.h"
 
+#include "base/customs.h"
+#include "model/when.h"
 #include "ui/field-row.h"
 #include "ui/field-text.h"
 #include "ui/week-choices.h"
@@ -377,8 +379,11 @@ set_row (LapFields *self, const LapFieldSpec *spec, const LapWords *words)
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _(spec->title));
   if (spec->hint != NULL)
     adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (row), _(spec->hint));
-  for (guint i = 0; i < words->n; i++)
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, lap_words_label (words, i), NULL, i));
+  for (guint i = 0; i < words->n; i++) {
+    guint word = words == &lap_days ? lap_day_nth (lap_customs ().first_day, i) : i;
+
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, lap_words_label (words, word), NULL, word));
+  }
   return row;
 }
 

@@ -1,7 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/library-row.h"
 
+#include "base/customs.h"
 #include "base/seconds.h"
+#include "model/when.h"
 #include "ui/profile.h"
 
 #include <glib/gi18n-lib.h>
@@ -142,14 +144,26 @@ where_told (const char *path, const char *folder)
   return g_filename_display_name (n > 0 && g_str_has_prefix (in, folder) && in[n] == G_DIR_SEPARATOR ? in + n + 1 : in);
 }
 
+/* Of a week a column for each day, which the index has from Monday on. */
+static char *
+shape_of (const LapIndexFacts *facts)
+{
+  const char *shape = facts->shape != NULL ? facts->shape : "";
+  const guint first = lap_customs ().first_day;
+
+  if (facts->kind != LAP_INDEX_WEEK || strlen (shape) != LAP_N_DAYS)
+    return g_strdup (shape);
+  return g_strdup_printf ("%s%.*s", shape + first, (int) first, shape);
+}
+
 void
 lap_library_row_show (LapLibraryRow *self, LapIndexEntry *entry, const char *folder)
 {
   g_autoptr (GDateTime) now = g_date_time_new_now_local ();
   g_autofree char *told = lap_library_told (entry, now), *where = where_told (entry->path, folder);
-  g_autofree char *path = g_filename_display_name (entry->path);
+  g_autofree char *path = g_filename_display_name (entry->path), *shape = shape_of (&entry->facts);
 
-  lap_profile_set_shape (LAP_PROFILE (self->profile), entry->facts.shape);
+  lap_profile_set_shape (LAP_PROFILE (self->profile), shape);
   gtk_label_set_text (GTK_LABEL (self->title), entry->facts.title);
   gtk_label_set_text (GTK_LABEL (self->told), told);
   gtk_label_set_text (GTK_LABEL (self->where), where != NULL ? where : "");

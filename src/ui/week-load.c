@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-load.h"
 
+#include "base/customs.h"
 #include "ui/column.h"
 #include "ui/palette.h"
 #include "ui/score/paint.h"
@@ -80,10 +81,11 @@ static void
 draw_heads (LapLoadChart *self, GtkSnapshot *snapshot, cairo_t *cr, const Sizes *sizes)
 {
   draw_text (self, snapshot, sizes, _("Hardest class"), LAP_COLOUR_INK2, 0, sizes->row, sizes->names, FALSE);
-  for (guint day = 0; day < LAP_N_DAYS; day++) {
+  for (guint i = 0; i < LAP_N_DAYS; i++) {
+    LapDay day = lap_day_nth (lap_customs ().first_day, i);
     g_autofree char *name = lap_short_day_text (day);
     g_autofree char *letter = g_utf8_substring (name, 0, 1);
-    int x = sizes->names + GAP + day * sizes->day;
+    int x = sizes->names + GAP + i * sizes->day;
 
     draw_text (self, snapshot, sizes, letter, LAP_COLOUR_INK2, x, 0, sizes->day, TRUE);
     lap_week_crests_draw (cr, self->load.strain[day], at (sizes, x + 2, 0), sizes->row * 1.8,
@@ -119,9 +121,12 @@ lap_load_chart_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     int y = (HEADS + i) * sizes.row;
 
     draw_text (self, snapshot, &sizes, lap_words_label (&lap_regions, i), LAP_COLOUR_INK, 0, y, sizes.names, FALSE);
-    for (guint day = 0; day < LAP_N_DAYS; day++)
-      draw_bar (cr, &sizes, sizes.names + GAP + day * sizes.day, y, self->load.hard[i][day], self->load.some[i][day],
+    for (guint nth = 0; nth < LAP_N_DAYS; nth++) {
+      LapDay day = lap_day_nth (lap_customs ().first_day, nth);
+
+      draw_bar (cr, &sizes, sizes.names + GAP + nth * sizes.day, y, self->load.hard[i][day], self->load.some[i][day],
                 MAX (self->load.most, 1));
+    }
   }
   cairo_destroy (cr);
 }
@@ -173,7 +178,8 @@ words_of (const LapWeekLoad *load)
   for (guint i = 0; i < LAP_N_REGIONS; i++) {
     gboolean any = FALSE;
 
-    for (guint day = 0; day < LAP_N_DAYS; day++) {
+    for (guint nth = 0; nth < LAP_N_DAYS; nth++) {
+      LapDay day = lap_day_nth (lap_customs ().first_day, nth);
       int hard = load->hard[i][day], all = hard + load->some[i][day];
 
       if (all == 0)

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-properties.h"
 
+#include "base/customs.h"
 #include "edit/week-verbs.h"
 #include "ui/date-button.h"
 #include "ui/fields.h"
@@ -67,6 +68,18 @@ static const LapFieldSpec coach_rows[] = {
   { "free-sun", N_("Free on Sunday") },
 };
 
+/* Where Monday is in the tables. */
+#define OPEN_MONDAY 4
+#define FREE_MONDAY 3
+
+/* The row that comes at place @i where that of Monday is @monday: those of the days come in the order that days have
+ * here. */
+static guint
+in_order (guint monday, guint i)
+{
+  return i < monday || i >= monday + LAP_N_DAYS ? i : monday + lap_day_nth (lap_customs ().first_day, i - monday);
+}
+
 static const struct {
   const char         *title, *hint, *add, *name; /* name of a new one */
   const LapFieldSpec *rows;
@@ -108,7 +121,7 @@ expanded_cb (GtkWidget *row, GParamSpec *pspec, LapWeekProperties *self)
   fields = lap_fields_new (self->document, G_OBJECT_TYPE (object));
   g_ptr_array_add (self->opened, fields);
   for (guint i = 0; i < kinds[kind].n; i++)
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), lap_fields_row (fields, &kinds[kind].rows[i]));
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), lap_fields_row (fields, &kinds[kind].rows[kind == COACHES ? in_order (FREE_MONDAY, i) : i]));
   lap_fields_show (fields, one);
 }
 
@@ -213,7 +226,7 @@ add_week_page (LapWeekProperties *self)
       adw_preferences_group_set_description (group, week_rows[i].hint != NULL ? _(week_rows[i].hint) : NULL);
       adw_preferences_page_add (page, group);
     }
-    adw_preferences_group_add (group, lap_fields_row (self->fields, &week_rows[i].spec));
+    adw_preferences_group_add (group, lap_fields_row (self->fields, &week_rows[in_order (OPEN_MONDAY, i)].spec));
   }
   g_ptr_array_add (week, lap_document_week (self->document));
   lap_fields_show (self->fields, week);

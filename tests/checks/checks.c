@@ -223,7 +223,7 @@ week_clear (Week *w)
 static LapCheckup *
 check_week (const Week *w)
 {
-  return lap_checkup_new_week (w->week, w->week->from, w->attachments);
+  return lap_checkup_new_week (w->week, lap_date_monday (w->week->from), w->attachments);
 }
 
 static void

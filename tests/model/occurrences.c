@@ -34,7 +34,7 @@ read_text (const char *text)
 static void
 assert_found (LapWeek *week, const char *date, const char *wanted)
 {
-  g_autoptr (GArray) found = lap_occurrences_new (week, date != NULL ? lap_date_parse (date) : 0);
+  g_autoptr (GArray) found = lap_occurrences_new (week, date != NULL ? lap_date_monday (lap_date_parse (date)) : 0);
   g_autoptr (GString) said = g_string_new (NULL);
 
   for (guint i = 0; i < found->len; i++) {

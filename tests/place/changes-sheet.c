@@ -34,7 +34,8 @@ shown (const char *date, LapPaper paper)
   LapSheetOptions options = { .paper = paper };
 
   g_assert_no_error (error);
-  pages = lap_changes_sheet_build (&(LapWeekSubject) { week, lap_date_parse (date) }, &options, face_measure ());
+  pages = lap_changes_sheet_build (&(LapWeekSubject) { week, lap_date_monday (lap_date_parse (date)) }, &options,
+                                   face_measure ());
   face_check_pages (pages);
   return face_text (pages);
 }

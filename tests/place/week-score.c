@@ -46,7 +46,7 @@ static LapWeekScore *
 score_of (const char *text, const char *date, const LapWeekLook *look)
 {
   g_autoptr (LapWeek) week = read_text (text);
-  int day = date != NULL ? lap_date_parse (date) : 0;
+  int day = date != NULL ? lap_date_monday (lap_date_parse (date)) : 0;
   g_autoptr (LapCheckup) checkup = lap_checkup_new_week (week, day, NULL);
 
   return lap_week_score_new (week, day, look, checkup, NULL);

@@ -32,8 +32,8 @@ build (const char *text, const char *date, LapPaper paper, gboolean landscape)
 {
   g_autoptr (LapWeek) week = read_text (text);
   LapSheetOptions options = { .paper = paper, .landscape = landscape };
-  LapPages *pages = lap_week_sheet_build (&(LapWeekSubject) { week, date != NULL ? lap_date_parse (date) : 0 }, &options,
-                                          face_measure ());
+  LapPages *pages = lap_week_sheet_build (&(LapWeekSubject) { week, date != NULL ? lap_date_monday (lap_date_parse (date)) : 0 },
+                                          &options, face_measure ());
 
   face_check_pages (pages);
   return pages;

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/drag.h"
 
+#include "base/customs.h"
 #include "ui/week/moves.h"
 #include "ui/week/words.h"
 
@@ -142,6 +143,7 @@ static gboolean
 places_of (Drag *drag, GPtrArray *classes, LapPlace *places)
 {
   LapPlace now = lap_week_place_now (drag->scene, pressed_class (drag));
+  const LapDay first = lap_customs ().first_day;
   gboolean one_line = TRUE;
 
   for (guint i = 0; i < classes->len; i++) {
@@ -159,14 +161,13 @@ places_of (Drag *drag, GPtrArray *classes, LapPlace *places)
       }
       continue;
     }
-    places[i].day += drag->place.day - now.day;
+    if (!lap_week_shift_day (&places[i], lap_day_place (first, drag->place.day) - lap_day_place (first, now.day)))
+      return FALSE;
     places[i].start = CLAMP (places[i].start + drag->place.start - now.start, 0, LAP_DAY_MINUTES - c->minutes);
     if (one_line && drag->scene->look.by_coach)
       places[i].coach = drag->place.coach;
     else if (one_line)
       places[i].room = drag->place.room;
-    if (places[i].day < 0 || places[i].day >= LAP_N_DAYS)
-      return FALSE;
   }
   return TRUE;
 }

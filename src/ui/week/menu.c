@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/menu.h"
 
+#include "base/customs.h"
 #include "ui/menus.h"
 
 #include <glib/gi18n-lib.h>
@@ -62,9 +63,12 @@ add_copy_day (GMenu *menu, int day)
   /* Translators: %s is a day of the week; the other day follows in a list. */
   g_autofree char *label = g_strdup_printf (_("Copy all of %s to"), lap_words_label (&lap_days, day));
 
-  for (int i = 0; i < LAP_N_DAYS; i++)
-    if (i != day)
-      add_choice (days, lap_words_label (&lap_days, i), "week.copy-day", lap_words_id (&lap_days, i));
+  for (int i = 0; i < LAP_N_DAYS; i++) {
+    int other = lap_day_nth (lap_customs ().first_day, i);
+
+    if (other != day)
+      add_choice (days, lap_words_label (&lap_days, other), "week.copy-day", lap_words_id (&lap_days, other));
+  }
   g_menu_append_submenu (section, label, G_MENU_MODEL (days));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }

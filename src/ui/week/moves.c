@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/moves.h"
 
+#include "base/customs.h"
+
 #define FROM (6 * 60) /* where a week without hours is looked through for a place */
 #define TO   (22 * 60)
 
@@ -37,7 +39,7 @@ lap_week_move_edits (LapWeekScene *scene, GPtrArray *classes, const LapPlace *pl
     const LapOccurrence *o = date != 0 ? occurrence_of (scene, c) : NULL;
 
     if (o != NULL) {
-      on[dated->len] = (LapPlaceOn) { o->was, lap_date_monday (date) + places[i].day, places[i] };
+      on[dated->len] = (LapPlaceOn) { o->was, date + lap_day_place (lap_date_day (date), places[i].day), places[i] };
       g_ptr_array_add (dated, c);
     } else { /* it has no date: it waits, or no dates are looked at */
       always[others->len] = places[i];
@@ -54,9 +56,11 @@ lap_week_move_edits (LapWeekScene *scene, GPtrArray *classes, const LapPlace *pl
 gboolean
 lap_week_shift_day (LapPlace *place, int by)
 {
-  if (place->day < 0 || place->day + by < 0 || place->day + by >= LAP_N_DAYS)
+  int nth = place->day >= 0 ? lap_day_place (lap_customs ().first_day, place->day) + by : -1;
+
+  if (nth < 0 || nth >= LAP_N_DAYS)
     return FALSE;
-  place->day += by;
+  place->day = lap_day_nth (lap_customs ().first_day, nth);
   return TRUE;
 }
 

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week/scene.h"
 
+#include "base/customs.h"
+
 #include <math.h>
 
 /* px a minute and px of a line of text, below which hours aren't made narrower by themselves; of one day at a time. */
@@ -106,6 +108,7 @@ make_score (LapWeekScene *self, const LapCheckup *checkup)
 {
   LapWeekLook look = self->look;
 
+  look.first = lap_customs ().first_day;
   look.rooms = g_hash_table_size (self->filters[LAP_SIEVE_ROOMS]) > 0 ? self->filters[LAP_SIEVE_ROOMS] : NULL;
   look.coaches = g_hash_table_size (self->filters[LAP_SIEVE_COACHES]) > 0 ? self->filters[LAP_SIEVE_COACHES] : NULL;
   look.kinds = g_hash_table_size (self->filters[LAP_SIEVE_KINDS]) > 0 ? self->filters[LAP_SIEVE_KINDS] : NULL;

@@ -96,9 +96,11 @@ go_day (LapWeekView *view, LapWeekScene *scene, int by)
   guint box = lap_week_scene_box (scene), band;
 
   if (scene->look.day >= 0) {
-    if (scene->look.day + by < 0 || scene->look.day + by >= LAP_N_DAYS)
+    LapPlace day = { .day = scene->look.day };
+
+    if (!lap_week_shift_day (&day, by))
       return FALSE;
-    lap_week_scene_set_day (scene, scene->look.day + by);
+    lap_week_scene_set_day (scene, day.day);
     lap_week_scene_pick (scene, scene->score->n > 0 ? scene->score->boxes[0].c->id : NULL, LAP_PICK_ONLY);
     return TRUE;
   }

@@ -5,6 +5,7 @@
  */
 #include "ui/week/view.h"
 
+#include "base/customs.h"
 #include "place/marks.h"
 #include "ui/menus.h"
 #include "ui/shortcuts.h"
@@ -52,7 +53,7 @@ settle_cb (gpointer data)
   if (narrow && self->scene->look.day < 0) {
     LapClass *c = lap_week_scene_current (self->scene);
 
-    lap_week_scene_set_day (self->scene, c != NULL && c->day >= 0 ? c->day : LAP_DAY_MON);
+    lap_week_scene_set_day (self->scene, c != NULL && c->day >= 0 ? c->day : (int) lap_customs ().first_day);
   } else if (!narrow && self->scene->look.day >= 0)
     lap_week_scene_set_day (self->scene, -1);
   lap_week_scene_set_detailed (self->scene, narrow || lap_week_scene_tall (self->scene) <= height);
@@ -114,12 +115,12 @@ show_day (LapWeekView *self)
 static void
 turn_day (LapWeekView *self, int by)
 {
-  int day = self->scene->look.day + by;
+  LapPlace day = { .day = self->scene->look.day };
 
-  if (self->scene->look.day < 0 || day < 0 || day >= LAP_N_DAYS)
+  if (!lap_week_shift_day (&day, by))
     gtk_widget_error_bell (GTK_WIDGET (self));
   else
-    lap_week_scene_set_day (self->scene, day);
+    lap_week_scene_set_day (self->scene, day.day);
 }
 
 static void

@@ -127,3 +127,16 @@ lap_distance_up_text (double metres)
 {
   return tenths_text (ceil (metres / lap_distance_unit () * 10 - 1e-6));
 }
+
+char *
+lap_area_text (double square_metres)
+{
+  double area = square_metres / (lap_distance_unit () * lap_distance_unit ());
+  int digits = area < 10 && fabs (area - round (area)) >= 0.05 ? 1 : 0;
+
+  if (lap_customs ().feet)
+    /* Translators: an area in square feet; the decimals are %1$d. */
+    return g_strdup_printf (_("%2$.*1$f\xc2\xa0""ft²"), digits, area);
+  /* Translators: an area in square metres; the decimals are %1$d. */
+  return g_strdup_printf (_("%2$.*1$f\xc2\xa0m²"), digits, area);
+}

@@ -31,5 +31,7 @@ char      *lap_distance_text      (double  metres);
 char      *lap_distance_up_text   (double  metres);
 /* Metres in what distances are told in. */
 double     lap_distance_unit      (void);
+/* "37 m²", "398 ft²": to the nearest whole one, below ten to the tenth. */
+char      *lap_area_text          (double  square_metres);
 
 G_END_DECLS

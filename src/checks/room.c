@@ -183,8 +183,12 @@ find_crowded (LapCheckup *cx, const LapCheck *check)
 static char *
 tell_crowded (const LapCheckup *cx, const LapWarning *w)
 {
-  return g_strdup_printf (_("%1$d people at %2$s, half a metre apart and 6 m² for the leader, need %3$.0f m²; there "
-                            "are %4$.0f m²."), cx->session->count, lap_turn_name (cx, w->a), w->x, w->y);
+  g_autofree char *apart = lap_distance_text (0.5), *leader = lap_area_text (6);
+  g_autofree char *needs = lap_area_text (w->x), *space = lap_area_text (w->y);
+
+  /* Translators: people, exercise, distance between them, and areas: of the leader, needed, there. */
+  return g_strdup_printf (_("%1$d people at %2$s, %3$s apart and %4$s for the leader, need %5$s; there are %6$s."),
+                          cx->session->count, lap_turn_name (cx, w->a), apart, leader, needs, space);
 }
 
 static void

@@ -101,9 +101,11 @@ static char *
 tell_over_area (const LapCheckup *cx, const LapWarning *w)
 {
   const LapWeekEvent *event = LAP_EVENT (cx, w->a);
+  g_autofree char *area = lap_area_text (event->room->area);
 
-  return g_strdup_printf (_("%1$s is for %2$d people; %3$s with %4$g m² has room for %5$d."), lap_event_title (event),
-                          event->o.c->places, lap_room_title (event->room), event->room->area, (int) w->x);
+  /* Translators: class, people, room, its floor ("120 m²"), people. */
+  return g_strdup_printf (_("%1$s is for %2$d people; %3$s with %4$s has room for %5$d."), lap_event_title (event),
+                          event->o.c->places, lap_room_title (event->room), area, (int) w->x);
 }
 
 static void
@@ -146,9 +148,11 @@ tell_fresh_air (const LapCheckup *cx, const LapWarning *w)
   const LapWeekEvent *event = LAP_EVENT (cx, w->a);
   int people = event->o.c->places;
   double air = AIR_EACH * people + AIR_A_METRE * event->room->area;
+  g_autofree char *area = lap_area_text (event->room->area);
 
-  return g_strdup_printf (_("%1$s: %2$d people in %3$g m² need %4$.0f litres of fresh air a second, %5$.1f each."),
-                          lap_room_title (event->room), people, event->room->area, air, air / people);
+  /* Translators: room, people, its floor ("120 m²"). */
+  return g_strdup_printf (_("%1$s: %2$d people in %3$s need %4$.0f litres of fresh air a second, %5$.1f each."),
+                          lap_room_title (event->room), people, area, air, air / people);
 }
 
 /* slot-short and session-missing */

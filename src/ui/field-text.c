@@ -24,6 +24,7 @@ typedef struct {
   const char    *hint;
   char        *(*text)  (const GValue *value);
   gboolean     (*parse) (const char *text, GValue *value);
+  const char    *example; /* for the hint, as files spell it; or NULL */
 } Codec;
 
 /* The pieces of "a, b" without space round them; empty ones are left out. */
@@ -373,9 +374,9 @@ parse_steps (const char *text, GValue *value)
 static const Codec codecs[] = {
   { &lap_kind_text, NULL, text_text, parse_text },
   { &lap_kind_texts, NULL, texts_text, parse_texts },
-  { &lap_kind_time, N_("A time, as 18:30"), time_text, parse_time },
-  { &lap_kind_pair, N_("Two times, as 17:00–20:00"), hours_text, parse_pair },
-  { &lap_kind_hours, N_("Hours, as 06:00–12:00, 16:00–20:00"), hours_text, parse_hours },
+  { &lap_kind_time, N_("A time, as %s"), time_text, parse_time, "18:30" },
+  { &lap_kind_pair, N_("Two times, as %s"), hours_text, parse_pair, "17:00–20:00" },
+  { &lap_kind_hours, N_("Hours, as %s"), hours_text, parse_hours, "06:00–12:00, 16:00–20:00" },
   { &lap_kind_date, N_("A date, as 2027-01-11"), date_text, parse_date },
   { &lap_kind_closed.kind, N_("Dates, as 2027-02-09, 2027-02-16–2027-02-20"), closed_text, parse_closed },
   { &lap_kind_reps, N_("Repetitions, as 10 or 8–12"), reps_text, parse_reps },
@@ -413,10 +414,24 @@ lap_field_parse (const LapField *field, const char *text, GValue *value)
   return codec_of (field)->parse (bare, value);
 }
 
+/* The example of @codec as it is written here. */
+static char *
+example_of (const Codec *codec)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  codec->parse (codec->example, &value);
+  return codec->text (&value);
+}
+
 const char *
 lap_field_hint (const LapField *field)
 {
-  const char *hint = codec_of (field)->hint;
+  const Codec *codec = codec_of (field);
+  g_autofree char *example = codec->example != NULL ? example_of (codec) : NULL, *hint = NULL;
 
-  return hint != NULL ? _(hint) : NULL;
+  if (example == NULL)
+    return codec->hint != NULL ? _(codec->hint) : NULL;
+  hint = g_strdup_printf (_(codec->hint), example);
+  return g_intern_string (hint);
 }

@@ -20,7 +20,8 @@ char    *lap_field_text     (const LapField *field,
 gboolean lap_field_parse    (const LapField *field,
                              const char     *text,
                              GValue         *value);
-/* What lap_field_parse() expects, translated, or NULL where anything will do. */
+/* What lap_field_parse() expects, translated and with an example as times are written here, or NULL where anything will
+ * do. Transfer none. */
 const char *lap_field_hint  (const LapField *field);
 
 G_END_DECLS

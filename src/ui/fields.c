@@ -150,13 +150,31 @@ show_line (Control *self)
 
 /* Numbers */
 
+/* What is shown with one decimal and was not counted in what it is shown in: no more than that was typed. */
+#define ROUNDED 0.0501
+
+/* What one of the shown is in the file. */
+static double
+unit_of (const LapFieldSpec *spec)
+{
+  return spec->in_feet != NULL ? lap_distance_unit () * lap_distance_unit () : 1;
+}
+
+static const char *
+hint_of (const LapFieldSpec *spec)
+{
+  const char *hint = spec->in_feet != NULL && lap_customs ().feet ? spec->in_feet : spec->hint;
+
+  return hint != NULL ? _(hint) : "";
+}
+
 static double
 number_of (Control *self, gboolean *same)
 {
   g_auto (GValue) value = G_VALUE_INIT;
 
   *same = get (self, &value);
-  return lap_field_number (&value);
+  return lap_field_number (&value) / unit_of (self->spec);
 }
 
 static void
@@ -167,10 +185,10 @@ number_cb (Control *self)
   gboolean same;
 
   /* An adjustment tells late of what was set while it told of another value. */
-  if (is_idle (self) || (fabs (typed - number_of (self, &same)) < 1e-6 && same))
+  if (is_idle (self) || (fabs (typed - number_of (self, &same)) < (unit_of (self->spec) != 1 ? ROUNDED : 1e-6) && same))
     return;
   get (self, &value);
-  lap_field_set_number (&value, typed);
+  lap_field_set_number (&value, typed * unit_of (self->spec));
   apply (self, &value);
 }
 
@@ -178,7 +196,7 @@ static void
 say_different (Control *self, gboolean same)
 {
   adw_action_row_set_subtitle (ADW_ACTION_ROW (self->row),
-                               !same ? _("Different") : self->spec->hint != NULL ? _(self->spec->hint) : "");
+                               !same ? _("Different") : hint_of (self->spec));
 }
 
 static void
@@ -390,8 +408,9 @@ set_row (LapFields *self, const LapFieldSpec *spec, const LapWords *words)
 static GtkWidget *
 number_row (LapFields *self, const LapFieldSpec *spec, const LapField *field)
 {
-  GtkWidget *spin = gtk_spin_button_new_with_range (field->low, field->high, MAX (spec->step, 1));
-  GtkWidget *row = lap_field_row (_(spec->title), spec->hint != NULL ? _(spec->hint) : NULL, spin);
+  GtkWidget *spin = gtk_spin_button_new_with_range (field->low / unit_of (spec), field->high / unit_of (spec),
+                                                    MAX (spec->step, 1));
+  GtkWidget *row = lap_field_row (_(spec->title), hint_of (spec), spin);
 
   gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
   gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), field->kind == &lap_kind_number);

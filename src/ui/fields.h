@@ -28,6 +28,8 @@ typedef struct {
   void      (*set) (LapEdits *edits, LapObject *object, const GValue *value);
   /* May be NULL: makes what helps to fill in a line, at its end. It writes into @row and emits "entry-activated". */
   GtkWidget *(*helper) (AdwEntryRow *row);
+  /* Of square metres: the hint where they are shown as square feet. */
+  const char *in_feet;
 } LapFieldSpec;
 
 #define LAP_TYPE_FIELDS (lap_fields_get_type ())

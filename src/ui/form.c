@@ -111,6 +111,13 @@ shown_number (Control *self)
   return number / unit_of (self->row);
 }
 
+/* A difference that isn't typed: metres that are shown as feet have more decimals than are shown. */
+static double
+unseen (const LapFormRow *row)
+{
+  return row->unit == LAP_UNIT_DISTANCE && lap_customs ().feet ? 0.501 / pow (10, row->digits) : 1e-6;
+}
+
 static void
 number_cb (Control *self)
 {
@@ -118,7 +125,7 @@ number_cb (Control *self)
   g_auto (GValue) value = G_VALUE_INIT;
 
   /* An adjustment tells late of what was set while it told of another value. */
-  if (fabs (typed - shown_number (self)) < 1e-6)
+  if (fabs (typed - shown_number (self)) < unseen (self->row))
     return;
   get (self, &value);
   lap_field_set_number (&value, typed * unit_of (self->row));

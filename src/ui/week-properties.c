@@ -4,6 +4,7 @@
 #include "base/customs.h"
 #include "edit/week-verbs.h"
 #include "ui/date-button.h"
+#include "ui/field-text.h"
 #include "ui/fields.h"
 #include "ui/zone-button.h"
 
@@ -35,7 +36,7 @@ static const Row week_rows[] = {
   { NULL, NULL, { "timezone", N_("Timezone"), N_("As Europe/Lisbon"), .helper = lap_zone_button_new } },
   { NULL, NULL, { "from", N_("First day"), N_("As 2027-01-11; empty: no limit"), .helper = lap_date_button_new } },
   { NULL, NULL, { "until", N_("Last day"), N_("As 2027-03-28; empty: no limit"), .helper = lap_date_button_new } },
-  { N_("Opening hours"), N_("As 06:30–21:30. A day without is closed; with none at all, the house is always open."),
+  { N_("Opening hours"), N_("%s. A day without is closed; with none at all, the house is always open."),
     { "open-mon", N_("Monday") } },
   { NULL, NULL, { "open-tue", N_("Tuesday") } },
   { NULL, NULL, { "open-wed", N_("Wednesday") } },
@@ -48,7 +49,7 @@ static const Row week_rows[] = {
 
 static const LapFieldSpec room_rows[] = {
   { "name", N_("Name") },
-  { "area", N_("Floor"), N_("Square metres; 0: not known") },
+  { "area", N_("Floor"), N_("Square metres; 0: not known"), .in_feet = N_("Square feet; 0: not known") },
   { "places", N_("Places"), N_("People; 0: no limit") },
   { "turnaround", N_("To clear it"), N_("Minutes from one class to the next"), 5 },
   { "quiet-hours", N_("Quiet hours") },
@@ -86,7 +87,7 @@ static const struct {
   guint               n;
 } kinds[] = {
   [ROOMS] = { N_("Rooms"), NULL, N_("Add a room"), N_("New room"), room_rows, G_N_ELEMENTS (room_rows) },
-  [COACHES] = { N_("Coaches"), N_("Free hours as 06:00–12:00, 16:00–20:00. A day without isn’t free; with none at all, a coach is always free."),
+  [COACHES] = { N_("Coaches"), N_("%s. A day without isn’t free; with none at all, a coach is always free."),
                 N_("Add a coach"), N_("New coach"), coach_rows, G_N_ELEMENTS (coach_rows) },
 };
 
@@ -210,6 +211,16 @@ told_cb (LapWeekProperties *self, const char *text, gboolean undoable)
   adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (self), adw_toast_new (markup));
 }
 
+/* @hint, in which "%s" is how values of @kind are typed. */
+static void
+describe (AdwPreferencesGroup *group, const char *hint, const LapKind *kind)
+{
+  const LapField field = { .kind = kind };
+  g_autofree char *text = hint != NULL ? g_strdup_printf (_(hint), lap_field_hint (&field)) : NULL;
+
+  adw_preferences_group_set_description (group, text);
+}
+
 static void
 add_week_page (LapWeekProperties *self)
 {
@@ -223,7 +234,7 @@ add_week_page (LapWeekProperties *self)
     if (week_rows[i].group != NULL) {
       group = ADW_PREFERENCES_GROUP (adw_preferences_group_new ());
       adw_preferences_group_set_title (group, _(week_rows[i].group));
-      adw_preferences_group_set_description (group, week_rows[i].hint != NULL ? _(week_rows[i].hint) : NULL);
+      describe (group, week_rows[i].hint, &lap_kind_pair);
       adw_preferences_page_add (page, group);
     }
     adw_preferences_group_add (group, lap_fields_row (self->fields, &week_rows[in_order (OPEN_MONDAY, i)].spec));
@@ -246,7 +257,7 @@ add_list_page (LapWeekProperties *self, guint kind, const char *icon)
   adw_preferences_page_set_title (page, _(kinds[kind].title));
   adw_preferences_page_set_icon_name (page, icon);
   adw_preferences_group_set_title (group, _(kinds[kind].title));
-  adw_preferences_group_set_description (group, kinds[kind].hint != NULL ? _(kinds[kind].hint) : NULL);
+  describe (group, kinds[kind].hint, &lap_kind_hours);
   gtk_widget_set_valign (button, GTK_ALIGN_START);
   g_object_set_data (G_OBJECT (button), "kind", GUINT_TO_POINTER (kind));
   g_signal_connect_object (button, "clicked", G_CALLBACK (add_cb), self, 0);

@@ -120,6 +120,28 @@ test_distance (void)
   assert_distance (4, "13.1\xc2\xa0" "ft", "13.2\xc2\xa0" "ft");
 }
 
+static void
+assert_area (double square_metres, const char *expected)
+{
+  g_autofree char *text = lap_area_text (square_metres);
+
+  g_assert_cmpstr (text, ==, expected);
+}
+
+static void
+test_area (void)
+{
+  go_to ("C.UTF-8", NULL);
+  assert_area (120, "120\xc2\xa0m²");
+  assert_area (6.25, "6.2\xc2\xa0m²");
+  assert_area (6, "6\xc2\xa0m²");
+  go_to ("de_DE.UTF-8", "de_DE");
+  assert_area (6.5, "6,5\xc2\xa0m²");
+  go_to ("en_US.UTF-8", "en_US");
+  assert_area (120, "1292\xc2\xa0" "ft²");
+  assert_area (0.3048 * 0.3048 * 50, "50\xc2\xa0" "ft²");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -133,6 +155,7 @@ main (int argc, char **argv)
   g_test_add_func ("/customs/time", test_time);
   g_test_add_func ("/customs/half", test_half);
   g_test_add_func ("/customs/distance", test_distance);
+  g_test_add_func ("/customs/area", test_area);
   result = g_test_run ();
   {
     g_autoptr (GSubprocess) run = g_subprocess_new (G_SUBPROCESS_FLAGS_NONE, NULL, "rm", "-r", folder, NULL);

@@ -11,6 +11,8 @@
 
 #include "sheets/week-sheets.h"
 #include "ui/document-sheets.h"
+#include "ui/field-text.h"
+#include "ui/fields.h"
 #include "ui/week-window.h"
 #include "ui/week/moves.h"
 #include "ui/week/scene.h"
@@ -33,6 +35,7 @@ go_to (const char *name)
     g_assert_true (g_subprocess_wait (run, NULL, NULL));
   }
   g_assert_nonnull (setlocale (LC_TIME, name));
+  g_assert_nonnull (setlocale (LC_MEASUREMENT, name));
 }
 
 typedef struct {
@@ -222,6 +225,39 @@ test_properties (void)
   go_to ("C.UTF-8");
 }
 
+/* A floor is told and typed in square feet, of 0.3048 m (ISO 80000-3), and kept in square metres; times are as there. */
+static void
+test_units (void)
+{
+  static const LapFieldSpec spec = { "area", "Floor", "Square metres", .in_feet = "Square feet" };
+  const LapField time = { .kind = &lap_kind_time };
+  g_autoptr (LapDocument) document = week_document ();
+  LapRoom *room = lap_list_nth (lap_document_week (document)->rooms, 0);
+  g_autoptr (GPtrArray) rooms = g_ptr_array_new ();
+  g_autoptr (LapFields) fields = NULL;
+  GtkWidget *row, *spin;
+  double area;
+
+  g_assert_cmpstr (lap_field_hint (&time), ==, "A time, as 18:30");
+  go_to ("en_US.UTF-8");
+  g_assert_cmpstr (lap_field_hint (&time), ==, "A time, as 6:30\xc2\xa0PM");
+  g_ptr_array_add (rooms, room);
+  g_object_set (room, "area", 120.0, NULL);
+  fields = lap_fields_new (document, LAP_TYPE_ROOM);
+  row = g_object_ref_sink (lap_fields_row (fields, &spec));
+  lap_fields_show (fields, rooms);
+  spin = windows_find (row, GTK_TYPE_SPIN_BUTTON, NULL);
+  g_assert_cmpstr (adw_action_row_get_subtitle (ADW_ACTION_ROW (row)), ==, "Square feet");
+  g_assert_cmpfloat_with_epsilon (gtk_spin_button_get_value (GTK_SPIN_BUTTON (spin)), 120 / (0.3048 * 0.3048), 1e-6);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), 1291.7); /* as it is shown: nobody typed anything */
+  g_assert_cmpfloat (room->area, ==, 120);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), 1000);
+  g_object_get (room, "area", &area, NULL);
+  g_assert_cmpfloat_with_epsilon (area, 92.90304, 1e-6);
+  g_object_unref (row);
+  go_to ("C.UTF-8");
+}
+
 /* A sheet that nobody asks for another order, as commands don't. */
 static void
 test_command (void)
@@ -249,6 +285,7 @@ main (int argc, char **argv)
   g_test_add_func ("/first-day/neighbours", test_neighbours);
   g_test_add_func ("/first-day/sheet", test_sheet);
   g_test_add_func ("/first-day/properties", test_properties);
+  g_test_add_func ("/first-day/units", test_units);
   g_test_add_func ("/first-day/command", test_command);
   result = g_test_run ();
   folder_remove (g_steal_pointer (&locales));

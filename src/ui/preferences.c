@@ -213,7 +213,7 @@ show_output (LapOutputRow *row)
     text = g_markup_escape_text (plain, -1);
   }
   adw_action_row_set_subtitle (ADW_ACTION_ROW (row), text != NULL ? text
-                               : _("An earpiece is chosen in the rehearsal of the session that needs one"));
+                               : _("Where rehearsals are heard"));
 }
 
 static GtkWidget *

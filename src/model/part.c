@@ -20,7 +20,7 @@ static const LapWord runs[] = {
 };
 const LapWords lap_runs = { "a way to run a part", runs, G_N_ELEMENTS (runs) };
 
-static const LapWord aim_ids[] = { { "", "" }, { "tire", "tire" } };
+static const LapWord aim_ids[] = { { "", N_("Not meant") }, { "tire", N_("On purpose") } };
 static const LapWords aim_words = { "\"tire\" or nothing", aim_ids, G_N_ELEMENTS (aim_ids) };
 
 static const LapField step_fields[] = {

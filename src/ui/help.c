@@ -47,6 +47,7 @@ static const LapHelpPage pages[] = {
   { LAP_HELP_OWN, "catalogue#own" },
   { LAP_HELP_FILE, "files" },
   { LAP_HELP_EXPORTING, "publish" },
+  { LAP_HELP_PART, "score#parts" },
 };
 
 #define NOWHERE "index"

@@ -18,6 +18,7 @@ G_BEGIN_DECLS
 #define LAP_HELP_LANES      "choose-lanes"
 /* Before the id of a check: what is about that check. */
 #define LAP_HELP_CHECK      "check-"
+#define LAP_HELP_PART       "part"
 
 typedef struct {
   const char *type; /* name of the widget's type, or one that is set, where dialogs are of one type */

@@ -9,16 +9,9 @@
 static GtkWidget *
 in_row (GtkWidget *widget, const char *title, GType type)
 {
-  if (ADW_IS_PREFERENCES_ROW (widget) &&
-      g_strcmp0 (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title) == 0)
-    return g_type_is_a (G_OBJECT_TYPE (widget), type) ? widget : windows_find (widget, type, NULL);
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
-    GtkWidget *found = in_row (child, title, type);
+  GtkWidget *row = windows_find_row (widget, title);
 
-    if (found != NULL)
-      return found;
-  }
-  return NULL;
+  return row == NULL || g_type_is_a (G_OBJECT_TYPE (row), type) ? row : windows_find (row, type, NULL);
 }
 
 static void

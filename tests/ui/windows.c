@@ -194,6 +194,22 @@ windows_find (GtkWidget *widget, GType type, const char *id)
   return NULL;
 }
 
+GtkWidget *
+windows_find_row (GtkWidget *widget, const char *title)
+{
+  if (ADW_IS_PREFERENCES_ROW (widget) &&
+      g_strcmp0 (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title) == 0)
+    return widget;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child)) {
+    GtkWidget *found = windows_find_row (child, title);
+
+    if (found != NULL)
+      return found;
+  }
+  return NULL;
+}
+
 char *
 windows_text (LapWindow *window)
 {

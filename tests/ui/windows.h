@@ -45,6 +45,9 @@ gboolean       windows_press   (GtkWidget       *widget,
 GtkWidget     *windows_find    (GtkWidget       *widget,
                                 GType            type,
                                 const char      *id);
+/* The AdwPreferencesRow called @title in @widget, or NULL. */
+GtkWidget     *windows_find_row (GtkWidget      *widget,
+                                 const char     *title);
 /* The newest window that is open beside @window; there has to be one. Transfer full. */
 GtkWindow     *windows_dialog  (LapWindow       *window);
 /* The session's bytes, to compare. */

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What can be done to a part by keys and menus: its rounds, the rests between and after them, folding. The same
+ * What can be done to a part by keys and menus: its rounds, the rests between and after them, folding, its properties, a
+ * part beside it, its place among the parts, its end. The same
  * actions for the blocks and for the brackets: each is about the part that the lane says it is at.
  */
 #pragma once
@@ -21,7 +22,7 @@ gboolean lap_part_add_rounds    (LapScoreContext *context,
 gboolean lap_part_change_time   (LapScoreContext *context,
                                  const LapTimeSource *source,
                                  int              by);
-/* Menu sections of a part: its rounds and rests, what is open. */
+/* Menu sections of a part: its rounds and rests, the part itself, what is open. */
 void     lap_part_verbs_menu    (GMenu           *menu,
                                  const LapPart   *part,
                                  LapDocument     *document);

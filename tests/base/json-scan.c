@@ -132,6 +132,48 @@ test_corpus (void)
     }
 }
 
+static void
+assert_same_tree (const char *what, const char *bytes, gsize length)
+{
+  g_autoptr(JsonParser) parser = json_parser_new ();
+  g_autoptr(GError) error = NULL;
+  g_autoptr(JsonNode) tree = lap_json_parse (bytes, length, &error);
+
+  g_assert_no_error (error);
+  json_parser_load_from_data (parser, bytes, length, &error);
+  g_assert_no_error (error);
+  if (!json_node_equal (tree, json_parser_get_root (parser)))
+    g_error ("%s: json-glib's parser reads another tree", what);
+}
+
+/* What is accepted is read as json-glib's own parser reads it: the corpus, and every exercise. */
+static void
+test_trees (void)
+{
+  g_autoptr(GPtrArray) rows = read_rows ();
+  g_autofree char *folder = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "exercises", NULL);
+  g_autoptr(GDir) dir = g_dir_open (folder, 0, NULL);
+  const char *name;
+
+  for (guint i = 0; i < rows->len; i++)
+    {
+      const Row *row = g_ptr_array_index (rows, i);
+
+      if (is_good (row))
+        assert_same_tree (row->cells[FILE_NAME], row->bytes, row->length);
+    }
+  while ((name = g_dir_read_name (dir)) != NULL)
+    {
+      g_autofree char *path = g_build_filename (folder, name, NULL), *bytes = NULL;
+      gsize length;
+
+      if (!g_str_has_suffix (name, ".json"))
+        continue;
+      bytes = read_exact (path, &length);
+      assert_same_tree (name, bytes, length);
+    }
+}
+
 static gboolean
 is_space (const char *bytes, gsize length)
 {
@@ -413,6 +455,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/json-scan/corpus", test_corpus);
+  g_test_add_func ("/json-scan/trees", test_trees);
   g_test_add_func ("/json-scan/cut-short", test_cut_short);
   g_test_add_func ("/json-scan/python-corpus", test_python_corpus);
   g_test_add_func ("/json-scan/mutations", test_mutations);

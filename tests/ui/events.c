@@ -26,7 +26,7 @@ typedef struct {
 static gboolean
 is_walked (const LapShortcut *shortcut)
 {
-  if (g_str_equal (shortcut->action, "score.paste"))
+  if (g_str_equal (shortcut->action, "score.paste") || g_str_equal (shortcut->action, "score.part-properties"))
     return FALSE;
   return shortcut->scope == LAP_SCOPE_SCORE || shortcut->scope == LAP_SCOPE_PART ||
          g_str_has_prefix (shortcut->action, "win.zoom") || g_str_equal (shortcut->action, "win.unfold") ||

@@ -5,6 +5,7 @@
 #include "ui/windows.h"
 
 #include "place/plans.h"
+#include "ui/invitation.h"
 
 /* Shown by the action of the lane of blocks, on the part of what is selected. */
 static GtkWindow *
@@ -184,6 +185,31 @@ test_add_move_remove (void)
   windows_close (window);
 }
 
+/* A plan without parts is empty, and its invitation has the room it needs at once. */
+static void
+test_remove_all (void)
+{
+  LapPart *part;
+  LapWindow *window = show_circle (&part);
+  LapScoreContext *context = lap_window_context (window);
+  GtkWidget *invitation;
+
+  for (int i = 0; i < 2; i++) {
+    windows_click_box (window, lap_score_find (context->score, 0, 0, 1));
+    act (window, "score.remove-part");
+    windows_settle (window);
+  }
+  g_assert_cmpuint (lap_session_n (lap_document_session (lap_window_document (window))), ==, 0);
+  invitation = windows_find (GTK_WIDGET (window), LAP_TYPE_INVITATION, NULL);
+  g_assert_nonnull (invitation);
+  g_assert_true (gtk_widget_get_mapped (invitation));
+  g_assert_cmpint (gtk_widget_get_height (invitation), >, 40);
+  lap_document_undo (lap_window_document (window));
+  windows_settle (window);
+  g_assert_false (gtk_widget_get_mapped (invitation));
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -192,5 +218,6 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/part/fewer-rounds", test_fewer_rounds);
   g_test_add_func ("/ui/part/closing", test_closing);
   g_test_add_func ("/ui/part/add-move-remove", test_add_move_remove);
+  g_test_add_func ("/ui/part/remove-all", test_remove_all);
   return g_test_run ();
 }

@@ -232,7 +232,7 @@ test_read_only (void)
   gtk_widget_activate_action (GTK_WIDGET (windows_blocks (window)), "score.menu", NULL);
   windows_settle (window);
   add_usable (GTK_WIDGET (windows_blocks (window)), names);
-  g_assert_cmpstr (names->str, ==, "Copy,Part,Part,Open the part alone,All to one scale,");
+  g_assert_cmpstr (names->str, ==, "Copy,Part,Part,Properties of the part,Open the part alone,All to one scale,");
   windows_close (window);
 }
 

@@ -30,7 +30,8 @@ typedef struct {
 static gboolean
 is_walked (const LapShortcut *shortcut)
 {
-  static const char *const left_out[] = { "score.menu", "score.paste", "score.copy", "score.cut" };
+  static const char *const left_out[] = { "score.menu", "score.paste", "score.copy", "score.cut",
+                                           "score.part-properties" };
 
   for (guint i = 0; i < G_N_ELEMENTS (left_out); i++)
     if (g_str_equal (shortcut->action, left_out[i]))

@@ -199,6 +199,9 @@ context_cb (LapScoreView *self, guint change)
   if (self->empty == empty)
     return;
   self->empty = empty;
+  /* A plan that is emptied before people's eyes: how high the invitation is has to be known when it is given room. */
+  if (empty && gtk_widget_get_mapped (GTK_WIDGET (self)))
+    lap_later_get (LAP_LATER (self->invitation));
   gtk_widget_queue_resize (GTK_WIDGET (self));
 }
 

@@ -130,8 +130,9 @@ place_carried (Drag *drag)
   drag->is_tried = TRUE;
   edits = carried_edits (drag, &landing);
   drag->is_placed = lap_edits_n (edits) > 0;
-  lap_score_show_landing (drag->context, drag->is_placed ? lap_landing_new (drag->context->document, edits, landing,
-                                                                            &place, title) : NULL);
+  lap_score_show_landing (drag->context,
+                          drag->is_placed ? lap_landing_new (drag->context->document, drag->context->landing, edits,
+                                                             landing, &place, title) : NULL);
 }
 
 static void

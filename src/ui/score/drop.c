@@ -111,9 +111,9 @@ moved (gpointer data)
     return;
   drop->place = place;
   edits = edits_for (drop, &place, id, blocks);
-  lap_score_show_landing (drop->context, lap_landing_new (drop->context->document, edits, blocks, &place,
-                                                          exercise != NULL ? lap_exercise_name (exercise)
-                                                                           : _("Not chosen yet")));
+  lap_score_show_landing (drop->context,
+                          lap_landing_new (drop->context->document, drop->context->landing, edits, blocks, &place,
+                                           exercise != NULL ? lap_exercise_name (exercise) : _("Not chosen yet")));
 }
 
 static GdkDragAction

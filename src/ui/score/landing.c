@@ -27,6 +27,8 @@ lap_landing_free (LapLanding *self)
   g_array_unref (self->ghosts);
   g_array_unref (self->fresh);
   g_clear_pointer (&self->checkup, lap_checkup_unref);
+  g_clear_pointer (&self->now, lap_checkup_unref);
+  g_clear_pointer (&self->known, g_hash_table_unref);
   g_free (self->words);
   g_free (self);
 }
@@ -93,13 +95,13 @@ known_of (const LapCheckup *checkup)
 }
 
 static void
-find_fresh (LapLanding *self, GHashTable *known)
+find_fresh (LapLanding *self)
 {
   for (guint i = 0; i < MIN (lap_checkup_n (self->checkup), MOST_KNOWN); i++) {
     const LapWarning *warning = lap_checkup_nth (self->checkup, i);
     g_autofree char *key = key_of (self->checkup, warning);
 
-    if (!warning->fine && !g_hash_table_contains (known, key))
+    if (!warning->fine && !g_hash_table_contains (self->known, key))
       g_array_append_val (self->fresh, i);
   }
 }
@@ -164,18 +166,20 @@ words_of (const LapLanding *self, LapDocument *document, const char *title, cons
 }
 
 LapLanding *
-lap_landing_new (LapDocument *document, LapEdits *edits, GPtrArray *blocks, const LapDropPlace *place, const char *title)
+lap_landing_new (LapDocument *document, const LapLanding *before, LapEdits *edits, GPtrArray *blocks,
+                 const LapDropPlace *place, const char *title)
 {
   LapLanding *self = g_new0 (LapLanding, 1);
   LapTimeline *now = lap_document_timeline (document);
   g_autofree char *where = where_text (document, place);
-  g_autoptr (GHashTable) known = known_of (lap_document_checkup (document));
   g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
   g_autoptr (LapTimeline) tried = NULL;
   g_autoptr (LapScore) score = NULL;
   g_autoptr (GError) error = NULL;
 
   self->place = *place;
+  self->now = lap_checkup_ref (lap_document_checkup (document));
+  self->known = before != NULL && before->now == self->now ? g_hash_table_ref (before->known) : known_of (self->now);
   self->ghosts = g_array_new (FALSE, FALSE, sizeof (LapGhost));
   g_array_set_clear_func (self->ghosts, ghost_clear);
   self->fresh = g_array_new (FALSE, FALSE, sizeof (guint));
@@ -185,7 +189,7 @@ lap_landing_new (LapDocument *document, LapEdits *edits, GPtrArray *blocks, cons
     score = lap_score_new (tried);
     add_ghosts (self, now->session, score, blocks);
     self->checkup = lap_checkup_new (tried);
-    find_fresh (self, known);
+    find_fresh (self);
     self->words = words_of (self, document, title, where, tried);
   } else
     /* Translators: why something can't be put there. */

@@ -27,10 +27,14 @@ typedef struct {
   LapCheckup  *checkup; /* as it would be, or NULL where that can't be */
   GArray      *fresh;   /* guint: the warnings of it that are not there now */
   char        *words;   /* what it would be, for a tag */
+  LapCheckup  *now;     /* of the plan as it is */
+  GHashTable  *known;   /* char *: the warnings of that */
 } LapLanding;
 
-/* @edits put @blocks to @place; their title is @title. */
+/* @edits put @blocks to @place; their title is @title. What is known of the plan as it is comes from @before, the landing
+ * that was shown before this one, where it is of the same plan; it may be NULL. */
 LapLanding *lap_landing_new    (LapDocument     *document,
+                                const LapLanding *before,
                                 LapEdits        *edits,
                                 GPtrArray       *blocks,
                                 const LapDropPlace *place,

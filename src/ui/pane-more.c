@@ -1,12 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/pane-more.h"
 
-#include "edit/verbs-blocks.h"
 #include "edit/verbs-round.h"
 #include "edit/verbs-say.h"
 #include "edit/verbs.h"
-#include "place/stations.h"
 #include "ui/field-text.h"
+#include "ui/pane-rounds.h"
 #include "ui/read-only.h"
 #include "ui/words-row.h"
 
@@ -328,138 +327,6 @@ count_cb (LapPaneMore *self)
              turn->gap.seconds > 0 ? during : during + before);
 }
 
-static void
-back_cb (LapPaneMore *self, GtkWidget *button)
-{
-  int round = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button), "round"));
-
-  lap_document_apply (self->context->document, lap_verb_same_again (self->shown, round, catalogue (self)));
-}
-
-/* "easier, pace hard, 10, 8 kg": how it is done otherwise. */
-static void
-tell_way (GPtrArray *told, const LapChange *change)
-{
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_OPTION))
-    g_ptr_array_add (told, g_strdup_printf (_("option: %s"), lap_words_label (&lap_options, change->option)));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_PACE) && change->pace >= 0)
-    g_ptr_array_add (told, g_strdup_printf (_("pace: %s"), lap_words_label (&lap_paces, change->pace)));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_SIDES) && change->sides >= 0)
-    g_ptr_array_add (told, g_strdup_printf (_("sides: %s"), lap_words_label (&lap_sides, change->sides)));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_REPS) && change->reps != 0)
-    g_ptr_array_add (told, lap_reps_text (change->reps));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_LOAD) && change->load != NULL)
-    g_ptr_array_add (told, g_strdup (change->load));
-}
-
-/* "Squat jump, work 30 s, rest 10 s": what round @change does differently. */
-static char *
-change_told (LapPaneMore *self, const LapChange *change)
-{
-  g_autoptr (GPtrArray) told = g_ptr_array_new_with_free_func (g_free);
-  LapExercise *e = change->exercise != NULL ? lap_catalogue_find (catalogue (self), change->exercise) : NULL;
-
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_EXERCISE))
-    g_ptr_array_add (told, g_strdup (e != NULL ? lap_exercise_name (e) : change->exercise));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_WORK))
-    g_ptr_array_add (told, g_strdup_printf (_("work %d s"), change->work));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_REST))
-    g_ptr_array_add (told, g_strdup_printf (_("rest %d s"), change->rest));
-  tell_way (told, change);
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_SAY))
-    g_ptr_array_add (told, g_strdup (_("other words")));
-  if (LAP_CHANGE_HAS (change, LAP_CHANGE_NOTE))
-    g_ptr_array_add (told, g_strdup (_("another note")));
-  if (told->len == 0)
-    g_ptr_array_add (told, g_strdup (_("done in another way")));
-  g_ptr_array_add (told, NULL);
-  return lap_join ((const char * const *) told->pdata);
-}
-
-static void
-only_here_cb (LapPaneMore *self)
-{
-  lap_document_apply (self->context->document, lap_verb_only_here (self->shown, self->context->round, catalogue (self)));
-}
-
-/* In a later round that is as round 1: a way to let it differ. */
-static void
-add_only_here (LapPaneMore *self)
-{
-  g_autofree char *text = g_strdup_printf (_("Only in round %d"), self->context->round);
-  GtkWidget *button;
-
-  if (self->shown->kind != LAP_BLOCK_EXERCISE || self->context->round < 2 ||
-      lap_changes_find (self->shown->in_round, self->context->round) != NULL)
-    return;
-  button = gtk_button_new_with_label (text);
-  gtk_widget_set_halign (button, GTK_ALIGN_START);
-  gtk_widget_set_tooltip_text (button, _("From then on a change here stays in this round"));
-  lap_read_only_show (button, self->context->document, TRUE);
-  g_signal_connect_object (button, "clicked", G_CALLBACK (only_here_cb), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->rounds), button);
-}
-
-/* Which of the buttons of rounds has the focus, or -1. */
-static int
-focused_round (LapPaneMore *self)
-{
-  GtkWidget *focus = gtk_widget_get_focus_child (self->rounds);
-  int n = 0;
-
-  for (; focus != NULL && gtk_widget_get_prev_sibling (focus) != NULL; focus = gtk_widget_get_prev_sibling (focus))
-    n += GTK_IS_BUTTON (gtk_widget_get_prev_sibling (focus));
-  return gtk_widget_get_focus_child (self->rounds) != NULL ? n : -1;
-}
-
-/* Whoever pressed one goes on at what stands in its place, or before it; without any at what comes first in the pane. */
-static void
-focus_round (LapPaneMore *self, int n)
-{
-  GtkWidget *found = NULL;
-
-  for (GtkWidget *child = gtk_widget_get_first_child (self->rounds); child != NULL && n >= 0;
-       child = gtk_widget_get_next_sibling (child))
-    if (GTK_IS_BUTTON (child)) {
-      found = child;
-      n--;
-    }
-  if (found != NULL)
-    gtk_widget_grab_focus (found);
-  else
-    gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
-}
-
-static void
-show_rounds (LapPaneMore *self)
-{
-  GtkWidget *child;
-  int focus = focused_round (self);
-
-  while ((child = gtk_widget_get_first_child (self->rounds)) != NULL)
-    gtk_box_remove (GTK_BOX (self->rounds), child);
-  for (guint i = 0; self->shown->in_round != NULL && i < self->shown->in_round->items->len; i++) {
-    const LapChange *change = g_ptr_array_index (self->shown->in_round->items, i);
-    g_autofree char *told = change_told (self, change);
-    g_autofree char *text = g_strdup_printf (_("Round %1$d: %2$s"), change->round, told);
-    GtkWidget *label = gtk_label_new (text), *button = gtk_button_new_with_label (_("Same as round 1"));
-
-    gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-    gtk_label_set_xalign (GTK_LABEL (label), 0);
-    gtk_widget_set_halign (button, GTK_ALIGN_START);
-    lap_read_only_show (button, self->context->document, TRUE);
-    g_object_set_data (G_OBJECT (button), "round", GINT_TO_POINTER (change->round));
-    gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
-    g_signal_connect_object (button, "clicked", G_CALLBACK (back_cb), self, G_CONNECT_SWAPPED);
-    gtk_box_append (GTK_BOX (self->rounds), label);
-    gtk_box_append (GTK_BOX (self->rounds), button);
-  }
-  add_only_here (self);
-  gtk_widget_set_visible (self->rounds, gtk_widget_get_first_child (self->rounds) != NULL);
-  if (focus >= 0)
-    focus_round (self, focus);
-}
-
 /* Only work that is split between the sides has a time to change them. */
 static void
 show_sides (LapPaneMore *self, const LapExercise *e)
@@ -579,7 +446,8 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
   if (block != NULL) {
     show_how (self);
     show_words (self);
-    show_rounds (self);
+    if (!lap_pane_rounds_show (LAP_PANE_ROUNDS (self->rounds), context))
+      gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
     show_care (self, exercise (self));
     count_cb (self);
     lap_read_only_show (self->fields, context->document, TRUE);
@@ -611,6 +479,7 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_pane_more_dispose;
+  g_type_ensure (LAP_TYPE_PANE_ROUNDS);
   g_type_ensure (LAP_TYPE_WORDS_ROW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane-more.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPaneMore, name)

@@ -2,18 +2,14 @@
 #include "ui/pane-more.h"
 
 #include "edit/verbs-round.h"
-#include "edit/verbs-say.h"
 #include "edit/verbs.h"
 #include "ui/field-text.h"
 #include "ui/pane-rounds.h"
+#include "ui/pane-words.h"
 #include "ui/read-only.h"
-#include "ui/words-row.h"
 
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
-#include <math.h>
-
-#define BETWEEN " / " /* cues in one line */
 
 /* Of the lists to choose from: the members, what stands before their words ("as usual", which files leave out), and what
  * a change is called. Their widgets have the names of the members. */
@@ -39,11 +35,9 @@ struct _LapPaneMore {
   LapBlock        *shown;   /* an exercise, or NULL */
   int              round;   /* in which it is shown, at least 1 */
   gboolean         showing;
-  char            *was[LAP_N_SAY]; /* the words as they were shown */
   char            *line_was[N_LINES];
   GtkWidget       *fields, *choices[N_CHOICES], *change_row, *change, *fixed, *partner, *lines[N_LINES];
-  GtkWidget       *words, *say[LAP_N_SAY];
-  GtkWidget       *before, *during, *rounds, *care;
+  GtkWidget       *words, *rounds, *care;
 };
 
 G_DEFINE_FINAL_TYPE (LapPaneMore, lap_pane_more, GTK_TYPE_WIDGET)
@@ -176,22 +170,6 @@ typed (GtkWidget *entry)
   return g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (entry))));
 }
 
-/* Cues stand in one line here, elsewhere one a line. */
-static char *
-one_a_line (const char *cues)
-{
-  g_auto (GStrv) each = g_strsplit (cues, BETWEEN, -1);
-
-  return g_strjoinv ("\n", each);
-}
-
-/* A line break that was pasted is a space. */
-static char *
-typed_words (GtkWidget *row)
-{
-  return g_strstrip (g_strdelimit (lap_words_row_get_text (LAP_WORDS_ROW (row)), "\n", ' '));
-}
-
 static const LapField *
 line_field (LapPaneMore *self, guint k)
 {
@@ -228,31 +206,12 @@ commit_line (LapPaneMore *self, guint k, const char *text)
   lap_document_apply (self->context->document, edits);
 }
 
-static void
-commit_words (LapPaneMore *self)
-{
-  char *texts[LAP_N_SAY] = { NULL };
-  gboolean are_new = FALSE;
-
-  for (guint i = 0; i < LAP_N_SAY; i++) {
-    g_autofree char *is = typed_words (self->say[i]);
-
-    if (g_strcmp0 (is, self->was[i]) != 0)
-      texts[i] = i == LAP_SAY_CUES ? one_a_line (is) : g_steal_pointer (&is);
-    are_new |= texts[i] != NULL;
-  }
-  if (are_new)
-    lap_document_apply (self->context->document, lap_verb_set_words (self->shown, self->round,
-                                                                     (const char * const *) texts, catalogue (self)));
-  for (guint i = 0; i < LAP_N_SAY; i++)
-    g_free (texts[i]);
-}
-
 /* Applying one of them shows the block anew, with what was there before in the others: all are read first. */
 void
 lap_pane_more_commit (LapPaneMore *self)
 {
   char *texts[N_LINES] = { NULL };
+  LapEdits *words;
 
   if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
     return;
@@ -262,69 +221,14 @@ lap_pane_more_commit (LapPaneMore *self)
     if (g_strcmp0 (is, self->line_was[k]) != 0)
       texts[k] = g_steal_pointer (&is);
   }
-  commit_words (self);
+  words = lap_pane_words_edits (LAP_PANE_WORDS (self->words));
+  if (words != NULL)
+    lap_document_apply (self->context->document, words);
   for (guint k = 0; k < N_LINES; k++) {
     if (texts[k] != NULL)
       commit_line (self, k, texts[k]);
     g_free (texts[k]);
   }
-}
-
-/* The turn of the selected round, or NULL. */
-static const LapTalkTurn *
-turn_of (LapPaneMore *self)
-{
-  const LapTalk *talk = lap_checkup_talk (lap_document_checkup (self->context->document));
-  guint selected_box = lap_score_selected (self->context);
-  const LapBox *box = selected_box != LAP_NO_BOX ? &self->context->score->boxes[selected_box] : NULL;
-
-  for (guint i = 0; box != NULL && i < talk->n; i++) {
-    const LapTurn *turn = &talk->timeline->turns[i];
-
-    if (turn->part == box->part && turn->block == box->block && turn->round == box->round)
-      return &talk->turns[i];
-  }
-  return NULL;
-}
-
-/* @more words are typed than the plan knows of. */
-static void
-show_need (GtkWidget *label, const char *format, const LapTalkRoom *room, int more)
-{
-  double need = room->need + (room->pace > 0 ? more / room->pace : 0);
-  g_autofree char *text = g_strdup_printf (format, (int) ceil (need), room->seconds);
-  g_autofree char *over = need > room->seconds ? g_strdup_printf (_("%s: more than there is time for"), text) : NULL;
-
-  gtk_label_set_text (GTK_LABEL (label), over != NULL ? over : text);
-  gtk_widget_set_visible (label, room->seconds > 0);
-}
-
-static int
-more_words (LapPaneMore *self, guint member)
-{
-  g_autofree char *is = typed_words (self->say[member]);
-
-  return lap_count_words (is) - lap_count_words (self->was[member]);
-}
-
-static void
-count_cb (LapPaneMore *self)
-{
-  const LapTalkTurn *turn = self->shown != NULL ? turn_of (self) : NULL;
-  int before, during;
-
-  gtk_widget_set_visible (self->before, FALSE);
-  gtk_widget_set_visible (self->during, FALSE);
-  if (turn == NULL)
-    return;
-  before = turn->first ? more_words (self, LAP_SAY_SETUP) : 0;
-  during = more_words (self, LAP_SAY_CUES);
-  for (guint i = LAP_SAY_FAULT; turn->first && i <= LAP_SAY_HARDER; i++)
-    during += more_words (self, i);
-  /* Translators: seconds that words need, and seconds there are. */
-  show_need (self->before, _("In the rest before: %1$d of %2$d s"), &turn->gap, before);
-  show_need (self->during, _("While working: %1$d of %2$d s"), &turn->work,
-             turn->gap.seconds > 0 ? during : during + before);
 }
 
 /* Only work that is split between the sides has a time to change them. */
@@ -357,39 +261,6 @@ show_care (LapPaneMore *self, const LapExercise *e)
     g_string_truncate (text, text->len - 1);
   gtk_label_set_text (GTK_LABEL (self->care), text->str);
   gtk_widget_set_visible (self->care, text->len > 0);
-}
-
-/* What is asked for in the round that is shown; NULL where the block has no box. */
-static const LapTask *
-task_of (LapPaneMore *self)
-{
-  guint box = lap_score_selected (self->context);
-  guint32 task = box != LAP_NO_BOX ? self->context->score->boxes[box].task : LAP_NO_TASK;
-
-  return task != LAP_NO_TASK ? &self->context->score->timeline->tasks[task] : NULL;
-}
-
-/* In a round that differs the words are that round's, and the heading says so. */
-static void
-show_words (LapPaneMore *self)
-{
-  const LapTask *task = task_of (self);
-  const LapSay *say = task != NULL ? task->say : self->shown->say;
-  LapExercise *e = task != NULL && task->shown != NULL ? task->shown : exercise (self);
-  gboolean here = lap_changes_find (self->shown->in_round, self->round) != NULL;
-  g_autofree char *title = here ? g_strdup_printf (_("Words to say in round %d"), self->round)
-                                : g_strdup (_("Words to say"));
-
-  adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (self->words), title);
-  for (guint i = 0; i < LAP_N_SAY; i++) {
-    g_free (self->was[i]);
-    self->was[i] = lap_say_words (say, i, BETWEEN, FALSE);
-    if (self->was[i] == NULL && e != NULL && (say == NULL || !((say->present >> i) & 1)))
-      self->was[i] = lap_say_words (e->say, i, BETWEEN, TRUE);
-    if (self->was[i] == NULL)
-      self->was[i] = g_strdup ("");
-    lap_words_row_set_text (LAP_WORDS_ROW (self->say[i]), self->was[i]);
-  }
 }
 
 /* "Note", "Note in round 2". */
@@ -445,13 +316,11 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
   gtk_widget_set_visible (GTK_WIDGET (self), block != NULL);
   if (block != NULL) {
     show_how (self);
-    show_words (self);
+    lap_pane_words_show (LAP_PANE_WORDS (self->words), context);
     if (!lap_pane_rounds_show (LAP_PANE_ROUNDS (self->rounds), context))
       gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
     show_care (self, exercise (self));
-    count_cb (self);
     lap_read_only_show (self->fields, context->document, TRUE);
-    lap_read_only_show (self->words, context->document, TRUE);
   }
   self->showing = FALSE;
 }
@@ -466,8 +335,6 @@ lap_pane_more_dispose (GObject *object)
   g_clear_object (&self->shown);
   g_clear_pointer (&child, gtk_widget_unparent);
   g_clear_object (&self->context);
-  for (guint i = 0; i < LAP_N_SAY; i++)
-    g_clear_pointer (&self->was[i], g_free);
   for (guint k = 0; k < N_LINES; k++)
     g_clear_pointer (&self->line_was[k], g_free);
   G_OBJECT_CLASS (lap_pane_more_parent_class)->dispose (object);
@@ -480,7 +347,7 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = lap_pane_more_dispose;
   g_type_ensure (LAP_TYPE_PANE_ROUNDS);
-  g_type_ensure (LAP_TYPE_WORDS_ROW);
+  g_type_ensure (LAP_TYPE_PANE_WORDS);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/pane-more.ui");
 #define BIND(name) gtk_widget_class_bind_template_child (widget_class, LapPaneMore, name)
   BIND (fields);
@@ -495,11 +362,6 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   for (guint k = 0; k < N_LINES; k++)
     gtk_widget_class_bind_template_child_full (widget_class, lines[k].member, FALSE,
                                                G_STRUCT_OFFSET (LapPaneMore, lines) + k * sizeof (GtkWidget *));
-  for (guint i = 0; i < LAP_N_SAY; i++)
-    gtk_widget_class_bind_template_child_full (widget_class, lap_say_record.fields[i].name, FALSE,
-                                               G_STRUCT_OFFSET (LapPaneMore, say) + i * sizeof (GtkWidget *));
-  BIND (before);
-  BIND (during);
   BIND (rounds);
   BIND (care);
 #undef BIND
@@ -507,7 +369,6 @@ lap_pane_more_class_init (LapPaneMoreClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, change_cb);
   gtk_widget_class_bind_template_callback (widget_class, fixed_cb);
   gtk_widget_class_bind_template_callback (widget_class, partner_cb);
-  gtk_widget_class_bind_template_callback (widget_class, count_cb);
   gtk_widget_class_bind_template_callback (widget_class, lap_pane_more_commit);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
 }

@@ -2,7 +2,8 @@
  *
  * Checks of what happens between two works: getting there, getting up, and the other side.
  */
-#include "checks/checkup.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 

@@ -1,12 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * For the theme files only: what a check may ask, and how it reports. Everything here follows from the timeline and
- * is computed once a checkup.
+ * For the theme files only: what a check may ask. Everything here follows from the timeline, or the week, and is
+ * computed once a checkup. How a check reports is in checks/report.h, what would mend it in checks/remedies.h.
  */
 #pragma once
 
 #include "checks/checks.h"
-#include "edit/verbs.h"
 #include "talk/talk.h"
 
 G_BEGIN_DECLS
@@ -47,58 +46,6 @@ struct _LapCheckup {
 #define LAP_FIRST(cx, i) g_array_index ((cx)->firsts, guint, (i))
 #define LAP_TURN(cx, i) (&(cx)->timeline->turns[(i)])
 #define LAP_TASK(cx, turn) (&(cx)->timeline->tasks[LAP_TURN (cx, turn)->task])
-
-/* A warning of @check without a place; the caller fills in more. The pointer holds until the next report. */
-LapWarning *lap_report         (LapCheckup     *checkup,
-                                const LapCheck *check);
-LapWarning *lap_report_part    (LapCheckup     *checkup,
-                                const LapCheck *check,
-                                guint           part);
-/* From the start of turn @from to the end of turn @to, at the block and round of @at. */
-LapWarning *lap_report_turns   (LapCheckup     *checkup,
-                                const LapCheck *check,
-                                guint           from,
-                                guint           to,
-                                guint           at);
-
-/* Adds @c to the classes a warning is about, before the next report. */
-void        lap_report_class   (LapCheckup     *checkup,
-                                LapWarning     *warning,
-                                LapClass       *c);
-
-/* For a check that speaks once a task, at its first turn: calls @func for every task that has a turn, in order. */
-typedef void (*LapTaskFunc) (LapCheckup *checkup, const LapCheck *check, guint turn);
-void        lap_each_task      (LapCheckup     *checkup,
-                                const LapCheck *check,
-                                LapTaskFunc     func);
-
-/* Calls @func for each two bouts that run on, the seam of stations and own pace included, repeats passed over.
- * Return TRUE to have the same pair of blocks passed over from then on. */
-typedef gboolean (*LapPairFunc) (LapCheckup *checkup, const LapCheck *check, guint a, guint b);
-void        lap_each_pair      (LapCheckup     *checkup,
-                                const LapCheck *check,
-                                LapPairFunc     func);
-
-/* The same for each three bouts that run on. */
-typedef gboolean (*LapTripleFunc) (LapCheckup *checkup, const LapCheck *check, guint a, guint b, guint c);
-void        lap_each_triple    (LapCheckup     *checkup,
-                                const LapCheck *check,
-                                LapTripleFunc   func);
-
-/* Adds a remedy; an empty group of edits is dropped. Both are taken over. */
-void        lap_remedy_add     (GPtrArray      *remedies,
-                                char           *label,
-                                LapEdits       *edits);
-/* Adds "Swap … with …" for the block of @turn and each block of its part that may move, the nearest first. Those
- * that don't help are weeded out with all other remedies. */
-void        lap_remedy_swap    (const LapCheckup *checkup,
-                                const LapWarning *warning,
-                                guint             turn,
-                                GPtrArray        *remedies);
-/* Adds "Use the easier …" where the block has an easier exercise that @fits (NULL for any). */
-void        lap_remedy_easier  (const LapCheckup *checkup,
-                                guint             turn,
-                                GPtrArray        *remedies);
 
 /* "Squat": what a turn shows. */
 const char *lap_turn_name      (const LapCheckup *checkup,

@@ -2,6 +2,7 @@
 #include "checks/ease.h"
 
 #include "catalogue/camera.h"
+#include "checks/remedies.h"
 
 #include <glib/gi18n-lib.h>
 

@@ -2,9 +2,9 @@
  *
  * Checks that ask how hard it gets. All of them rest on an estimate for the group, and say so.
  */
-#include "checks/checkup.h"
-
 #include "checks/ease.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>

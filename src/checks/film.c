@@ -3,9 +3,9 @@
  * Checks of filming and of what is published from it.
  */
 #include "base/customs.h"
-#include "checks/checkup.h"
-
 #include "catalogue/camera.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 

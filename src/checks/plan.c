@@ -2,9 +2,9 @@
  *
  * Checks of the plan as a document: what is missing, unknown, twice or lopsided.
  */
-#include "checks/checkup.h"
-
 #include "checks/ease.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 #include "model/week.h"
 
 #include <glib/gi18n-lib.h>

@@ -3,9 +3,9 @@
  * Checks of kit, space and people.
  */
 #include "base/customs.h"
-#include "checks/checkup.h"
-
 #include "checks/ease.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 

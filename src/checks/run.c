@@ -2,9 +2,9 @@
  *
  * Checks of what runs on from one block to the next: muscles, joints, grip, landings, noise.
  */
-#include "checks/checkup.h"
-
 #include "checks/ease.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>

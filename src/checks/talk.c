@@ -2,7 +2,8 @@
  *
  * The check of words: more to say than there is time. A warning's c says where.
  */
-#include "checks/checkup.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 #include "edit/verbs-say.h"
 #include "edit/verbs-time.h"
 

@@ -2,9 +2,9 @@
  *
  * Checks of length, warm-up, cool-down and breaks.
  */
-#include "checks/checkup.h"
-
 #include "checks/ease.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 

@@ -3,6 +3,7 @@
  * Checks of weeks: what it asks of coaches and of those who come.
  */
 #include "base/customs.h"
+#include "checks/report.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>

@@ -3,6 +3,7 @@
  * Checks of weeks: who and what is in two places at a time, or too soon.
  */
 #include "base/customs.h"
+#include "checks/report.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>

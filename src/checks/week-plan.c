@@ -2,6 +2,7 @@
 #include "checks/week-plan.h"
 
 #include "base/customs.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 

@@ -4,6 +4,7 @@
  * tries it with every check there is.
  */
 #include "base/customs.h"
+#include "checks/remedies.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>

@@ -5,6 +5,8 @@
  */
 #include "base/customs.h"
 #include "base/error.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 #include "checks/week-plan.h"
 
 #include <glib/gi18n-lib.h>

@@ -2,7 +2,8 @@
  *
  * Checks of single blocks: options, density, repetitions, holds.
  */
-#include "checks/checkup.h"
+#include "checks/remedies.h"
+#include "checks/report.h"
 
 #include <glib/gi18n-lib.h>
 

@@ -18,6 +18,13 @@ room_of (const LapWeekEvent *event)
   return event->room != NULL ? lap_room_title (event->room) : _("no room");
 }
 
+/* Whether both need the same room, or the same coach. */
+static gboolean
+share (const LapWeekEvent *a, const LapWeekEvent *b, gboolean rooms)
+{
+  return rooms ? a->room != NULL && a->room == b->room : a->coach != NULL && a->coach == b->coach;
+}
+
 /* room-clash and coach-clash */
 
 static void
@@ -29,9 +36,7 @@ find_overlaps (LapCheckup *cx, const LapCheck *check, gboolean rooms)
     for (guint k = i + 1; k < cx->plan->events->len && LAP_EVENT (cx, k)->begin < a->end; k++) {
       const LapWeekEvent *b = LAP_EVENT (cx, k);
 
-      if (!a->inside && !b->inside)
-        continue;
-      if (rooms ? a->room != NULL && a->room == b->room : a->coach != NULL && a->coach == b->coach)
+      if ((a->inside || b->inside) && share (a, b, rooms))
         lap_report_events (cx, check, k, i);
     }
   }
@@ -121,7 +126,7 @@ remedy_coach_away (const LapCheckup *cx, const LapWarning *w, GPtrArray *remedie
 
 /* What follows what: in a room, or with a coach */
 
-/* The first event from @i on that begins when it has ended, of the same room or coach; G_MAXUINT without. */
+/* The first event from @i on that begins when it has ended, which shares the room or coach; G_MAXUINT without. */
 static guint
 next_of (const LapCheckup *cx, guint i, gboolean rooms)
 {
@@ -130,10 +135,28 @@ next_of (const LapCheckup *cx, guint i, gboolean rooms)
   for (guint k = i + 1; k < cx->plan->events->len && LAP_EVENT (cx, k)->begin < a->end + FAR; k++) {
     const LapWeekEvent *b = LAP_EVENT (cx, k);
 
-    if (b->begin >= a->end && (rooms ? a->room == b->room : a->coach == b->coach))
+    if (b->begin >= a->end && share (a, b, rooms))
       return k;
   }
   return G_MAXUINT;
+}
+
+/* Minutes that are needed between two events that follow each other. */
+typedef int (*NeededFunc) (const LapWeekEvent *a, const LapWeekEvent *b);
+
+static void
+find_too_soon (LapCheckup *cx, const LapCheck *check, gboolean rooms, NeededFunc needed)
+{
+  for (guint i = 0; i < cx->plan->events->len; i++) {
+    const LapWeekEvent *a = LAP_EVENT (cx, i), *b;
+    guint k = next_of (cx, i, rooms);
+
+    if (k == G_MAXUINT)
+      continue;
+    b = LAP_EVENT (cx, k);
+    if ((a->inside || b->inside) && b->begin - a->end < needed (a, b))
+      lap_report_events (cx, check, k, i)->c = needed (a, b);
+  }
 }
 
 /* turnaround-short */
@@ -145,24 +168,16 @@ kit_changes (const LapWeekEvent *a, const LapWeekEvent *b)
   return a->facts.found && b->facts.found && ((a->facts.kit ^ b->facts.kit) & ~LAP_BIT (LAP_KIT_MAT)) != 0;
 }
 
+static int
+turnaround_needed (const LapWeekEvent *a, const LapWeekEvent *b)
+{
+  return a->room->turnaround + (kit_changes (a, b) ? KIT_CHANGE : 0);
+}
+
 static void
 find_turnaround_short (LapCheckup *cx, const LapCheck *check)
 {
-  for (guint i = 0; i < cx->plan->events->len; i++) {
-    const LapWeekEvent *a = LAP_EVENT (cx, i), *b;
-    guint k = a->room != NULL ? next_of (cx, i, TRUE) : G_MAXUINT;
-    int need;
-
-    if (k == G_MAXUINT || (!a->inside && !LAP_EVENT (cx, k)->inside))
-      continue;
-    b = LAP_EVENT (cx, k);
-    need = a->room->turnaround + (kit_changes (a, b) ? KIT_CHANGE : 0);
-    if (b->begin - a->end < need) {
-      LapWarning *w = lap_report_events (cx, check, k, i);
-
-      w->c = need;
-    }
-  }
+  find_too_soon (cx, check, TRUE, turnaround_needed);
 }
 
 static char *
@@ -186,17 +201,16 @@ remedy_turnaround_short (const LapCheckup *cx, const LapWarning *w, GPtrArray *r
 
 /* coach-gap and coach-late-early */
 
+static int
+way_needed (const LapWeekEvent *a, const LapWeekEvent *b)
+{
+  return a->room != b->room;
+}
+
 static void
 find_coach_gap (LapCheckup *cx, const LapCheck *check)
 {
-  for (guint i = 0; i < cx->plan->events->len; i++) {
-    const LapWeekEvent *a = LAP_EVENT (cx, i);
-    guint k = a->coach != NULL ? next_of (cx, i, FALSE) : G_MAXUINT;
-
-    if (k != G_MAXUINT && (a->inside || LAP_EVENT (cx, k)->inside) && LAP_EVENT (cx, k)->begin == a->end &&
-        LAP_EVENT (cx, k)->room != a->room)
-      lap_report_events (cx, check, k, i);
-  }
+  find_too_soon (cx, check, FALSE, way_needed);
 }
 
 static char *
@@ -210,19 +224,16 @@ tell_coach_gap (const LapCheckup *cx, const LapWarning *w)
                           room_of (b), time);
 }
 
+static int
+night_needed (const LapWeekEvent *a, const LapWeekEvent *b)
+{
+  return a->number != b->number ? NIGHT : 0;
+}
+
 static void
 find_coach_late_early (LapCheckup *cx, const LapCheck *check)
 {
-  for (guint i = 0; i < cx->plan->events->len; i++) {
-    const LapWeekEvent *a = LAP_EVENT (cx, i), *b;
-    guint k = a->coach != NULL ? next_of (cx, i, FALSE) : G_MAXUINT;
-
-    if (k == G_MAXUINT)
-      continue;
-    b = LAP_EVENT (cx, k);
-    if ((a->inside || b->inside) && a->number != b->number && b->begin - a->end < NIGHT)
-      lap_report_events (cx, check, k, i);
-  }
+  find_too_soon (cx, check, FALSE, night_needed);
 }
 
 static char *

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "model/session.h"
 
+#include "model/when.h"
+
 #include <glib/gi18n-lib.h>
 
 static const LapWord sounds[] = {
@@ -44,6 +46,7 @@ static const LapField fields[] = {
   { "", "notes", &lap_kind_text, AT (notes) },
   { "", "music", &lap_kind_text, AT (music) },
   { "", "link", &lap_kind_text, AT (link) },
+  { "", "screened", &lap_kind_date, AT (screened) },
   { "", "target", &lap_kind_int, AT (target), 0, 0, 43200 },
   { "", "focus", &lap_kind_words, AT (focus), .words = &lap_regions },
   { "", "kit", &lap_kind_kit, AT (kit) },

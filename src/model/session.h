@@ -41,6 +41,7 @@ typedef struct {
   char      *format;  /* "lapwing-session" */
   int        version; /* above LAP_SESSION_VERSION: read-only */
   char      *id, *title, *coach, *notes, *music, *link;
+  int        screened; /* day people were last screened on, of lap_date_parse (); 0 = not said */
   int        target;  /* seconds, 0 = none */
   char     **focus;   /* regions; NULL = whole body */
   LapKit    *kit;

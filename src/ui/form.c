@@ -3,6 +3,7 @@
 
 #include "base/customs.h"
 #include "ui/field-row.h"
+#include "ui/field-text.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -25,21 +26,28 @@ typedef struct {
 
 static void show_control (Control *self);
 
+/* Says why what was asked for can't be, and shows again what holds. */
+static void
+refuse (Control *self, const char *why)
+{
+  LapForm *form = self->form;
+  GtkWidget *window = gtk_widget_get_ancestor (self->control, ADW_TYPE_PREFERENCES_WINDOW);
+
+  if (window != NULL)
+    adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (window), adw_toast_new (why));
+  form->showing = TRUE;
+  show_control (self);
+  form->showing = FALSE;
+}
+
 static void
 apply (Control *self, const GValue *value)
 {
   LapForm *form = self->form;
   g_autoptr (GError) error = NULL;
-  GtkWidget *window;
 
-  if (form->showing || form->target.set (form->data, self->field, _(self->row->title), value, &error))
-    return;
-  window = gtk_widget_get_ancestor (self->control, ADW_TYPE_PREFERENCES_WINDOW);
-  if (window != NULL)
-    adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (window), adw_toast_new (error->message));
-  form->showing = TRUE;
-  show_control (self);
-  form->showing = FALSE;
+  if (!form->showing && !form->target.set (form->data, self->field, _(self->row->title), value, &error))
+    refuse (self, error->message);
 }
 
 static void
@@ -75,20 +83,47 @@ between_of (Control *self)
   return self->row->between != NULL ? self->row->between : ",";
 }
 
+/* @value in one line. Transfer full. */
+static char *
+line_of (Control *self, const GValue *value)
+{
+  if (self->field->kind == &lap_kind_texts)
+    return typed_as (g_value_get_boxed (value), between_of (self));
+  return lap_field_text (self->field, value);
+}
+
+static char *
+line_now (Control *self)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  get (self, &value);
+  return line_of (self, &value);
+}
+
+static gboolean
+read_line (Control *self, const char *text, GValue *value)
+{
+  if (self->field->kind != &lap_kind_texts)
+    return lap_field_parse (self->field, text, value);
+  g_value_init (value, G_TYPE_STRV);
+  g_value_take_boxed (value, texts_of (text, between_of (self)));
+  return TRUE;
+}
+
 static void
 text_cb (Control *self)
 {
-  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->control));
+  const char *typed = gtk_editable_get_text (GTK_EDITABLE (self->control));
+  g_autofree char *before = line_now (self);
   g_auto (GValue) value = G_VALUE_INIT;
 
-  if (self->field->kind == &lap_kind_texts) {
-    g_value_init (&value, G_TYPE_STRV);
-    g_value_take_boxed (&value, texts_of (text, between_of (self)));
-  } else {
-    g_value_init (&value, G_TYPE_STRING);
-    g_value_set_string (&value, text);
-  }
-  apply (self, &value);
+  if (g_str_equal (typed, before))
+    return;
+  if (read_line (self, typed, &value))
+    apply (self, &value);
+  else
+    refuse (self, lap_field_hint (self->field));
 }
 
 static double
@@ -164,11 +199,10 @@ show_control (Control *self)
 
   get (self, &value);
   if (GTK_IS_EDITABLE (self->control) && !GTK_IS_SPIN_BUTTON (self->control)) {
-    g_autofree char *text = self->field->kind == &lap_kind_texts ? typed_as (g_value_get_boxed (&value), between_of (self))
-                                                                 : g_value_dup_string (&value);
+    g_autofree char *text = line_of (self, &value);
 
-    if (g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self->control)), text != NULL ? text : "") != 0)
-      gtk_editable_set_text (GTK_EDITABLE (self->control), text != NULL ? text : "");
+    if (!g_str_equal (gtk_editable_get_text (GTK_EDITABLE (self->control)), text))
+      gtk_editable_set_text (GTK_EDITABLE (self->control), text);
   } else if (ADW_IS_COMBO_ROW (self->control))
     adw_combo_row_set_selected (ADW_COMBO_ROW (self->control), g_value_get_int (&value));
   else if (GTK_IS_SPIN_BUTTON (self->control))
@@ -266,10 +300,16 @@ static GtkWidget *
 text_row (LapForm *form, const LapFormRow *row)
 {
   GtkWidget *entry = adw_entry_row_new ();
+  Control *control = control_new (form, row, entry, 0);
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (entry), _(row->title));
   adw_entry_row_set_show_apply_button (ADW_ENTRY_ROW (entry), TRUE);
-  g_signal_connect_swapped (entry, "apply", G_CALLBACK (text_cb), control_new (form, row, entry, 0));
+  if (row->hint != NULL)
+    gtk_widget_set_tooltip_text (entry, _(row->hint));
+  if (row->helper != NULL)
+    adw_entry_row_add_suffix (ADW_ENTRY_ROW (entry), row->helper (ADW_ENTRY_ROW (entry)));
+  g_signal_connect_swapped (entry, "apply", G_CALLBACK (text_cb), control);
+  g_signal_connect_swapped (entry, "entry-activated", G_CALLBACK (text_cb), control);
   return entry;
 }
 
@@ -278,7 +318,7 @@ row_new (LapForm *form, const LapFormRow *row)
 {
   const LapField *field = lap_record_field (form->target.record, row->property);
 
-  if (field->kind == &lap_kind_text || field->kind == &lap_kind_texts)
+  if (lap_field_is_typed (field))
     return text_row (form, row);
   if (field->kind == &lap_kind_word)
     return word_row (form, row, field->words);

@@ -24,6 +24,8 @@ typedef struct {
   int         digits;
   double      step;
   const char *between;      /* what stands between the texts of a list when they are typed; NULL for a comma */
+  /* May be NULL: makes what helps to fill in a line, at its end. It writes into @row and emits "entry-activated". */
+  GtkWidget *(*helper) (AdwEntryRow *row);
 } LapFormRow;
 
 typedef struct {

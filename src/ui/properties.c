@@ -3,6 +3,7 @@
 
 #include "model/session.h"
 #include "store/documents.h"
+#include "ui/date-button.h"
 #include "ui/form.h"
 #include "ui/help.h"
 
@@ -14,12 +15,14 @@ static const LapFormRow rows[] = {
   { "title", N_("Title") },
   { "coach", N_("Coach") },
   { "link", N_("Link"), N_("Printed on sheets as a square code") },
+  { "music", N_("Music"), N_("Named in the post") },
   { "target", N_("Length wanted"), N_("Minutes; 0 for none") , 60, 0, 5 },
   { "focus", N_("Works on purpose"), N_("Regions; none for the whole body") },
   { NULL, N_("Group") },
   { "group-level", N_("Level") },
   { "group-count", N_("People"), NULL, 1, 0, 1 },
   { "group-age", N_("Age"), N_("Years, about"), 1, 0, 5 },
+  { "screened", N_("Screened on"), N_("When people last answered the questions about their health; an answer is usually good for 12 months"), .helper = lap_date_button_new },
   { "also-for", N_("Also for"), N_("Whom the plan spares: a line on sheets and in the script") },
   { NULL, N_("Place") },
   { "kit", N_("Kit that is there") },

@@ -3,6 +3,8 @@
  * What a session is, changed in its dialog: each change one step, what a file could not say refused.
  */
 #include "ui/properties.h"
+
+#include "model/when.h"
 #include "ui/windows.h"
 
 /* The widget of @type in the row called @title. */
@@ -93,6 +95,54 @@ test_refused (void)
   windows_close (window);
 }
 
+static void
+type (GtkWidget *row, const char *text)
+{
+  gtk_editable_set_text (GTK_EDITABLE (row), text);
+  g_signal_emit_by_name (row, "apply");
+}
+
+/* The day people were screened on is typed or chosen, told in the file as others are, and taken away again. */
+static void
+test_screened (void)
+{
+  LapWindow *window = windows_demo ();
+  LapDocument *document = lap_window_document (window);
+  const LapSession *session = lap_document_session (document);
+  GtkWidget *dialog = lap_properties_open (window), *row = in_row (dialog, "Screened on", ADW_TYPE_ENTRY_ROW);
+  GtkWidget *button = windows_find (row, GTK_TYPE_MENU_BUTTON, NULL), *popover;
+  g_autoptr (GDateTime) day = g_date_time_new_local (2027, 1, 8, 12, 0, 0);
+  g_autofree char *text = NULL;
+
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (row)), ==, "");
+  type (row, "2027-01-05");
+  g_assert_cmpint (session->screened, ==, lap_date_parse ("2027-01-05"));
+  g_assert_cmpstr (lap_history_undo_label (lap_document_history (document)), ==, "Change: Screened on");
+  text = windows_text (window);
+  g_assert_nonnull (strstr (text, "\"screened\": \"2027-01-05\""));
+
+  type (row, "last spring");
+  g_assert_cmpint (session->screened, ==, lap_date_parse ("2027-01-05"));
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (row)), ==, "2027-01-05");
+
+  popover = GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (button)));
+  gtk_popover_popup (GTK_POPOVER (popover));
+  gtk_calendar_select_day (GTK_CALENDAR (windows_find (popover, GTK_TYPE_CALENDAR, NULL)), day);
+  gtk_popover_popdown (GTK_POPOVER (popover));
+  windows_settle (window);
+  g_assert_cmpint (session->screened, ==, lap_date_parse ("2027-01-08"));
+
+  type (row, "");
+  g_assert_cmpint (session->screened, ==, 0);
+  for (int i = 0; i < 3; i++)
+    lap_document_undo (document);
+  g_assert_cmpint (session->screened, ==, 0);
+  g_assert_false (lap_document_is_modified (document));
+  gtk_window_destroy (GTK_WINDOW (dialog));
+  windows_settle (window);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -100,5 +150,6 @@ main (int argc, char **argv)
   g_test_add_func ("/properties/changes", test_changes);
   g_test_add_func ("/properties/sets", test_sets);
   g_test_add_func ("/properties/refused", test_refused);
+  g_test_add_func ("/properties/screened", test_screened);
   return g_test_run ();
 }

@@ -128,6 +128,128 @@ lap_distance_up_text (double metres)
   return tenths_text (ceil (metres / lap_distance_unit () * 10 - 1e-6));
 }
 
+/* What a distance or an area may be typed in. The names are with commas between: the translated ones are understood as
+ * well as these. */
+typedef struct {
+  const char *names;
+  double      size; /* in metres, or square metres */
+} Unit;
+
+static const Unit lengths[] = {
+  /* Translators: what people may type for metres: with commas between, no spaces beside them. */
+  { N_("m,metre,metres,meter,meters"), 1 },
+  { N_("cm,centimetre,centimetres,centimeter,centimeters"), 0.01 },
+  { N_("ft,ft.,foot,feet,',′,’"), FOOT },
+  { N_("in,in.,inch,inches,\",″,”"), FOOT / 12 },
+};
+#define INCHES (&lengths[3])
+
+static const Unit areas[] = {
+  { N_("m²,m2,qm,sqm,sq m,sq. m,square metres,square meters"), 1 },
+  { N_("ft²,ft2,sqft,sq ft,sq. ft.,sq. ft,square feet"), FOOT * FOOT },
+};
+
+static gboolean
+is_named (const char *names, const char *name)
+{
+  g_auto (GStrv) each = g_strsplit (names, ",", -1);
+
+  for (guint i = 0; each[i] != NULL; i++) {
+    g_autofree char *one = g_utf8_casefold (each[i], -1);
+
+    if (g_str_equal (one, name))
+      return TRUE;
+  }
+  return FALSE;
+}
+
+/* The unit called @text, or NULL. */
+static const Unit *
+unit_called (const Unit *units, guint n, const char *text)
+{
+  g_autofree char *name = g_utf8_casefold (text, -1);
+
+  for (guint i = 0; i < n; i++)
+    if (is_named (units[i].names, name) || is_named (_(units[i].names), name))
+      return &units[i];
+  return NULL;
+}
+
+/* The number at @at, which goes on behind it and the space that follows. FALSE without one. A comma or point with three
+ * digits behind it stands between thousands, unless the locale writes it before decimals. */
+static gboolean
+take_number (const char **at, double *number)
+{
+  gsize whole = strspn (*at, "0123456789"), part = 0;
+  g_autofree char *digits = NULL;
+  char mark = (*at)[whole];
+
+  if (mark == '.' || mark == ',')
+    part = strspn (*at + whole + 1, "0123456789");
+  if (whole + part == 0)
+    return FALSE;
+  digits = g_strdup_printf ("%.*s%s%.*s", (int) whole, *at, part == 3 && mark != *localeconv ()->decimal_point ? "" : ".",
+                            (int) part, *at + whole + (part > 0));
+  *number = g_ascii_strtod (digits, NULL);
+  *at += whole + part + (part > 0);
+  *at += strspn (*at, " ");
+  return TRUE;
+}
+
+/* @text with plain spaces, and none at its ends. */
+static char *
+plain (const char *text)
+{
+  g_auto (GStrv) pieces = g_strsplit (text, "\xc2\xa0", -1);
+
+  return g_strstrip (g_strjoinv (" ", pieces));
+}
+
+gboolean
+lap_distance_parse (const char *text, double *metres)
+{
+  g_autofree char *bare = plain (text);
+  const char *at = bare;
+  const Unit *unit = NULL;
+
+  *metres = 0;
+  do {
+    double number;
+
+    if (!take_number (&at, &number))
+      return FALSE;
+    if (*at != '\0') {
+      gsize size = strcspn (at, "0123456789");
+      g_autofree char *name = g_strchomp (g_strndup (at, size));
+
+      unit = unit_called (lengths, G_N_ELEMENTS (lengths), name);
+      if (unit == NULL)
+        return FALSE;
+      at += size;
+      *metres += number * unit->size;
+    } else /* "5' 11", or in what is usual here */
+      *metres += number * (unit == NULL ? lap_distance_unit () : unit->size == FOOT ? INCHES->size : NAN);
+  } while (*at != '\0');
+  return !isnan (*metres);
+}
+
+gboolean
+lap_area_parse (const char *text, double *square_metres)
+{
+  g_autofree char *bare = plain (text);
+  const char *at = bare;
+  const Unit *unit;
+  double number;
+
+  if (!take_number (&at, &number))
+    return FALSE;
+  unit = unit_called (areas, G_N_ELEMENTS (areas), at);
+  if (unit == NULL && *at != '\0')
+    return FALSE;
+  *square_metres = number * (unit != NULL ? unit->size : lap_distance_unit () * lap_distance_unit ());
+  return TRUE;
+}
+
 char *
 lap_area_text (double square_metres)
 {

@@ -31,7 +31,14 @@ char      *lap_distance_text      (double  metres);
 char      *lap_distance_up_text   (double  metres);
 /* Metres in what distances are told in. */
 double     lap_distance_unit      (void);
+/* Metres of "1.8 m", "180 cm", "6 ft", "5 ft 11 in" or "5' 11\""; a bare number is in what distances are told in. Points
+ * and commas are both understood. FALSE where @text is none of these. */
+gboolean   lap_distance_parse     (const char *text,
+                                   double     *metres);
 /* "37 m²", "398 ft²": to the nearest whole one, below ten to the tenth. */
 char      *lap_area_text          (double  square_metres);
+/* Square metres of "37 m²", "400 sq ft"; the same of areas. */
+gboolean   lap_area_parse         (const char *text,
+                                   double     *square_metres);
 
 G_END_DECLS

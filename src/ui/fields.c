@@ -5,6 +5,7 @@
 #include "model/when.h"
 #include "ui/field-row.h"
 #include "ui/field-text.h"
+#include "ui/number.h"
 #include "ui/week-choices.h"
 
 #include <glib/gi18n-lib.h>
@@ -414,6 +415,8 @@ number_row (LapFields *self, const LapFieldSpec *spec, const LapField *field)
 
   gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
   gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), field->kind == &lap_kind_number);
+  if (spec->in_feet != NULL)
+    lap_number_take_area (GTK_SPIN_BUTTON (spin));
   gtk_editable_set_width_chars (GTK_EDITABLE (spin), 4);
   g_signal_connect_swapped (spin, "value-changed", G_CALLBACK (number_cb), control_new (self, spec, row, spin, 0));
   return row;

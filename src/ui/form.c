@@ -4,6 +4,7 @@
 #include "base/customs.h"
 #include "ui/field-row.h"
 #include "ui/field-text.h"
+#include "ui/number.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -291,6 +292,8 @@ number_row (LapForm *form, const LapFormRow *row, const LapField *field)
 
   gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), row->digits);
   gtk_spin_button_set_numeric (GTK_SPIN_BUTTON (spin), TRUE);
+  if (row->unit == LAP_UNIT_DISTANCE)
+    lap_number_take_distance (GTK_SPIN_BUTTON (spin));
   g_signal_connect_swapped (spin, "value-changed", G_CALLBACK (number_cb),
                             control_new (form, row, spin, 0));
   return lap_field_row (_(row->title), hint, spin);

@@ -12,4 +12,9 @@ G_BEGIN_DECLS
  * the number, and with it a plan in which somebody only looks on. */
 void lap_numbers_let_scroll (void);
 
+/* @spin, which tells of a distance, or of an area, in what the locale measures with, also takes one that is typed with
+ * a unit: "1.8 m" or "6 ft" anywhere. What can't be read leaves it as it was. Once, after its digits are set. */
+void lap_number_take_distance (GtkSpinButton *spin);
+void lap_number_take_area     (GtkSpinButton *spin);
+
 G_END_DECLS

@@ -12,6 +12,7 @@
 #include "ui/document-sheets.h"
 #include "ui/export.h"
 #include "ui/files.h"
+#include "ui/number.h"
 #include "ui/sheet-page.h"
 #include "ui/sheet-print.h"
 
@@ -533,6 +534,7 @@ say_unit (LapSheetsView *self)
   gboolean feet = lap_customs ().feet;
 
   gtk_adjustment_set_upper (range, gtk_adjustment_get_upper (range) / lap_distance_unit ());
+  lap_number_take_distance (GTK_SPIN_BUTTON (self->distance));
   adw_action_row_set_subtitle (ADW_ACTION_ROW (self->distance_row),
                                feet ? _("feet; 0 suits the paper") : _("metres; 0 suits the paper"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->distance), GTK_ACCESSIBLE_PROPERTY_LABEL,

@@ -120,6 +120,73 @@ test_distance (void)
   assert_distance (4, "13.1\xc2\xa0" "ft", "13.2\xc2\xa0" "ft");
 }
 
+/* What people type, where lengths are in metres (C, Germany) and in feet (United States): the inch is 25.4 mm and the foot
+ * 12 of them (ISO 80000-3). -1: not understood. */
+static const struct { const char *typed; double metric, german, american; } lengths[] = {
+  { "1.8 m", 1.8, 1.8, 1.8 }, { "1,8 m", 1.8, 1.8, 1.8 }, { "1.8m", 1.8, 1.8, 1.8 }, { "1.8\xc2\xa0m", 1.8, 1.8, 1.8 },
+  { "180 cm", 1.8, 1.8, 1.8 }, { "2 Metres", 2, 2, 2 }, { " 6 ft ", 1.8288, 1.8288, 1.8288 },
+  { "6ft.", 1.8288, 1.8288, 1.8288 }, { "6 FEET", 1.8288, 1.8288, 1.8288 }, { "6'", 1.8288, 1.8288, 1.8288 },
+  { "5 ft 11 in", 1.8034, 1.8034, 1.8034 }, { "5' 11\"", 1.8034, 1.8034, 1.8034 }, { "5’11″", 1.8034, 1.8034, 1.8034 },
+  { "5'11", 1.8034, 1.8034, 1.8034 }, { "71 inches", 1.8034, 1.8034, 1.8034 }, { "1 m 80 cm", 1.8, 1.8, 1.8 },
+  { "6", 6, 6, 1.8288 }, { "2.5", 2.5, 2.5, 0.762 }, { "2,5", 2.5, 2.5, 0.762 }, { ".5 m", 0.5, 0.5, 0.5 },
+  { "1.250 m", 1.25, 1250, 1.25 }, { "1,250 m", 1250, 1.25, 1250 }, { "0", 0, 0, 0 },
+  { "", -1, -1, -1 }, { "six feet", -1, -1, -1 }, { "6 yards", -1, -1, -1 }, { "m", -1, -1, -1 }, { "-2 m", -1, -1, -1 },
+  { "6 ft 2 kg", -1, -1, -1 }, { "1 m 80", -1, -1, -1 }, { "6 ft in", -1, -1, -1 },
+};
+
+static void
+assert_length (const char *typed, double expected)
+{
+  double metres = 0;
+  gboolean read = lap_distance_parse (typed, &metres);
+
+  g_test_message ("“%s” at %s", typed, setlocale (LC_ALL, NULL));
+  g_assert_true (read == (expected >= 0));
+  if (read)
+    g_assert_cmpfloat_with_epsilon (metres, expected, 1e-9);
+}
+
+static void
+test_typed_lengths (void)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (lengths); i++) {
+    go_to ("C.UTF-8", NULL);
+    assert_length (lengths[i].typed, lengths[i].metric);
+    go_to ("de_DE.UTF-8", "de_DE");
+    assert_length (lengths[i].typed, lengths[i].german);
+    go_to ("en_US.UTF-8", "en_US");
+    assert_length (lengths[i].typed, lengths[i].american);
+  }
+}
+
+static void
+assert_typed_area (const char *typed, double expected)
+{
+  double area = 0;
+  gboolean read = lap_area_parse (typed, &area);
+
+  g_test_message ("“%s”", typed);
+  g_assert_true (read == (expected >= 0));
+  if (read)
+    g_assert_cmpfloat_with_epsilon (area, expected, 1e-9);
+}
+
+static void
+test_typed_areas (void)
+{
+  go_to ("C.UTF-8", NULL);
+  assert_typed_area ("37 m²", 37);
+  assert_typed_area ("37m2", 37);
+  assert_typed_area ("400 sq ft", 400 * 0.3048 * 0.3048);
+  assert_typed_area ("400 ft²", 400 * 0.3048 * 0.3048);
+  assert_typed_area ("120", 120);
+  assert_typed_area ("37 m", -1);
+  assert_typed_area ("big", -1);
+  go_to ("en_US.UTF-8", "en_US");
+  assert_typed_area ("1,200", 1200 * 0.3048 * 0.3048);
+  assert_typed_area ("120 square metres", 120);
+}
+
 static void
 assert_area (double square_metres, const char *expected)
 {
@@ -156,6 +223,8 @@ main (int argc, char **argv)
   g_test_add_func ("/customs/half", test_half);
   g_test_add_func ("/customs/distance", test_distance);
   g_test_add_func ("/customs/area", test_area);
+  g_test_add_func ("/customs/typed-lengths", test_typed_lengths);
+  g_test_add_func ("/customs/typed-areas", test_typed_areas);
   result = g_test_run ();
   {
     g_autoptr (GSubprocess) run = g_subprocess_new (G_SUBPROCESS_FLAGS_NONE, NULL, "rm", "-r", folder, NULL);

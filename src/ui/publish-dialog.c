@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/publish-dialog.h"
 
+#include "model/when.h"
+#include "ui/field-text.h"
 #include "ui/files.h"
 #include "ui/publish.h"
 
@@ -17,10 +19,14 @@ struct _LapPublishDialog {
   LapWindow *window;
   GArray    *choices;
   GtkWidget *group, *format, *offset_row, *offset, *takes_row, *takes, *spoken_row, *spoken, *held_row, *held, *day_row, *day,
-            *calendar, *time_row, *hours, *minutes, *timezone;
+            *calendar, *time, *timezone;
 };
 
 G_DEFINE_FINAL_TYPE (LapPublishDialog, lap_publish_dialog, ADW_TYPE_MESSAGE_DIALOG)
+
+/* When a session begins, as people type it: the kind alone counts. */
+static const LapField time_field = { .kind = &lap_kind_time };
+#define USUAL_TIME (18 * 60)
 
 /* What the file chooser answers to: it outlives the dialog. */
 typedef struct {
@@ -57,16 +63,36 @@ has_day (LapPublishDialog *self)
   return !gtk_widget_get_visible (self->held_row) || gtk_switch_get_active (GTK_SWITCH (self->held));
 }
 
+/* In minutes from midnight; -1 where no time is typed. */
+static int
+time_of (LapPublishDialog *self)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+
+  if (!lap_field_parse (&time_field, gtk_editable_get_text (GTK_EDITABLE (self->time)), &value))
+    return -1;
+  return g_value_get_int (&value);
+}
+
+/* Marks what can't be read in a line that is asked for. */
+static gboolean
+judge_line (GtkWidget *line, gboolean good)
+{
+  good |= !gtk_widget_get_visible (line);
+  if (good)
+    gtk_widget_remove_css_class (line, "error");
+  else
+    gtk_widget_add_css_class (line, "error");
+  return good;
+}
+
 static void
 judge (LapPublishDialog *self)
 {
   g_autoptr (GTimeZone) zone = g_time_zone_new_identifier (gtk_editable_get_text (GTK_EDITABLE (self->timezone)));
-  gboolean good = zone != NULL || !gtk_widget_get_visible (self->timezone);
+  gboolean good = judge_line (self->timezone, zone != NULL);
 
-  if (good)
-    gtk_widget_remove_css_class (self->timezone, "error");
-  else
-    gtk_widget_add_css_class (self->timezone, "error");
+  good &= judge_line (self->time, time_of (self) >= 0);
   adw_message_dialog_set_response_enabled (ADW_MESSAGE_DIALOG (self), "export", good);
 }
 
@@ -86,7 +112,7 @@ show_rows (LapPublishDialog *self)
   gtk_widget_set_visible (self->held_row, !is_week (self) && flags & LAP_FORMAT_AT && flags & LAP_FORMAT_OFFSET);
   day = has_day (self);
   gtk_widget_set_visible (self->day_row, day);
-  gtk_widget_set_visible (self->time_row, day && !is_week (self));
+  gtk_widget_set_visible (self->time, day && !is_week (self));
   gtk_widget_set_visible (self->timezone, day && !is_week (self));
   judge (self);
 }
@@ -98,16 +124,6 @@ show_day (LapPublishDialog *self)
   g_autofree char *text = g_date_time_format (day, "%x");
 
   gtk_menu_button_set_label (GTK_MENU_BUTTON (self->day), text);
-}
-
-/* Two digits, as on a clock. */
-static gboolean
-output_cb (GtkSpinButton *button)
-{
-  g_autofree char *text = g_strdup_printf ("%02d", gtk_spin_button_get_value_as_int (button));
-
-  gtk_editable_set_text (GTK_EDITABLE (button), text);
-  return TRUE;
 }
 
 static void
@@ -138,8 +154,7 @@ question_new (LapPublishDialog *self)
   if (has_day (self) && is_week (self))
     question->from = g_steal_pointer (&date);
   else if (has_day (self)) {
-    question->at = g_strdup_printf ("%sT%02d:%02d", date, gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (self->hours)),
-                                    gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (self->minutes)));
+    question->at = g_strdup_printf ("%sT%02d:%02d", date, time_of (self) / 60, time_of (self) % 60);
     question->timezone = g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->timezone)));
   }
   question->how = (LapPublication) { .at = question->at, .timezone = question->timezone, .from = question->from };
@@ -231,9 +246,7 @@ lap_publish_dialog_class_init (LapPublishDialogClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, day_row);
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, day);
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, calendar);
-  gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, time_row);
-  gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, hours);
-  gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, minutes);
+  gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, time);
   gtk_widget_class_bind_template_child (widget_class, LapPublishDialog, timezone);
   gtk_widget_class_bind_template_callback (widget_class, show_rows);
   gtk_widget_class_bind_template_callback (widget_class, show_day);
@@ -258,6 +271,19 @@ fill_timezone (LapPublishDialog *self)
   gtk_editable_set_text (GTK_EDITABLE (self->timezone), known != NULL ? name : "UTC");
 }
 
+static void
+fill_time (LapPublishDialog *self)
+{
+  g_auto (GValue) value = G_VALUE_INIT;
+  g_autofree char *text = NULL;
+
+  g_value_init (&value, G_TYPE_INT);
+  g_value_set_int (&value, USUAL_TIME);
+  text = lap_field_text (&time_field, &value);
+  gtk_editable_set_text (GTK_EDITABLE (self->time), text);
+  gtk_widget_set_tooltip_text (self->time, lap_field_hint (&time_field));
+}
+
 GtkWindow *
 lap_publish_dialog_new (LapWindow *window)
 {
@@ -266,12 +292,10 @@ lap_publish_dialog_new (LapWindow *window)
 
   self->window = g_object_ref (window);
   gtk_widget_init_template (GTK_WIDGET (self));
-  g_signal_connect (self->hours, "output", G_CALLBACK (output_cb), NULL);
-  g_signal_connect (self->minutes, "output", G_CALLBACK (output_cb), NULL);
-  gtk_spin_button_update (GTK_SPIN_BUTTON (self->minutes));
   if (is_week (self))
     adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->day_row), _("First day"));
   gtk_widget_set_sensitive (self->takes_row, timeline != NULL && lap_rows_n (timeline->session->takes) > 0);
+  fill_time (self);
   fill_timezone (self);
   show_day (self);
   fill_choices (self);

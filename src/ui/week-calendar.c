@@ -1,6 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-calendar.h"
 
+#include "ui/field-text.h"
+
+/* As people type a date: the kind alone counts. */
+static const LapField date_field = { .kind = &lap_kind_date };
+
 struct _LapWeekCalendar {
   GtkPopover   parent_instance;
   LapDocument *document;
@@ -61,7 +66,9 @@ day_cb (LapWeekCalendar *self)
 static void
 entry_cb (LapWeekCalendar *self)
 {
-  int date = lap_date_parse (gtk_editable_get_text (GTK_EDITABLE (self->entry)));
+  const char *typed = gtk_editable_get_text (GTK_EDITABLE (self->entry));
+  g_auto (GValue) value = G_VALUE_INIT;
+  int date = lap_field_parse (&date_field, typed, &value) ? g_value_get_int (&value) : 0;
 
   gtk_widget_set_visible (self->wrong, date == 0);
   if (date == 0)

@@ -128,8 +128,11 @@ test_rows (void)
     { "Timeline (.json)", { "Format" }, { "Later in the film", "Spoken names", "Day", "With a calendar" } },
     { "Film day pack (folder)", { "Later in the film", "Spoken names", "With a calendar" }, { "Day", "Begins at" } },
   };
+  static const struct { const char *typed; gboolean good; } times[] = {
+    { "25:00", FALSE }, { "18:30", TRUE }, { "half six", FALSE }, { "6:30 pm", TRUE }, { "", FALSE }, { "7.05", TRUE },
+  };
   LapWindow *window = windows_demo ();
-  GtkWidget *dialog, *held, *timezone;
+  GtkWidget *dialog, *held, *timezone, *time;
   g_autoptr (GtkWindow) shown = NULL;
 
   gtk_widget_activate_action (GTK_WIDGET (window), "win.publish", NULL);
@@ -147,11 +150,18 @@ test_rows (void)
   gtk_switch_set_active (GTK_SWITCH (held), TRUE);
   g_assert_true (is_shown (dialog, "Day"));
   g_assert_true (adw_message_dialog_get_response_enabled (ADW_MESSAGE_DIALOG (dialog), "export"));
-  timezone = windows_find (dialog, ADW_TYPE_ENTRY_ROW, NULL);
+  timezone = windows_find (dialog, ADW_TYPE_ENTRY_ROW, "timezone");
   gtk_editable_set_text (GTK_EDITABLE (timezone), "Nowhere/Town");
   g_assert_false (adw_message_dialog_get_response_enabled (ADW_MESSAGE_DIALOG (dialog), "export"));
   gtk_editable_set_text (GTK_EDITABLE (timezone), "Europe/Lisbon");
   g_assert_true (adw_message_dialog_get_response_enabled (ADW_MESSAGE_DIALOG (dialog), "export"));
+  /* So does a time that nobody can read; each way to write one is understood. */
+  time = windows_find (dialog, ADW_TYPE_ENTRY_ROW, "time");
+  for (guint i = 0; i < G_N_ELEMENTS (times); i++) {
+    gtk_editable_set_text (GTK_EDITABLE (time), times[i].typed);
+    g_assert_true (adw_message_dialog_get_response_enabled (ADW_MESSAGE_DIALOG (dialog), "export") == times[i].good);
+    g_assert_true (gtk_widget_has_css_class (time, "error") == !times[i].good);
+  }
   gtk_window_destroy (shown);
   g_clear_object (&shown);
   windows_close (window);

@@ -6,39 +6,19 @@
  * States). The foot: 0.3048 m (ISO 80000-3).
  */
 #include "base/customs.h"
+#include "support/locales.h"
 
-#include <gio/gio.h>
-#include <glib/gstdio.h>
 #include <locale.h>
-
-static char *folder;
-
-static void
-go_to (const char *name, const char *source)
-{
-  g_autofree char *path = g_build_filename (folder, name, NULL);
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GSubprocess) run = NULL;
-
-  if (source != NULL && !g_file_test (path, G_FILE_TEST_EXISTS)) {
-    run = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_SILENCE | G_SUBPROCESS_FLAGS_STDERR_SILENCE, &error, "localedef",
-                            "-i", source, "-f", "UTF-8", path, NULL);
-    g_assert_no_error (error);
-    g_assert_true (g_subprocess_wait (run, NULL, NULL));
-  }
-  g_assert_nonnull (setlocale (LC_ALL, name));
-}
 
 static void
 test_week (void)
 {
-  static const struct { const char *name, *source; guint first; } places[] = {
-    { "C.UTF-8", NULL, 0 }, { "C", NULL, 0 }, { "de_DE.UTF-8", "de_DE", 0 }, { "en_US.UTF-8", "en_US", 6 },
-    { "ja_JP.UTF-8", "ja_JP", 6 }, { "ar_EG.UTF-8", "ar_EG", 5 },
+  static const struct { const char *name; guint first; } places[] = {
+    { "C.UTF-8", 0 }, { "C", 0 }, { "de_DE.UTF-8", 0 }, { "en_US.UTF-8", 6 }, { "ja_JP.UTF-8", 6 }, { "ar_EG.UTF-8", 5 },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (places); i++) {
-    go_to (places[i].name, places[i].source);
+    locales_go (places[i].name);
     g_assert_cmpuint (lap_customs ().first_day, ==, places[i].first);
   }
 }
@@ -57,14 +37,12 @@ test_time (void)
   static const char *const whole[] = { "C.UTF-8", "de_DE.UTF-8", "ja_JP.UTF-8" };
 
   for (guint i = 0; i < G_N_ELEMENTS (whole); i++) {
-    g_autofree char *source = g_strndup (whole[i], 5);
-
-    go_to (whole[i], i > 0 ? source : NULL);
+    locales_go (whole[i]);
     g_assert_false (lap_customs ().twelve_hours);
     assert_time (6 * 60 + 5, "06:05");
     assert_time (24 * 60, "24:00");
   }
-  go_to ("en_US.UTF-8", "en_US");
+  locales_go ("en_US.UTF-8");
   g_assert_true (lap_customs ().twelve_hours);
   assert_time (0, "12:00\xc2\xa0" "AM");
   assert_time (6 * 60 + 5, "6:05\xc2\xa0" "AM");
@@ -85,13 +63,13 @@ assert_half (const char *typed, int half, const char *rest)
 static void
 test_half (void)
 {
-  go_to ("C.UTF-8", NULL);
+  locales_go ("C.UTF-8");
   assert_half ("18:30", -1, "18:30");
   assert_half ("6:30 pm", 1, "6:30");
   assert_half ("6.30p.m.", 1, "6.30");
   assert_half ("7 A.M.", 0, "7");
   assert_half ("pm", -1, "pm");
-  go_to ("ja_JP.UTF-8", "ja_JP");
+  locales_go ("ja_JP.UTF-8");
   assert_half ("6:30\xc2\xa0\xe5\x8d\x88\xe5\xbe\x8c", 1, "6:30"); /* U+5348 U+5F8C, "after noon" */
   assert_half ("6:30 AM", 0, "6:30");
 }
@@ -108,13 +86,13 @@ assert_distance (double metres, const char *near, const char *up)
 static void
 test_distance (void)
 {
-  go_to ("C.UTF-8", NULL);
+  locales_go ("C.UTF-8");
   assert_distance (3.64, "3.6\xc2\xa0m", "3.7\xc2\xa0m");
   assert_distance (4, "4.0\xc2\xa0m", "4.0\xc2\xa0m");
-  go_to ("de_DE.UTF-8", "de_DE");
+  locales_go ("de_DE.UTF-8");
   g_assert_false (lap_customs ().feet);
   assert_distance (3.64, "3,6\xc2\xa0m", "3,7\xc2\xa0m");
-  go_to ("en_US.UTF-8", "en_US");
+  locales_go ("en_US.UTF-8");
   g_assert_cmpfloat (lap_distance_unit (), ==, 0.3048);
   assert_distance (3.048, "10.0\xc2\xa0" "ft", "10.0\xc2\xa0" "ft");
   assert_distance (4, "13.1\xc2\xa0" "ft", "13.2\xc2\xa0" "ft");
@@ -150,11 +128,11 @@ static void
 test_typed_lengths (void)
 {
   for (guint i = 0; i < G_N_ELEMENTS (lengths); i++) {
-    go_to ("C.UTF-8", NULL);
+    locales_go ("C.UTF-8");
     assert_length (lengths[i].typed, lengths[i].metric);
-    go_to ("de_DE.UTF-8", "de_DE");
+    locales_go ("de_DE.UTF-8");
     assert_length (lengths[i].typed, lengths[i].german);
-    go_to ("en_US.UTF-8", "en_US");
+    locales_go ("en_US.UTF-8");
     assert_length (lengths[i].typed, lengths[i].american);
   }
 }
@@ -174,7 +152,7 @@ assert_typed_area (const char *typed, double expected)
 static void
 test_typed_areas (void)
 {
-  go_to ("C.UTF-8", NULL);
+  locales_go ("C.UTF-8");
   assert_typed_area ("37 m²", 37);
   assert_typed_area ("37m2", 37);
   assert_typed_area ("400 sq ft", 400 * 0.3048 * 0.3048);
@@ -182,7 +160,7 @@ test_typed_areas (void)
   assert_typed_area ("120", 120);
   assert_typed_area ("37 m", -1);
   assert_typed_area ("big", -1);
-  go_to ("en_US.UTF-8", "en_US");
+  locales_go ("en_US.UTF-8");
   assert_typed_area ("1,200", 1200 * 0.3048 * 0.3048);
   assert_typed_area ("120 square metres", 120);
 }
@@ -198,13 +176,13 @@ assert_area (double square_metres, const char *expected)
 static void
 test_area (void)
 {
-  go_to ("C.UTF-8", NULL);
+  locales_go ("C.UTF-8");
   assert_area (120, "120\xc2\xa0m²");
   assert_area (6.25, "6.2\xc2\xa0m²");
   assert_area (6, "6\xc2\xa0m²");
-  go_to ("de_DE.UTF-8", "de_DE");
+  locales_go ("de_DE.UTF-8");
   assert_area (6.5, "6,5\xc2\xa0m²");
-  go_to ("en_US.UTF-8", "en_US");
+  locales_go ("en_US.UTF-8");
   assert_area (120, "1292\xc2\xa0" "ft²");
   assert_area (0.3048 * 0.3048 * 50, "50\xc2\xa0" "ft²");
 }
@@ -214,8 +192,7 @@ main (int argc, char **argv)
 {
   int result;
 
-  folder = g_dir_make_tmp ("locales-XXXXXX", NULL);
-  g_setenv ("LOCPATH", folder, TRUE);
+  locales_begin ("de_DE.UTF-8", "en_US.UTF-8", "ja_JP.UTF-8", "ar_EG.UTF-8", NULL);
   g_unsetenv ("LC_ALL");
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/customs/week", test_week);
@@ -226,11 +203,6 @@ main (int argc, char **argv)
   g_test_add_func ("/customs/typed-lengths", test_typed_lengths);
   g_test_add_func ("/customs/typed-areas", test_typed_areas);
   result = g_test_run ();
-  {
-    g_autoptr (GSubprocess) run = g_subprocess_new (G_SUBPROCESS_FLAGS_NONE, NULL, "rm", "-r", folder, NULL);
-
-    g_subprocess_wait (run, NULL, NULL);
-  }
-  g_free (folder);
+  locales_end ();
   return result;
 }

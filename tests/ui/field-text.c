@@ -8,6 +8,7 @@
 #include "model/exception.h"
 #include "model/part.h"
 #include "model/when.h"
+#include "support/locales.h"
 
 static const struct { const LapKind *kind; const char *typed, *read; /* NULL: not at all */ } lines[] = {
   { &lap_kind_date, "2027-01-11", "2027-01-11" },
@@ -61,10 +62,59 @@ test_lines (void)
   }
 }
 
+/* People type times in either way, wherever they are; what is shown is as there. Outside: Unicode CLDR 42, supplemental
+ * data, timeData: h in the United States, H in Germany. */
+static void
+test_times (void)
+{
+  static const struct { const char *typed; int minutes; } times[] = {
+    { "18:30", 1110 }, { "6:30 pm", 1110 }, { "6:30 PM", 1110 }, { "6.30 p.m.", 1110 }, { "6pm", 1080 }, { "18h30", 1110 },
+    { "06:30", 390 }, { "6:30", 390 }, { "6:30 am", 390 }, { "12 am", 0 }, { "12:15 pm", 735 }, { "13:00 pm", -1 },
+    { "0:30 am", -1 }, { "6:75 pm", -1 }, { "pm", -1 },
+  };
+  static const struct { const char *locale, *shown, *hours; } places[] = {
+    { "C.UTF-8", "18:30", "07:00–21:30" }, { "de_DE.UTF-8", "18:30", "07:00–21:30" },
+    { "en_US.UTF-8", "6:30\xc2\xa0PM", "7:00\xc2\xa0" "AM–9:30\xc2\xa0PM" },
+  };
+  const LapField time = { .kind = &lap_kind_time }, hours = { .kind = &lap_kind_hours };
+
+  for (guint p = 0; p < G_N_ELEMENTS (places); p++) {
+    static const char *const spans[] = { "7-21:30", "7 am - 9:30 pm", "07:00–9:30pm" };
+
+    locales_go (places[p].locale);
+    for (guint i = 0; i < G_N_ELEMENTS (times); i++) {
+      g_auto (GValue) value = G_VALUE_INIT;
+      gboolean read = lap_field_parse (&time, times[i].typed, &value);
+      g_autofree char *text = lap_field_text (&time, &value);
+
+      g_test_message ("“%s” at %s", times[i].typed, places[p].locale);
+      g_assert_true (read == (times[i].minutes >= 0));
+      g_assert_cmpint (g_value_get_int (&value), ==, times[i].minutes);
+      if (times[i].minutes == 1110)
+        g_assert_cmpstr (text, ==, places[p].shown);
+    }
+    for (guint i = 0; i < G_N_ELEMENTS (spans); i++) {
+      g_auto (GValue) value = G_VALUE_INIT;
+      g_autofree char *text = NULL;
+
+      g_assert_true (lap_field_parse (&hours, spans[i], &value));
+      text = lap_field_text (&hours, &value);
+      g_assert_cmpstr (text, ==, places[p].hours);
+    }
+  }
+  locales_go ("C.UTF-8");
+}
+
 int
 main (int argc, char **argv)
 {
+  int result;
+
+  locales_begin ("de_DE.UTF-8", "en_US.UTF-8", NULL);
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/field-text/lines", test_lines);
-  return g_test_run ();
+  g_test_add_func ("/field-text/times", test_times);
+  result = g_test_run ();
+  locales_end ();
+  return result;
 }

@@ -6,6 +6,7 @@
  * 2027 is a Sunday (ISO 8601 calendar).
  */
 #include "store/folder.h"
+#include "support/locales.h"
 #include "ui/week-plan.h"
 #include "ui/windows.h"
 
@@ -16,27 +17,6 @@
 #include "ui/week-window.h"
 #include "ui/week/moves.h"
 #include "ui/week/scene.h"
-
-#include <locale.h>
-
-static char *folder; /* of locales */
-
-static void
-go_to (const char *name)
-{
-  g_autofree char *path = g_build_filename (folder, name, NULL), *source = g_strndup (name, 5);
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GSubprocess) run = NULL;
-
-  if (!g_str_equal (name, "C.UTF-8") && !g_file_test (path, G_FILE_TEST_EXISTS)) {
-    run = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_SILENCE | G_SUBPROCESS_FLAGS_STDERR_SILENCE, &error, "localedef",
-                            "-i", source, "-f", "UTF-8", path, NULL);
-    g_assert_no_error (error);
-    g_assert_true (g_subprocess_wait (run, NULL, NULL));
-  }
-  g_assert_nonnull (setlocale (LC_TIME, name));
-  g_assert_nonnull (setlocale (LC_MEASUREMENT, name));
-}
 
 typedef struct {
   char        *folder, *path;
@@ -95,7 +75,7 @@ test_view (void)
   for (guint i = 0; i < G_N_ELEMENTS (places); i++) {
     Room room;
 
-    go_to (places[i].locale);
+    locales_go (places[i].locale);
     room_begin (&room);
     assert_days (&room, places[i].first);
     lap_document_set_date (room.document, lap_date_parse ("2027-01-20"));
@@ -116,7 +96,7 @@ test_view (void)
     }
     room_end (&room);
   }
-  go_to ("C.UTF-8");
+  locales_go ("C.UTF-8");
 }
 
 /* A day back from the first is out of the week, a day on is the next one there. */
@@ -125,14 +105,14 @@ test_neighbours (void)
 {
   LapPlace place = { .day = LAP_DAY_SUN };
 
-  go_to ("en_US.UTF-8");
+  locales_go ("en_US.UTF-8");
   g_assert_false (lap_week_shift_day (&place, -1));
   g_assert_true (lap_week_shift_day (&place, 1));
   g_assert_cmpint (place.day, ==, LAP_DAY_MON);
   g_assert_true (lap_week_shift_day (&place, 5));
   g_assert_cmpint (place.day, ==, LAP_DAY_SAT);
   g_assert_false (lap_week_shift_day (&place, 1));
-  go_to ("C.UTF-8");
+  locales_go ("C.UTF-8");
   place.day = LAP_DAY_SUN;
   g_assert_false (lap_week_shift_day (&place, 1));
   g_assert_true (lap_week_shift_day (&place, -6));
@@ -162,14 +142,14 @@ test_sheet (void)
       g_autoptr (LapPages) pages = NULL;
       Room room;
 
-      go_to (places[i].locale);
+      locales_go (places[i].locale);
       room_begin (&room);
       lap_document_set_date (room.document, dated ? lap_date_parse ("2027-01-20") : 0);
       pages = lap_document_pages (room.document, lap_document_sheets_nth (room.document, 0), &options);
       g_assert_cmpstr (first_day (pages), ==, places[i].first);
       room_end (&room);
     }
-  go_to ("C.UTF-8");
+  locales_go ("C.UTF-8");
 }
 
 static GtkWidget *
@@ -211,7 +191,7 @@ test_properties (void)
     GtkWindow *dialog;
     Room room;
 
-    go_to (places[i]);
+    locales_go (places[i]);
     room_begin (&room);
     gtk_widget_activate_action (GTK_WIDGET (room.window), "win.properties", NULL);
     dialog = windows_dialog (room.window);
@@ -222,7 +202,7 @@ test_properties (void)
     g_object_unref (dialog);
     room_end (&room);
   }
-  go_to ("C.UTF-8");
+  locales_go ("C.UTF-8");
 }
 
 /* A floor is told and typed in square feet, of 0.3048 m (ISO 80000-3), and kept in square metres; times are as there. */
@@ -239,7 +219,7 @@ test_units (void)
   double area;
 
   g_assert_cmpstr (lap_field_hint (&time), ==, "A time, as 18:30");
-  go_to ("en_US.UTF-8");
+  locales_go ("en_US.UTF-8");
   g_assert_cmpstr (lap_field_hint (&time), ==, "A time, as 6:30\xc2\xa0PM");
   g_ptr_array_add (rooms, room);
   g_object_set (room, "area", 120.0, NULL);
@@ -254,8 +234,16 @@ test_units (void)
   gtk_spin_button_set_value (GTK_SPIN_BUTTON (spin), 1000);
   g_object_get (room, "area", &area, NULL);
   g_assert_cmpfloat_with_epsilon (area, 92.90304, 1e-6);
+  /* As on a plan that has metres. */
+  gtk_editable_set_text (GTK_EDITABLE (spin), "40 m²");
+  gtk_spin_button_update (GTK_SPIN_BUTTON (spin));
+  g_assert_cmpfloat (room->area, ==, 40);
+  g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (spin)), ==, "430.6");
+  gtk_editable_set_text (GTK_EDITABLE (spin), "large");
+  gtk_spin_button_update (GTK_SPIN_BUTTON (spin));
+  g_assert_cmpfloat (room->area, ==, 40);
   g_object_unref (row);
-  go_to ("C.UTF-8");
+  locales_go ("C.UTF-8");
 }
 
 /* A sheet that nobody asks for another order, as commands don't. */
@@ -266,20 +254,18 @@ test_command (void)
   LapSheetOptions options = { .paper = LAP_PAPER_A3, .landscape = TRUE };
   g_autoptr (LapPages) pages = NULL;
 
-  go_to ("en_US.UTF-8");
+  locales_go ("en_US.UTF-8");
   pages = lap_week_sheet_pages (lap_week_sheets_find ("week"), &(LapWeekSubject) { lap_document_week (document), 0 }, &options);
   g_assert_cmpstr (first_day (pages), ==, "mon");
-  go_to ("C.UTF-8");
+  locales_go ("C.UTF-8");
 }
 
 int
 main (int argc, char **argv)
 {
-  g_autofree char *locales = g_dir_make_tmp ("lapwing-locales-XXXXXX", NULL);
   int result;
 
-  folder = locales;
-  g_setenv ("LOCPATH", folder, TRUE);
+  locales_begin ("de_DE.UTF-8", "en_US.UTF-8", "ar_EG.UTF-8", NULL);
   windows_init (&argc, &argv);
   g_test_add_func ("/first-day/view", test_view);
   g_test_add_func ("/first-day/neighbours", test_neighbours);
@@ -288,6 +274,6 @@ main (int argc, char **argv)
   g_test_add_func ("/first-day/units", test_units);
   g_test_add_func ("/first-day/command", test_command);
   result = g_test_run ();
-  folder_remove (g_steal_pointer (&locales));
+  locales_end ();
   return result;
 }

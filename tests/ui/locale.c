@@ -4,6 +4,7 @@
  * of the United States made by localedef(1). Outside: Unicode CLDR 42, supplemental data: timeData h, weekData sun,
  * measurementData US. The foot: 0.3048 m (ISO 80000-3).
  */
+#include "support/locales.h"
 #include "ui/windows.h"
 
 #include <string.h>
@@ -86,20 +87,14 @@ test_session (void)
 int
 main (int argc, char **argv)
 {
-  g_autofree char *folder = g_build_filename (windows_data_folder (), "locales", NULL);
-  g_autofree char *path = g_build_filename (folder, "en_US.UTF-8", NULL);
-  const char *make[] = { "localedef", "-i", "en_US", "-f", "UTF-8", path, NULL };
-  g_autoptr (GError) error = NULL;
-  int status = -1;
+  int result;
 
-  g_mkdir_with_parents (folder, 0700);
-  g_spawn_sync (NULL, (char **) make, NULL, G_SPAWN_SEARCH_PATH | G_SPAWN_STDOUT_TO_DEV_NULL | G_SPAWN_STDERR_TO_DEV_NULL,
-                NULL, NULL, NULL, NULL, &status, &error);
-  g_assert_no_error (error);
-  g_setenv ("LOCPATH", folder, TRUE);
+  locales_begin ("en_US.UTF-8", NULL);
   g_setenv ("LC_ALL", "en_US.UTF-8", TRUE);
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/locale/week", test_week);
   g_test_add_func ("/ui/locale/session", test_session);
-  return g_test_run ();
+  result = g_test_run ();
+  locales_end ();
+  return result;
 }

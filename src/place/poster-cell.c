@@ -258,6 +258,23 @@ lay_head (Pen *pen)
   return height < 0 ? -1 : MAX (digits.height, shift + height);
 }
 
+/* The ground: the work solid, the rest a thinner hatched tail, to scale along @width. */
+static void
+put_ground (LapPage *page, double x, double y, double width, double thick, int work, int rest)
+{
+  double solid = rest > 0 && work > 0 ? width * work / (work + rest) : width;
+  LapMark *mark = lap_page_box (page, x, y, solid, thick, LAP_ROLE_WORK);
+
+  mark->radius = thick * 0.17;
+  mark->line = LAP_ROLE_WORK;
+  mark->thick = thick * 0.08;
+  if (solid < width) {
+    mark = lap_page_hatch (page, x + solid, y + thick * 0.2, width - solid, thick * 0.6);
+    mark->thick = thick * 0.08;
+    mark->radius = thick * 0.5;
+  }
+}
+
 /* The ground and, on it, the figure. */
 static void
 lay_picture (Pen *pen, double x, double top, double width, double ground, double ground_x, double ground_width)
@@ -269,7 +286,7 @@ lay_picture (Pen *pen, double x, double top, double width, double ground, double
     return;
   if (pen->plan->figures && station->task->shown != NULL)
     lap_page_figure (pen->page, station->task->shown, x, top, width, ground - top);
-  lap_ground_put (pen->page, ground_x, ground, ground_width, pen->s.ground, station->work, station->rest);
+  put_ground (pen->page, ground_x, ground, ground_width, pen->s.ground, station->work, station->rest);
 }
 
 /* The three styles. Each returns the height it needs, or -1. */

@@ -5,7 +5,7 @@
  */
 #pragma once
 
-#include "place/poster-frame.h"
+#include "place/poster-subject.h"
 #include "place/stations.h"
 
 G_BEGIN_DECLS

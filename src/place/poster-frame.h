@@ -2,29 +2,12 @@
  *
  * What stands around the exercises of a poster: above, the title and the formula; below, the safety words and what
  * the signs mean. Both are laid out once for a page size and put on each page.
- *
- * Sizes are in units: one unit is a millimetre on A3 and in proportion on smaller papers, so that an A4 poster is an
- * A3 one seen from nearer by. Papers above A3 keep the unit and gain room.
  */
 #pragma once
 
-#include "place/paper.h"
-#include "place/wrap.h"
-#include "timeline/timeline.h"
+#include "place/poster-subject.h"
 
 G_BEGIN_DECLS
-
-typedef struct {
-  const LapTimeline     *timeline;
-  const LapSheetOptions *options;
-  const LapMeasure      *measure;
-  guint                  part;
-  guint32                signs;         /* LapSign, a set: those on the poster, to be explained */
-  double                 width, height; /* of the page, mm */
-  double                 margin;        /* mm */
-  double                 unit;          /* mm */
-  double                 least;         /* scale at which names read from as far as was asked for; 1 = 3 m on A3 */
-} LapPoster;
 
 typedef struct _LapPosterFrame LapPosterFrame;
 
@@ -45,14 +28,5 @@ void            lap_poster_frame_head   (LapPosterFrame *frame,
 void            lap_poster_frame_foot   (LapPosterFrame *frame,
                                          LapPage        *page,
                                          const char     *where);
-
-/* The ground: the work solid, the rest a thinner hatched tail, to scale along @width. */
-void            lap_ground_put          (LapPage        *page,
-                                         double          x,
-                                         double          y,
-                                         double          width,
-                                         double          thick,
-                                         int             work,
-                                         int             rest);
 
 G_END_DECLS

@@ -85,7 +85,7 @@ may_write_folder (const char *folder, GError **error)
 static gboolean
 open_beside (LapSaving *saving, GError **error)
 {
-  g_autofree char *beside = g_build_filename (saving->folder, ".lapwing-XXXXXX", NULL);
+  g_autofree char *beside = g_build_filename (saving->folder, LAP_STALE_FILE, NULL);
 
   saving->fd = g_mkstemp_full (beside, O_RDWR | O_CLOEXEC, saving->old.st_nlink > 0 ? 0600 : 0666);
   if (saving->fd < 0)

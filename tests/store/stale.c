@@ -96,7 +96,7 @@ test_writer (void)
   folder_remove (folder);
 }
 
-/* Old files with other names, folders, and what a link leads to are somebody else's. */
+/* Old files with other names, folders with the name of files, and what a link leads to are somebody else's. */
 static void
 test_others (void)
 {

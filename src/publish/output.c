@@ -9,10 +9,10 @@
 #include <stdio.h>
 
 struct _LapOutput {
-  LapProgress   watch;
-  char      *path;
-  LapSaving *saving; /* NULL for standard output and folders */
-  char      *folder; /* that is being filled, NULL for files */
+  LapProgress watch;
+  char       *path;
+  LapSaving  *saving; /* NULL for standard output and folders */
+  LapFolder  *folder; /* that is being filled, NULL for files */
 };
 
 static LapOutput *
@@ -56,9 +56,7 @@ void
 lap_output_free (LapOutput *output)
 {
   g_clear_pointer (&output->saving, lap_saving_free);
-  if (output->folder != NULL)
-    lap_folder_remove (output->folder);
-  g_free (output->folder);
+  g_clear_pointer (&output->folder, lap_folder_free);
   g_clear_object (&output->watch.cancellable);
   g_free (output->path);
   g_free (output);
@@ -113,7 +111,7 @@ lap_output_saving (LapOutput *output)
 const char *
 lap_output_folder (LapOutput *output)
 {
-  return output->folder;
+  return output->folder != NULL ? lap_folder_path (output->folder) : NULL;
 }
 
 const LapProgress *
@@ -175,11 +173,7 @@ lap_output_finish (LapOutput *output, GError **error)
     return FALSE;
   if (output->saving != NULL)
     return lap_saving_finish (output->saving, NULL, NULL, error);
-  if (output->folder != NULL) {
-    if (!lap_folder_place (output->folder, output->path, error))
-      return FALSE;
-    g_clear_pointer (&output->folder, g_free);
-    return TRUE;
-  }
+  if (output->folder != NULL)
+    return lap_folder_place (output->folder, output->path, error);
   return fflush (stdout) == 0 || fail (error);
 }

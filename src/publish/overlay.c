@@ -181,20 +181,19 @@ static gboolean
 write_film (const LapPublication *what, const char *suffix, LapOutput *output, GError **error)
 {
   double share = g_str_equal (suffix, "mov") ? 0.9 : 0.3;
-  g_autofree char *folder = NULL, *list = NULL;
+  g_autoptr (LapFolder) folder = NULL;
+  g_autofree char *list = NULL;
   LapReel reel;
-  gboolean good;
 
   if (!lap_encode_can (output, error))
     return FALSE;
   folder = lap_folder_beside (lap_saving_beside (lap_output_saving (output)), error);
   if (folder == NULL)
     return FALSE;
-  list = g_build_filename (folder, LIST, NULL);
+  list = g_build_filename (lap_folder_path (folder), LIST, NULL);
   reel.list = list;
-  good = draw (what, output, folder, share, &reel, error) && lap_encode (output, suffix, &reel, share, error);
-  lap_folder_remove (folder);
-  return good;
+  return draw (what, output, lap_folder_path (folder), share, &reel, error) &&
+         lap_encode (output, suffix, &reel, share, error);
 }
 
 gboolean

@@ -1,25 +1,56 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/files.h"
 
+#include "ui/help.h"
+
+#include <adwaita.h>
 #include <glib/gi18n-lib.h>
 
 typedef struct {
   GtkFileChooserNative *dialog;
-  char                 *suffix;
+  char                 *suffix, *longer; /* the path with the suffix that nobody typed */
   LapFileFunc           func;
   gpointer              data;
 } Question;
 
+/* NULL where it has its suffix, or needs none. */
 static char *
-with_suffix (char *path, const char *suffix)
+with_suffix (const char *path, const char *suffix)
 {
-  char *longer;
+  return path == NULL || suffix == NULL || g_str_has_suffix (path, suffix) ? NULL : g_strconcat (path, suffix, NULL);
+}
 
-  if (path == NULL || suffix == NULL || g_str_has_suffix (path, suffix))
-    return path;
-  longer = g_strconcat (path, suffix, NULL);
-  g_free (path);
-  return longer;
+static void
+answer (Question *question, const char *path)
+{
+  question->func (path, question->data);
+  g_object_unref (question->dialog);
+  g_free (question->longer);
+  g_free (question->suffix);
+  g_free (question);
+}
+
+static void
+replace_cb (AdwMessageDialog *dialog, const char *response, Question *question)
+{
+  answer (question, g_str_equal (response, "replace") ? question->longer : NULL);
+}
+
+/* GTK has asked about the name as it was typed, not about the one with the suffix. */
+static void
+ask_to_replace (Question *question)
+{
+  g_autofree char *name = g_path_get_basename (question->longer);
+  g_autofree char *what = g_strdup_printf (_("“%s” is there already"), name);
+  GtkWindow *over = gtk_native_dialog_get_transient_for (GTK_NATIVE_DIALOG (question->dialog));
+  AdwMessageDialog *dialog = ADW_MESSAGE_DIALOG (adw_message_dialog_new (over, what, _("Replacing it loses what it holds.")));
+
+  adw_message_dialog_add_responses (dialog, "cancel", _("_Cancel"), "replace", _("_Replace"), NULL);
+  adw_message_dialog_set_close_response (dialog, "cancel");
+  adw_message_dialog_set_response_appearance (dialog, "replace", ADW_RESPONSE_DESTRUCTIVE);
+  gtk_widget_set_name (GTK_WIDGET (dialog), LAP_HELP_FILE);
+  g_signal_connect (dialog, "response", G_CALLBACK (replace_cb), question);
+  gtk_window_present (GTK_WINDOW (dialog));
 }
 
 static void
@@ -31,11 +62,12 @@ response_cb (GtkNativeDialog *dialog, int response, Question *question)
   if (response == GTK_RESPONSE_ACCEPT)
     file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog));
   if (file != NULL)
-    path = with_suffix (g_file_get_path (file), question->suffix);
-  question->func (path, question->data);
-  g_object_unref (question->dialog);
-  g_free (question->suffix);
-  g_free (question);
+    path = g_file_get_path (file);
+  question->longer = with_suffix (path, question->suffix);
+  if (question->longer != NULL && g_file_test (question->longer, G_FILE_TEST_EXISTS))
+    ask_to_replace (question);
+  else
+    answer (question, question->longer != NULL ? question->longer : path);
 }
 
 static void
@@ -43,7 +75,7 @@ ask (GtkFileChooserNative *dialog, const char *suffix, LapFileFunc func, gpointe
 {
   Question *question = g_new (Question, 1);
 
-  *question = (Question) { dialog, g_strdup (suffix), func, data };
+  *question = (Question) { dialog, g_strdup (suffix), NULL, func, data };
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
   g_signal_connect (dialog, "response", G_CALLBACK (response_cb), question);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/rows.h"
 
+#include <math.h>
 #include <string.h>
 
 typedef gboolean (*Suits) (GtkWidget *widget, const char *text);
@@ -119,10 +120,17 @@ rows_click_text (GtkWidget *within, const char *text)
   click (label);
 }
 
-static int
+static double
 number_of (GtkWidget *spin)
 {
-  return gtk_spin_button_get_value_as_int (GTK_SPIN_BUTTON (spin));
+  return gtk_spin_button_get_value (GTK_SPIN_BUTTON (spin));
+}
+
+/* Hundredths are not typed anywhere. */
+static gboolean
+has_number (GtkWidget *spin, double number)
+{
+  return fabs (number_of (spin) - number) < 0.005;
 }
 
 static GtkWidget *
@@ -202,19 +210,19 @@ mouse_line (GtkWidget *within, const char *title, const char *text)
 
 /* By its buttons, less and more. */
 static void
-mouse_number (GtkWidget *within, const char *title, int number)
+mouse_number (GtkWidget *within, const char *title, double number)
 {
   GtkWidget *spin = control_of (rows_find (within, title), GTK_TYPE_SPIN_BUTTON);
   GtkWidget *more = gtk_widget_get_last_child (spin), *less = gtk_widget_get_prev_sibling (more);
   double step;
 
   gtk_spin_button_get_increments (GTK_SPIN_BUTTON (spin), &step, NULL);
-  if (number_of (spin) == number)
+  if (has_number (spin, number))
     return;
   rows_wheel_to (spin);
   hands_point (number > number_of (spin) ? more : less);
-  hands_click (GDK_BUTTON_PRIMARY, ABS (number - number_of (spin)) / (int) step);
-  g_assert_cmpint (number_of (spin), ==, number);
+  hands_click (GDK_BUTTON_PRIMARY, lround (fabs (number - number_of (spin)) / step));
+  g_assert_cmpfloat_with_epsilon (number_of (spin), number, 0.005);
 }
 
 static void
@@ -303,14 +311,14 @@ keys_line (GtkWidget *within, const char *title, const char *text)
 }
 
 static void
-keys_number (GtkWidget *within, const char *title, int number)
+keys_number (GtkWidget *within, const char *title, double number)
 {
   GtkWidget *spin = control_of (rows_find (within, title), GTK_TYPE_SPIN_BUTTON);
-  g_autofree char *text = g_strdup_printf ("%d", number);
+  g_autofree char *text = g_strdup_printf ("%.*f", gtk_spin_button_get_digits (GTK_SPIN_BUTTON (spin)), number);
 
-  if (number_of (spin) != number)
+  if (!has_number (spin, number))
     type_over (spin, text);
-  g_assert_cmpint (number_of (spin), ==, number);
+  g_assert_cmpfloat_with_epsilon (number_of (spin), number, 0.005);
 }
 
 static void

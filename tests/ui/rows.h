@@ -15,7 +15,7 @@ G_BEGIN_DECLS
 
 typedef struct {
   void (*line)   (GtkWidget *within, const char *title, const char *text);
-  void (*number) (GtkWidget *within, const char *title, int number);
+  void (*number) (GtkWidget *within, const char *title, double number);
   void (*choose) (GtkWidget *within, const char *title, const char *label);
   void (*flag)   (GtkWidget *within, const char *title, gboolean on);
   /* Opens the row, and so what is in it. */

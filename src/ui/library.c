@@ -252,10 +252,18 @@ activate_cb (LapLibrary *self, guint position)
     open_path (self, entry->path);
 }
 
-/* Enter in the search opens the first that is found. */
+/* What is typed goes to the search from everywhere in the window, and so does the Enter after it. */
+static void
+started_cb (LapLibrary *self)
+{
+  gtk_text_grab_focus_without_selecting (GTK_TEXT (gtk_editable_get_delegate (GTK_EDITABLE (self->search))));
+}
+
+/* Enter in the search opens the first that is found, by what is typed now: the search itself waits for a pause. */
 static void
 enter_cb (LapLibrary *self)
 {
+  search_cb (self);
   activate_cb (self, 0);
 }
 
@@ -356,6 +364,7 @@ lap_library_class_init (LapLibraryClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapLibrary, status);
   gtk_widget_class_bind_template_child (widget_class, LapLibrary, nothing);
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
+  gtk_widget_class_bind_template_callback (widget_class, started_cb);
   gtk_widget_class_bind_template_callback (widget_class, enter_cb);
   gtk_widget_class_bind_template_callback (widget_class, activate_cb);
   gtk_widget_class_bind_template_callback (widget_class, demo_cb);
@@ -386,6 +395,7 @@ lap_library_init (LapLibrary *self)
   gtk_list_view_set_factory (GTK_LIST_VIEW (self->list), factory);
   gtk_list_view_set_model (GTK_LIST_VIEW (self->list), selection);
   gtk_search_entry_set_key_capture_widget (GTK_SEARCH_ENTRY (self->search), GTK_WIDGET (self));
+  gtk_widget_grab_focus (self->search);
   lap_file_drop_install (GTK_WINDOW (self));
   begin (self, folder);
 }

@@ -3,6 +3,7 @@
 
 #include "edit/verbs-round.h"
 #include "edit/verbs.h"
+#include "ui/chosen.h"
 #include "ui/field-text.h"
 #include "ui/pane-rounds.h"
 #include "ui/pane-words.h"
@@ -33,6 +34,7 @@ struct _LapPaneMore {
   GtkWidget        parent_instance;
   LapScoreContext *context;
   LapBlock        *shown;   /* an exercise, or NULL */
+  GArray          *chosen;  /* it and the others that are selected, or NULL */
   int              round;   /* in which it is shown, at least 1 */
   gboolean         showing;
   char            *line_was[N_LINES];
@@ -54,36 +56,6 @@ exercise (LapPaneMore *self)
   return self->shown->exercise != NULL ? lap_catalogue_find (catalogue (self), self->shown->exercise) : NULL;
 }
 
-static gboolean
-is_chosen (LapPaneMore *self, LapBlock *block)
-{
-  return block->kind == LAP_BLOCK_EXERCISE &&
-         (block == self->shown || g_hash_table_contains (self->context->chosen, block));
-}
-
-static int
-round_of (LapPaneMore *self, LapBlock *block)
-{
-  return block == self->shown ? self->round : MAX (lap_score_round_of (self->context, block), 1);
-}
-
-/* @member of all exercises that are selected becomes @value, each in its round, as one step. */
-static void
-set_all (LapPaneMore *self, const char *member, const GValue *value, const char *label)
-{
-  LapSession *session = lap_document_session (self->context->document);
-  LapEdits *edits = lap_edits_new (label);
-
-  for (guint p = 0; p < lap_session_n (session); p++)
-    for (guint b = 0; b < lap_part_n (lap_session_nth (session, p)); b++) {
-      LapBlock *block = lap_part_nth (lap_session_nth (session, p), b);
-
-      if (is_chosen (self, block))
-        lap_verb_put_round (edits, block, round_of (self, block), member, value);
-    }
-  lap_document_apply (self->context->document, edits);
-}
-
 static void
 set_word (LapPaneMore *self, const char *member, int word, const char *label)
 {
@@ -91,7 +63,7 @@ set_word (LapPaneMore *self, const char *member, int word, const char *label)
 
   g_value_init (&value, G_TYPE_INT);
   g_value_set_int (&value, word);
-  set_all (self, member, &value, label);
+  lap_document_apply (self->context->document, lap_chosen_put (self->chosen, member, &value, label));
 }
 
 /* A word or flag in the round that is shown. */
@@ -104,29 +76,46 @@ word_of (LapPaneMore *self, const char *member)
   return g_value_get_int (&value);
 }
 
+/* Nothing where they differ, so that each can be chosen for all. */
 static void
 show_choice (LapPaneMore *self, guint k)
 {
+  guint word = word_of (self, choices[k].member) + (choices[k].usual != NULL);
+
   adw_combo_row_set_selected (ADW_COMBO_ROW (self->choices[k]),
-                              word_of (self, choices[k].member) + (choices[k].usual != NULL));
+                              lap_chosen_differ (self->chosen, choices[k].member) ? GTK_INVALID_LIST_POSITION : word);
 }
 
 static void
 choice_cb (LapPaneMore *self, GParamSpec *pspec, GtkWidget *combo)
 {
-  guint k = 0;
+  guint k = 0, selected = adw_combo_row_get_selected (ADW_COMBO_ROW (combo));
   int word;
 
   while (self->choices[k] != combo)
     k++;
-  word = (int) adw_combo_row_get_selected (ADW_COMBO_ROW (combo)) - (choices[k].usual != NULL);
-  if (self->showing || self->shown == NULL || word == word_of (self, choices[k].member))
+  word = (int) selected - (choices[k].usual != NULL);
+  if (self->showing || self->shown == NULL || selected == GTK_INVALID_LIST_POSITION ||
+      (word == word_of (self, choices[k].member) && !lap_chosen_differ (self->chosen, choices[k].member)))
     return;
   set_word (self, choices[k].member, word, _(choices[k].label));
   /* Where a round has nothing to say for itself it is as the block again. */
   self->showing = TRUE;
   show_choice (self, k);
   self->showing = FALSE;
+}
+
+/* Only work that is split between the sides has a time to change them. */
+static gboolean
+is_split (LapPaneMore *self, const LapChosen *one)
+{
+  LapExercise *e = one->block->exercise != NULL ? lap_catalogue_find (catalogue (self), one->block->exercise) : NULL;
+  g_auto (GValue) sides = G_VALUE_INIT;
+
+  lap_round_get (one->block, one->round, "sides", &sides);
+  if (g_value_get_int (&sides) >= 0)
+    return g_value_get_int (&sides) == LAP_SIDES_SPLIT;
+  return e != NULL && e->sides == LAP_SIDES_SPLIT;
 }
 
 static void
@@ -138,7 +127,12 @@ change_cb (LapPaneMore *self)
   if (self->showing || self->shown == NULL || seconds == self->shown->switch_seconds)
     return;
   edits = lap_edits_new (_("Change the time to change sides"));
-  lap_edits_set_int (edits, self->shown, "switch", seconds);
+  for (guint i = 0; i < self->chosen->len; i++) {
+    const LapChosen *one = &g_array_index (self->chosen, LapChosen, i);
+
+    if (is_split (self, one))
+      lap_edits_set_int (edits, one->block, "switch", seconds);
+  }
   lap_document_apply (self->context->document, edits);
 }
 
@@ -152,7 +146,8 @@ fixed_cb (LapPaneMore *self)
     return;
   g_value_init (&value, G_TYPE_BOOLEAN);
   g_value_set_boolean (&value, fixed);
-  set_all (self, "fixed", &value, fixed ? _("Keep in place") : _("Let it move"));
+  lap_document_apply (self->context->document, lap_chosen_put (self->chosen, "fixed", &value,
+                                                               fixed ? _("Keep in place") : _("Let it move")));
 }
 
 static void
@@ -171,28 +166,27 @@ typed (GtkWidget *entry)
 }
 
 static const LapField *
-line_field (LapPaneMore *self, guint k)
+line_field (const LapBlock *block, guint k)
 {
-  return lap_record_field (lap_object_record (self->shown), lines[k].member);
+  return lap_record_field (lap_object_record (block), lines[k].member);
 }
 
 /* What is wrong with @text, or NULL. */
 static const char *
-line_trouble (LapPaneMore *self, guint k, const char *text, GValue *value)
+line_trouble (const LapBlock *block, guint k, const char *text, GValue *value)
 {
-  if (!lap_field_parse (line_field (self, k), text, value))
-    return lap_field_hint (line_field (self, k));
+  if (!lap_field_parse (line_field (block, k), text, value))
+    return lap_field_hint (line_field (block, k));
   if (k == TEMPO && *text != '\0' && lap_tempo_seconds (text) == 0)
     return _("Seconds down, held and up, as 3-1-1");
   return NULL;
 }
 
 static void
-commit_line (LapPaneMore *self, guint k, const char *text)
+commit_line (LapPaneMore *self, const GArray *chosen, guint k, const char *text)
 {
   g_auto (GValue) value = G_VALUE_INIT;
-  const char *trouble = line_trouble (self, k, text, &value);
-  LapEdits *edits;
+  const char *trouble = line_trouble (g_array_index (chosen, LapChosen, 0).block, k, text, &value);
 
   if (trouble != NULL) {
     lap_document_tell (self->context->document, trouble);
@@ -201,16 +195,17 @@ commit_line (LapPaneMore *self, guint k, const char *text)
   }
   if (G_VALUE_HOLDS_STRING (&value) && *text == '\0')
     g_value_set_string (&value, NULL);
-  edits = lap_edits_new (_(lines[k].label));
-  lap_verb_put_round (edits, self->shown, self->round, lines[k].member, &value);
-  lap_document_apply (self->context->document, edits);
+  lap_document_apply (self->context->document,
+                      lap_chosen_put (chosen, lines[k].member, &value, _(lines[k].label)));
 }
 
-/* Applying one of them shows the block anew, with what was there before in the others: all are read first. */
+/* Applying one of them shows the block anew, or another one, with what was there before in the others: all are read
+ * first, and go to what they were typed for. */
 void
 lap_pane_more_commit (LapPaneMore *self)
 {
   char *texts[N_LINES] = { NULL };
+  g_autoptr (GArray) chosen = NULL;
   LapEdits *words;
 
   if (self->showing || self->shown == NULL || !lap_document_is_editable (self->context->document))
@@ -221,25 +216,31 @@ lap_pane_more_commit (LapPaneMore *self)
     if (g_strcmp0 (is, self->line_was[k]) != 0)
       texts[k] = g_steal_pointer (&is);
   }
+  chosen = g_array_ref (self->chosen);
   words = lap_pane_words_edits (LAP_PANE_WORDS (self->words));
   if (words != NULL)
     lap_document_apply (self->context->document, words);
   for (guint k = 0; k < N_LINES; k++) {
     if (texts[k] != NULL)
-      commit_line (self, k, texts[k]);
+      commit_line (self, chosen, k, texts[k]);
     g_free (texts[k]);
   }
 }
 
-/* Only work that is split between the sides has a time to change them. */
 static void
-show_sides (LapPaneMore *self, const LapExercise *e)
+show_sides (LapPaneMore *self)
 {
-  int own = word_of (self, "sides"), usual = e != NULL ? (int) e->sides : LAP_SIDES_BOTH;
-  int sides = own >= 0 ? own : usual;
-
-  gtk_widget_set_visible (self->change_row, sides == LAP_SIDES_SPLIT);
+  gtk_widget_set_visible (self->change_row, is_split (self, &g_array_index (self->chosen, LapChosen, 0)));
   gtk_spin_button_set_value (GTK_SPIN_BUTTON (self->change), self->shown->switch_seconds);
+}
+
+/* Below the row of @control: that @member isn't the same in all that are selected. */
+static void
+say_different (LapPaneMore *self, GtkWidget *control, const char *member)
+{
+  GtkWidget *row = gtk_widget_get_ancestor (control, ADW_TYPE_ACTION_ROW);
+
+  adw_action_row_set_subtitle (ADW_ACTION_ROW (row), lap_chosen_differ (self->chosen, member) ? _("Different") : "");
 }
 
 static void
@@ -263,10 +264,13 @@ show_care (LapPaneMore *self, const LapExercise *e)
   gtk_widget_set_visible (self->care, text->len > 0);
 }
 
-/* "Note", "Note in round 2". */
+/* "Note", "Note in round 2", "Note (different)". */
 static char *
 title_in (LapPaneMore *self, const char *title, const char *member)
 {
+  if (lap_chosen_differ (self->chosen, member))
+    /* Translators: the name of a field that several selected things have different values of. */
+    return g_strdup_printf (_("%s (different)"), title);
   if (!lap_round_is_own (self->shown, self->round) || lap_record_field (&lap_change_record, member) == NULL)
     return g_strdup (title);
   /* Translators: the name of a field, and the round that its value holds in. */
@@ -281,7 +285,8 @@ show_line (LapPaneMore *self, guint k)
 
   lap_round_get (self->shown, self->round, lines[k].member, &value);
   g_free (self->line_was[k]);
-  self->line_was[k] = lap_field_text (line_field (self, k), &value);
+  self->line_was[k] = lap_chosen_differ (self->chosen, lines[k].member) ? g_strdup ("")
+                                                                        : lap_field_text (line_field (self->shown, k), &value);
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->lines[k]), title);
   gtk_editable_set_text (GTK_EDITABLE (self->lines[k]), self->line_was[k]);
 }
@@ -295,13 +300,18 @@ show_how (LapPaneMore *self)
 
   for (guint k = 0; k < N_CHOICES; k++) {
     show_choice (self, k);
-    adw_action_row_set_subtitle (ADW_ACTION_ROW (self->choices[k]), own ? here : "");
+    if (own)
+      adw_action_row_set_subtitle (ADW_ACTION_ROW (self->choices[k]), here);
+    else
+      say_different (self, self->choices[k], choices[k].member);
   }
   for (guint k = 0; k < N_LINES; k++)
     show_line (self, k);
-  show_sides (self, exercise (self));
+  show_sides (self);
   gtk_switch_set_active (GTK_SWITCH (self->fixed), self->shown->fixed);
   gtk_switch_set_active (GTK_SWITCH (self->partner), self->shown->with != 0);
+  say_different (self, self->fixed, "fixed");
+  say_different (self, self->partner, "with");
 }
 
 void
@@ -312,9 +322,11 @@ lap_pane_more_show (LapPaneMore *self, LapScoreContext *context)
   self->showing = TRUE;
   g_set_object (&self->context, context);
   g_set_object (&self->shown, block);
+  g_clear_pointer (&self->chosen, g_array_unref);
   self->round = MAX (context->round, 1);
   gtk_widget_set_visible (GTK_WIDGET (self), block != NULL);
   if (block != NULL) {
+    self->chosen = lap_chosen_exercises (context);
     show_how (self);
     lap_pane_words_show (LAP_PANE_WORDS (self->words), context);
     if (!lap_pane_rounds_show (LAP_PANE_ROUNDS (self->rounds), context))
@@ -333,6 +345,7 @@ lap_pane_more_dispose (GObject *object)
 
   self->showing = TRUE;
   g_clear_object (&self->shown);
+  g_clear_pointer (&self->chosen, g_array_unref);
   g_clear_pointer (&child, gtk_widget_unparent);
   g_clear_object (&self->context);
   for (guint k = 0; k < N_LINES; k++)

@@ -45,7 +45,22 @@ source_of (LapPane *self, LapTimeWhat what, LapTimeSource *source)
   return lap_time_source (self->shown, MAX (self->context->round, 1), what, source);
 }
 
-/* All exercises that are selected become @seconds long, each in its round, as one step. */
+static gboolean
+is_like_shown (LapPane *self, const LapBlock *block)
+{
+  return (block->kind == LAP_BLOCK_EXERCISE) == (self->shown->kind == LAP_BLOCK_EXERCISE);
+}
+
+/* What says the seconds of @what of @block, which is selected, in its round. FALSE where nothing does, or it is of
+ * another kind than what is shown: an exercise, or a talk or pause. */
+static gboolean
+source_like (LapPane *self, LapBlock *block, LapTimeWhat what, LapTimeSource *source)
+{
+  return is_like_shown (self, block) &&
+         lap_time_source (block, MAX (lap_score_round_of (self->context, block), 1), what, source);
+}
+
+/* All of its kind that are selected become @seconds long, each in its round, as one step. */
 static void
 set_chosen (LapPane *self, LapTimeWhat what, int seconds)
 {
@@ -53,16 +68,16 @@ set_chosen (LapPane *self, LapTimeWhat what, int seconds)
   g_autoptr (GArray) sets = g_array_new (FALSE, FALSE, sizeof (LapTimeSet));
 
   for (guint i = 0; i < blocks->len; i++) {
-    LapBlock *block = blocks->pdata[i];
     LapTimeSet set;
 
-    if (block->kind != LAP_BLOCK_EXERCISE ||
-        !lap_time_source (block, MAX (lap_score_round_of (self->context, block), 1), what, &set.source))
+    if (!source_like (self, blocks->pdata[i], what, &set.source))
       continue;
     set.seconds = CLAMP (seconds, set.source.least, set.source.most);
     g_array_append_val (sets, set);
   }
-  apply (self, lap_verb_set_times (sets, what == LAP_TIME_WORK ? _("Change the work") : _("Change the rest"),
+  apply (self, lap_verb_set_times (sets, self->shown->kind != LAP_BLOCK_EXERCISE ? _("Change the length")
+                                         : what == LAP_TIME_WORK                 ? _("Change the work")
+                                                                                 : _("Change the rest"),
                                    lap_document_catalogue (self->context->document)));
 }
 
@@ -75,7 +90,7 @@ set_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
 
   if (self->showing || self->shown == NULL || !source_of (self, what, &source) || is == source.seconds)
     return;
-  if (self->shown->kind == LAP_BLOCK_EXERCISE && g_hash_table_size (self->context->chosen) > 1)
+  if (g_hash_table_size (self->context->chosen) > 1)
     set_chosen (self, what, is);
   else
     apply (self, lap_verb_set_time (&source, is, lap_document_catalogue (self->context->document)));
@@ -175,13 +190,31 @@ show_text (GtkTextView *view, const char *text)
   gtk_text_buffer_set_text (buffer, text != NULL ? text : "", -1);
 }
 
+/* Whether the seconds of @what aren't the same in all that are selected. */
+static gboolean
+times_differ (LapPane *self, LapTimeWhat what, int seconds)
+{
+  g_autoptr (GPtrArray) blocks = lap_score_chosen (self->context);
+  gboolean differ = FALSE;
+
+  for (guint i = 0; i < blocks->len && !differ; i++) {
+    LapTimeSource source;
+
+    differ = source_like (self, blocks->pdata[i], what, &source) && source.seconds != seconds;
+  }
+  return differ;
+}
+
 /* Numbers that follow from others are read only. */
 static void
 show_number (LapPane *self, GtkWidget *spin, LapTimeWhat what)
 {
+  GtkWidget *row = gtk_widget_get_ancestor (spin, ADW_TYPE_ACTION_ROW);
   LapTimeSource source;
   gboolean known = source_of (self, what, &source);
 
+  adw_action_row_set_subtitle (ADW_ACTION_ROW (row),
+                               known && times_differ (self, what, source.seconds) ? _("Different") : "");
   lap_read_only_show (spin, self->context->document, known);
   if (!known)
     return;
@@ -201,6 +234,19 @@ exercise_title (LapPane *self)
   return g_strdup (e != NULL ? lap_exercise_name (e) : id);
 }
 
+/* Several are selected, and the pane changes them all at once. */
+static const char *
+several_format (LapPane *self)
+{
+  guint more = g_hash_table_size (self->context->chosen) - 1;
+
+  if (self->shown->kind != LAP_BLOCK_EXERCISE)
+    return ngettext ("And %u more: the length of talks and pauses changes in all",
+                     "And %u more: the length of talks and pauses changes in all", more);
+  return ngettext ("And %u more: exercise and words stay, all else changes in each",
+                   "And %u more: exercise and words stay, all else changes in each", more);
+}
+
 static void
 show_heading (LapPane *self, guint box)
 {
@@ -213,11 +259,7 @@ show_heading (LapPane *self, guint box)
   text[0] = g_ascii_toupper (text[0]);
   if (g_hash_table_size (self->context->chosen) > 1) {
     g_free (text);
-    /* Translators: several blocks are selected, and this pane changes them all at once. */
-    text = g_strdup_printf (ngettext ("And %u more: times, pace, sides and option change in all",
-                                      "And %u more: times, pace, sides and option change in all",
-                                      g_hash_table_size (self->context->chosen) - 1),
-                            g_hash_table_size (self->context->chosen) - 1);
+    text = g_strdup_printf (several_format (self), g_hash_table_size (self->context->chosen) - 1);
   }
   gtk_label_set_text (GTK_LABEL (self->name), name);
   gtk_label_set_text (GTK_LABEL (self->where), text);

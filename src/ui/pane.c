@@ -241,10 +241,10 @@ several_format (LapPane *self)
   guint more = g_hash_table_size (self->context->chosen) - 1;
 
   if (self->shown->kind != LAP_BLOCK_EXERCISE)
-    return ngettext ("And %u more: the length of talks and pauses changes in all",
-                     "And %u more: the length of talks and pauses changes in all", more);
-  return ngettext ("And %u more: exercise and words stay, all else changes in each",
-                   "And %u more: exercise and words stay, all else changes in each", more);
+    return ngettext ("And %u more. The length you set goes to all talks and pauses.",
+                     "And %u more. The length you set goes to all talks and pauses.", more);
+  return ngettext ("And %u more. What you change here changes in all, except the exercise and its words.",
+                   "And %u more. What you change here changes in all, except the exercise and its words.", more);
 }
 
 static void

@@ -8,8 +8,12 @@
 #include "ui/hands.h"
 #include "ui/windows.h"
 
+#include "ui/arrange.h"
+#include "ui/export.h"
 #include "ui/notify.h"
 #include "ui/publish.h"
+#include "ui/week-fill.h"
+#include "ui/week-window.h"
 
 #include <X11/Xlib.h>
 #include <gdk/x11/gdkx.h>
@@ -123,18 +127,25 @@ is_answered (gpointer answered)
   return *(gboolean *) answered;
 }
 
-/* Until the server has been told @n times and the program knows the number that it gave to the last one: answers come in
- * the order of the questions. */
+/* Until the server has had all that the program sent, and the program what it answered: answers come in the order of the
+ * questions. */
 static void
-wait_told (guint n)
+wait_answered (void)
 {
   gboolean answered = FALSE;
 
-  hands_until (is_told, GUINT_TO_POINTER (n));
   g_dbus_connection_call (g_application_get_dbus_connection (g_application_get_default ()), "org.freedesktop.Notifications",
                           "/org/freedesktop/Notifications", "org.freedesktop.Notifications", "GetCapabilities", NULL, NULL,
                           G_DBUS_CALL_FLAGS_NONE, -1, NULL, answered_cb, &answered);
   hands_until (is_answered, &answered);
+}
+
+/* Until the server has been told @n times and the program knows the number that it gave to the last one. */
+static void
+wait_told (guint n)
+{
+  hands_until (is_told, GUINT_TO_POINTER (n));
+  wait_answered ();
 }
 
 static gboolean
@@ -258,6 +269,117 @@ test_export (void)
   windows_close (window);
 }
 
+/* A sheet as PDF: the same, though no dialog says that it is being written. */
+static void
+test_pdf (void)
+{
+  g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "wall.pdf", NULL);
+  LapSheetOptions options = { .paper = LAP_PAPER_A4 };
+  LapWindow *window = windows_demo ();
+  guint before = server.n;
+
+  hands_on (GTK_WINDOW (window));
+  hands_until (is_active, window);
+  lap_notify_set_patience (0);
+  look_away (GTK_WINDOW (window));
+  lap_export_to (window, lap_sheets_find ("poster"), &options, -1, path);
+  wait_told (before + 1);
+  g_assert_cmpstr (server.title, ==, "Exported as wall.pdf");
+  g_assert_cmpstr (server.text, ==, lap_document_title (lap_window_document (window)));
+  g_assert_cmpstr (server.buttons[3], ==, "Show the folder");
+  g_assert_true (g_file_test (path, G_FILE_TEST_EXISTS));
+  press ("default");
+  hands_until (is_active, window);
+  lap_notify_set_patience (5 * G_USEC_PER_SEC);
+  g_unlink (path);
+  g_rmdir (folder);
+  windows_settle (window);
+  windows_close (window);
+}
+
+typedef struct {
+  gpointer  (*open)    (LapWindow *window); /* the dialog that searches */
+  gboolean  (*is_done) (gpointer dialog);
+  const char *title;
+} Search;
+
+static gpointer
+open_order (LapWindow *window)
+{
+  return lap_arrange_open (window, LAP_ARRANGE_ORDER);
+}
+
+static gboolean
+has_order (gpointer dialog)
+{
+  return lap_arrange_proposal (dialog) != NULL;
+}
+
+static gpointer
+open_fill (LapWindow *window)
+{
+  return lap_week_fill_open (window);
+}
+
+static gboolean
+has_places (gpointer dialog)
+{
+  return lap_week_fill_found (dialog) != NULL;
+}
+
+/* The search is told with what its dialog says of it, when it has ended and nobody looked. One that ends while it still
+ * has the keyboard tells nobody: then it is done once more. */
+static void
+search_away (LapWindow *window, const Search *search)
+{
+  guint before = server.n;
+
+  hands_on (GTK_WINDOW (window));
+  lap_notify_set_patience (0);
+  for (guint tries = 0; tries < 50 && server.n == before; tries++) {
+    GtkWindow *dialog = search->open (window);
+
+    look_away (dialog);
+    hands_until (search->is_done, dialog);
+    wait_answered ();
+    if (server.n > before)
+      g_assert_cmpstr (server.text, ==,
+                       gtk_label_get_text (GTK_LABEL (windows_find (GTK_WIDGET (dialog), GTK_TYPE_LABEL, "heading"))));
+    gtk_window_destroy (dialog);
+    windows_settle (window);
+  }
+  g_assert_cmpuint (server.n, ==, before + 1);
+  g_assert_cmpstr (server.title, ==, search->title);
+  g_assert_cmpuint (g_strv_length (server.buttons), ==, 2); /* no folder to show */
+  press ("default");
+  hands_until (is_active, window);
+  lap_notify_set_patience (5 * G_USEC_PER_SEC);
+}
+
+static void
+test_order (void)
+{
+  static const Search order = { open_order, has_order, "The search for an order has ended" };
+  LapWindow *window = windows_demo ();
+
+  search_away (window, &order);
+  windows_close (window);
+}
+
+static void
+test_fill (void)
+{
+  static const Search fill = { open_fill, has_places, "The search for places has ended" };
+  g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "kelpline-week.lapweek", NULL);
+  LapWindow *window = windows_open (path);
+  LapWeekView *view = lap_week_window_view (LAP_WEEK_WINDOW (window));
+
+  lap_week_view_show (view, LAP_CLASS (lap_list_nth (lap_document_week (lap_window_document (window))->classes, 0))->id);
+  gtk_widget_activate_action (GTK_WIDGET (view), "week.unplace", NULL);
+  search_away (window, &fill);
+  windows_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -267,6 +389,9 @@ main (int argc, char **argv)
   serve ();
   g_test_add_func ("/notify/quiet", test_quiet);
   g_test_add_func ("/notify/export", test_export);
+  g_test_add_func ("/notify/pdf", test_pdf);
+  g_test_add_func ("/notify/order", test_order);
+  g_test_add_func ("/notify/fill", test_fill);
   result = g_test_run ();
   g_dbus_connection_close_sync (server.bus, NULL, NULL);
   g_clear_object (&server.bus);

@@ -27,6 +27,13 @@ typedef struct {
 
 static void show_control (Control *self);
 
+/* Nobody edits, or what was edited has gone: a line that is left says so, too. */
+static gboolean
+is_idle (Control *self)
+{
+  return self->form->showing || self->form->target.get (self->form->data) == NULL;
+}
+
 /* Says why what was asked for can't be, and shows again what holds. */
 static void
 refuse (Control *self, const char *why)
@@ -47,7 +54,7 @@ apply (Control *self, const GValue *value)
   LapForm *form = self->form;
   g_autoptr (GError) error = NULL;
 
-  if (!form->showing && !form->target.set (form->data, self->field, _(self->row->title), value, &error))
+  if (!form->target.set (form->data, self->field, _(self->row->title), value, &error))
     refuse (self, error->message);
 }
 
@@ -116,10 +123,10 @@ static void
 text_cb (Control *self)
 {
   const char *typed = gtk_editable_get_text (GTK_EDITABLE (self->control));
-  g_autofree char *before = line_now (self);
+  g_autofree char *before = is_idle (self) ? NULL : line_now (self);
   g_auto (GValue) value = G_VALUE_INIT;
 
-  if (g_str_equal (typed, before))
+  if (before == NULL || g_str_equal (typed, before))
     return;
   if (read_line (self, typed, &value))
     apply (self, &value);
@@ -161,7 +168,7 @@ number_cb (Control *self)
   g_auto (GValue) value = G_VALUE_INIT;
 
   /* An adjustment tells late of what was set while it told of another value. */
-  if (fabs (typed - shown_number (self)) < unseen (self->row))
+  if (is_idle (self) || fabs (typed - shown_number (self)) < unseen (self->row))
     return;
   get (self, &value);
   lap_field_set_number (&value, typed * unit_of (self->row));
@@ -173,6 +180,8 @@ word_cb (Control *self)
 {
   g_auto (GValue) value = G_VALUE_INIT;
 
+  if (is_idle (self))
+    return;
   g_value_init (&value, G_TYPE_INT);
   g_value_set_int (&value, adw_combo_row_get_selected (ADW_COMBO_ROW (self->control)));
   apply (self, &value);
@@ -186,7 +195,7 @@ flag_cb (Control *self)
   guint pieces = form->target.pieces != NULL ? form->target.pieces (form->data) : 1;
   g_auto (GValue) value = G_VALUE_INIT;
 
-  if (form->showing)
+  if (is_idle (self))
     return;
   get (self, &value);
   lap_field_turn (self->field, &value, self->bit, on ? pieces : 0);

@@ -30,7 +30,7 @@ typedef struct {
 
 typedef struct {
   const LapRecord *record;
-  /* What the record's offsets are into, as it is now. Transfer none. */
+  /* What the record's offsets are into, as it is now; NULL when it has gone. Transfer none. */
   gconstpointer  (*get)   (gpointer data);
   /* Takes @value for @field, called @title on screen, or says why not. */
   gboolean       (*set)   (gpointer data, const LapField *field, const char *title, const GValue *value, GError **error);

@@ -91,7 +91,9 @@ get_exercise (gpointer data)
 static gconstpointer
 get_words (gpointer data)
 {
-  return own_of (data)->say;
+  LapExercise *own = own_of (data);
+
+  return own != NULL ? own->say : NULL;
 }
 
 static gboolean

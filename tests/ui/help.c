@@ -7,6 +7,7 @@
 #include "ui/hands.h"
 #include "ui/windows.h"
 
+#include "edit/own.h"
 #include "ui/help.h"
 #include "ui/own-dialog.h"
 #include "ui/preferences.h"
@@ -114,6 +115,8 @@ test_session (void)
     "app.preferences", "files#settings", "win.shortcuts", "script",
   };
   LapWindow *window = windows_demo ();
+  LapDocument *document = lap_window_document (window);
+  g_autofree char *id = NULL;
   GtkWidget *own;
 
   in_views (window, views, G_N_ELEMENTS (views) / 2);
@@ -121,7 +124,10 @@ test_session (void)
   gtk_widget_activate_action (GTK_WIDGET (window), "win.find", NULL);
   windows_settle (window);
   expect (GTK_WINDOW (window), "plan#find");
-  own = lap_own_dialog_open (GTK_WINDOW (window), lap_window_document (window), "squat");
+  lap_document_apply (document, lap_verb_make_own (lap_document_session (document),
+                                                   lap_catalogue_find (lap_document_catalogue (document), "squat"),
+                                                   "Harbour squat", lap_document_catalogue (document), &id));
+  own = lap_own_dialog_open (GTK_WINDOW (window), document, id);
   expect (GTK_WINDOW (own), "catalogue#own");
   gtk_window_close (GTK_WINDOW (own));
   windows_close (window);

@@ -1,36 +1,64 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Every dialog by keyboard alone: Tab leads to each control that can be used, and Escape closes the dialog without a
- * change of the plan or the week.
+ * Every dialog by keyboard alone, with keys that the X server makes: its keys open it, Tab leads to each control that
+ * can be used and shows where it is, and Escape closes the dialog without a change of the plan or the week.
  */
+#include "ui/hands.h"
+#include "ui/rows.h"
 #include "ui/windows.h"
 
+#include "edit/own.h"
+#include "ui/library.h"
 #include "ui/own-dialog.h"
 #include "ui/week-window.h"
 
-#define STEPS 400 /* more than there are stops in any dialog */
+/* Without keys of its own a dialog is opened from the menu. */
+typedef struct {
+  const char *action, *keys;
+} Way;
 
-static const char *const actions[] = { "win.properties", "win.export", "win.publish", "win.order", "win.mend",
-                                       "win.adapt", "win.choose", "app.new", "app.preferences" };
-static const char *const week_actions[] = { "win.properties", "win.publish", "win.import", "app.preferences" };
+static const Way ways[] = {
+  { "win.properties", "<Alt>Return" }, { "win.export", "<Control>e" }, { "win.publish", "<Control><Shift>e" },
+  { "win.order", NULL }, { "win.mend", NULL }, { "win.adapt", NULL }, { "win.choose", NULL },
+  { "app.new", "<Control>n" }, { "app.preferences", "<Control>comma" },
+};
+static const Way week_ways[] = {
+  { "win.properties", "<Alt>Return" }, { "win.publish", "<Control><Shift>e" }, { "win.import", NULL },
+  { "app.preferences", "<Control>comma" },
+};
+
+typedef struct {
+  GtkWindow  *dialog;
+  GtkWidget  *first;
+  GHashTable *visited;
+} Walk;
+
+static gboolean
+is_round (gpointer data)
+{
+  Walk *walk = data;
+  GtkWidget *focus = gtk_window_get_focus (walk->dialog);
+
+  if (focus == NULL)
+    return FALSE;
+  if (walk->first == NULL)
+    walk->first = focus;
+  else if (focus == walk->first)
+    return TRUE;
+  g_hash_table_add (walk->visited, focus);
+  return FALSE;
+}
 
 /* Goes on until the focus is where it was first; all it was on. */
 static GHashTable *
-walk (GtkWindow *dialog)
+walk_round (GtkWindow *dialog)
 {
-  GHashTable *visited = g_hash_table_new (NULL, NULL);
+  Walk walk = { dialog, NULL, g_hash_table_new (NULL, NULL) };
 
   gtk_window_set_focus (dialog, NULL);
-  for (int i = 0; i < STEPS; i++) {
-    GtkWidget *focus;
-
-    if (!gtk_widget_child_focus (GTK_WIDGET (dialog), GTK_DIR_TAB_FORWARD))
-      break;
-    focus = gtk_window_get_focus (dialog);
-    if (focus == NULL || !g_hash_table_add (visited, focus))
-      break;
-  }
-  return visited;
+  hands_press_until ("Tab", is_round, &walk);
+  g_assert_true (gtk_window_get_focus_visible (dialog));
+  return walk.visited;
 }
 
 static gboolean
@@ -78,50 +106,91 @@ text_of (LapWindow *window)
   return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
 }
 
-/* The dialog that is open over @window, from the first control to the last, and away. */
-static void
-walk_dialog (LapWindow *window, const char *before)
+static gboolean
+has_dialog (gpointer data)
 {
-  GtkWindow *dialog = windows_dialog (window);
-  g_autofree char *after = NULL;
-  g_autoptr (GHashTable) visited = NULL;
+  return g_list_model_get_n_items (gtk_window_get_toplevels ()) > 1;
+}
+
+static gboolean
+is_gone (gpointer dialog)
+{
+  return *(gpointer *) dialog == NULL;
+}
+
+/* Nothing that can be used is left out. */
+static void
+assert_reached (GtkWindow *dialog)
+{
+  g_autoptr (GHashTable) visited = walk_round (dialog);
   g_autoptr (GString) missed = g_string_new (NULL);
 
-  gtk_test_widget_wait_for_draw (GTK_WIDGET (dialog));
-  visited = walk (dialog);
-  g_assert_cmpuint (g_hash_table_size (visited), >, 0);
   look_for_missed (visited, GTK_WIDGET (dialog), missed);
   if (missed->len > 0)
     g_test_message ("%s", missed->str);
   g_assert_cmpstr (missed->str, ==, "");
-  g_assert_true (windows_press (gtk_window_get_focus (dialog), "Escape"));
-  windows_settle (window);
-  g_assert_false (gtk_widget_get_visible (GTK_WIDGET (dialog)));
+}
+
+static GtkWindow *
+go_in (LapWindow *window)
+{
+  g_autoptr (GtkWindow) dialog = NULL;
+
+  hands_until (has_dialog, NULL);
+  dialog = windows_dialog (window);
+  hands_until (rows_is_mapped, dialog);
+  hands_on (dialog);
+  return dialog;
+}
+
+/* By Escape; one that searches goes when the search has noticed. */
+static void
+go_out (LapWindow *window, GtkWindow *dialog, const char *before)
+{
+  g_autofree char *after = NULL;
+
+  g_object_add_weak_pointer (G_OBJECT (dialog), (gpointer *) &dialog);
+  hands_press ("Escape");
+  hands_until (is_gone, &dialog);
   after = text_of (window);
   g_assert_cmpstr (after, ==, before);
-  g_object_add_weak_pointer (G_OBJECT (dialog), (gpointer *) &dialog);
-  g_object_unref (dialog);
-  /* One that searches goes when the search has noticed. */
-  while (dialog != NULL)
-    g_main_context_iteration (NULL, TRUE);
+}
+
+/* The dialog that is open over @window, from the first control to the last, and away. */
+static void
+walk_dialog (LapWindow *window, const char *before)
+{
+  GtkWindow *dialog = go_in (window);
+
+  assert_reached (dialog);
+  go_out (window, dialog, before);
 }
 
 static void
-open_and_walk (LapWindow *window, const char *action)
+open_by (LapWindow *window, const char *action, const char *keys)
+{
+  if (keys != NULL) {
+    hands_on (GTK_WINDOW (window));
+    hands_press (keys);
+  } else
+    gtk_widget_activate_action (GTK_WIDGET (window), action, NULL);
+}
+
+static void
+open_and_walk (LapWindow *window, const char *action, const char *keys)
 {
   g_autofree char *before = text_of (window);
 
-  gtk_widget_activate_action (GTK_WIDGET (window), action, NULL);
-  windows_settle (window);
+  open_by (window, action, keys);
   walk_dialog (window, before);
 }
 
 static void
-test_dialog (gconstpointer action)
+test_dialog (gconstpointer way)
 {
   LapWindow *window = windows_demo ();
 
-  open_and_walk (window, action);
+  open_and_walk (window, ((const Way *) way)->action, ((const Way *) way)->keys);
   windows_close (window);
 }
 
@@ -134,11 +203,11 @@ week_window (void)
 }
 
 static void
-test_week_dialog (gconstpointer action)
+test_week_dialog (gconstpointer way)
 {
   LapWindow *window = week_window ();
 
-  open_and_walk (window, action);
+  open_and_walk (window, ((const Way *) way)->action, ((const Way *) way)->keys);
   windows_close (window);
 }
 
@@ -152,7 +221,7 @@ test_fill (void)
   lap_week_view_show (view, LAP_CLASS (lap_list_nth (lap_document_week (lap_window_document (window))->classes, 0))->id);
   gtk_widget_activate_action (GTK_WIDGET (view), "week.unplace", NULL);
   windows_settle (window);
-  open_and_walk (window, "win.fill");
+  open_and_walk (window, "win.fill", "<Control><Shift>p");
   windows_close (window);
 }
 
@@ -166,24 +235,105 @@ test_questions (void)
 
   windows_click_box (window, 2);
   g_assert_true (windows_press (GTK_WIDGET (windows_blocks (window)), "plus"));
-  open_and_walk (window, "win.revert");
+  open_and_walk (window, "win.revert", NULL);
   before = text_of (window);
-  gtk_window_close (GTK_WINDOW (window));
-  windows_settle (window);
+  open_by (window, NULL, "<Control>w");
   walk_dialog (window, before);
   g_assert_true (gtk_widget_get_visible (GTK_WIDGET (window)));
   windows_close (window);
 }
 
 static void
+open_own (LapWindow *window)
+{
+  LapDocument *document = lap_window_document (window);
+  LapCatalogue *catalogue = lap_document_catalogue (document);
+  g_autofree char *id = NULL;
+
+  lap_document_apply (document, lap_verb_make_own (lap_document_session (document), lap_catalogue_find (catalogue, "squat"),
+                                                   "Harbour squat", catalogue, &id));
+  lap_own_dialog_open (GTK_WINDOW (window), document, id);
+}
+
+static void
 test_own (void)
 {
   LapWindow *window = windows_demo ();
-  g_autofree char *before = text_of (window);
+  g_autofree char *before = NULL;
 
-  lap_own_dialog_open (GTK_WINDOW (window), lap_window_document (window), "squat");
-  windows_settle (window);
+  open_own (window);
+  before = text_of (window);
   walk_dialog (window, before);
+  windows_close (window);
+}
+
+/* Whatever is typed into what has gone meanwhile is nowhere, and the dialog goes, too. */
+static void
+test_own_gone (void)
+{
+  LapWindow *window = windows_demo ();
+  g_autofree char *before = text_of (window), *after = NULL;
+  GtkWindow *dialog;
+
+  open_own (window);
+  dialog = go_in (window);
+  hands_press ("Tab");
+  hands_type ("never");
+  g_object_add_weak_pointer (G_OBJECT (dialog), (gpointer *) &dialog);
+  lap_document_undo (lap_window_document (window));
+  hands_until (is_gone, &dialog);
+  after = text_of (window);
+  g_assert_cmpstr (after, ==, before);
+  windows_close (window);
+}
+
+/* Of the part that the selected block is in. */
+static void
+test_part (void)
+{
+  LapWindow *window = windows_demo ();
+
+  windows_click_box (window, 9);
+  gtk_widget_grab_focus (GTK_WIDGET (windows_blocks (window)));
+  open_and_walk (window, NULL, "<Alt><Shift>Return");
+  windows_close (window);
+}
+
+/* A week has pages of properties: each is found by the arrows of its switcher, and walked. */
+static void
+test_week_pages (void)
+{
+  static const char *const pages[] = { "Rooms", "Coaches", "Week" };
+  LapWindow *window = week_window ();
+  g_autofree char *before = text_of (window);
+  GtkWindow *dialog;
+
+  open_by (window, NULL, "<Alt>Return");
+  dialog = go_in (window);
+  for (guint i = 0; i < G_N_ELEMENTS (pages); i++) {
+    rows_by_keys.press (GTK_WIDGET (dialog), pages[i]);
+    assert_reached (dialog);
+  }
+  go_out (window, dialog, before);
+  windows_close (window);
+}
+
+/* The list of sessions, over a plan. */
+static void
+test_list (void)
+{
+  LapWindow *window = windows_demo ();
+  GtkWindow *library;
+
+  open_by (window, NULL, "<Control>o");
+  library = go_in (window);
+  g_assert_true (LAP_IS_LIBRARY (library));
+  while (lap_library_is_busy (LAP_LIBRARY (library)))
+    g_main_context_iteration (NULL, TRUE);
+  assert_reached (library);
+  g_object_add_weak_pointer (G_OBJECT (library), (gpointer *) &library);
+  hands_press ("<Control>w");
+  hands_until (is_gone, &library);
   windows_close (window);
 }
 
@@ -191,18 +341,22 @@ int
 main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
-  for (guint i = 0; i < G_N_ELEMENTS (actions); i++) {
-    g_autofree char *path = g_strdup_printf ("/ui/dialogs/%s", actions[i] + 4);
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++) {
+    g_autofree char *path = g_strdup_printf ("/ui/dialogs/%s", ways[i].action + 4);
 
-    g_test_add_data_func (path, actions[i], test_dialog);
+    g_test_add_data_func (path, &ways[i], test_dialog);
   }
-  for (guint i = 0; i < G_N_ELEMENTS (week_actions); i++) {
-    g_autofree char *path = g_strdup_printf ("/ui/dialogs/week/%s", week_actions[i] + 4);
+  for (guint i = 0; i < G_N_ELEMENTS (week_ways); i++) {
+    g_autofree char *path = g_strdup_printf ("/ui/dialogs/week/%s", week_ways[i].action + 4);
 
-    g_test_add_data_func (path, week_actions[i], test_week_dialog);
+    g_test_add_data_func (path, &week_ways[i], test_week_dialog);
   }
   g_test_add_func ("/ui/dialogs/week/fill", test_fill);
   g_test_add_func ("/ui/dialogs/questions", test_questions);
   g_test_add_func ("/ui/dialogs/own", test_own);
+  g_test_add_func ("/ui/dialogs/own-gone", test_own_gone);
+  g_test_add_func ("/ui/dialogs/part", test_part);
+  g_test_add_func ("/ui/dialogs/week/pages", test_week_pages);
+  g_test_add_func ("/ui/dialogs/list", test_list);
   return g_test_run ();
 }

@@ -11,7 +11,7 @@
 #define WHEEL_UP   4
 #define WHEEL_DOWN 5
 /* More than Tab needs to go through all of a window. */
-#define MOST_PRESSES 200
+#define MOST_PRESSES 400
 
 /* X11/extensions/XTest.h */
 static int (*fake_key)    (Display *display, unsigned int code, Bool down, unsigned long delay);
@@ -22,14 +22,17 @@ static Display *display;
 static GtkWindow *window; /* the hands are on it; NULL once it has gone */
 
 static void
-load (void)
+load_once (void)
 {
   static const struct { const char *name; gpointer *function; } functions[] = {
     { "XTestFakeKeyEvent", (gpointer *) &fake_key }, { "XTestFakeButtonEvent", (gpointer *) &fake_button },
     { "XTestFakeMotionEvent", (gpointer *) &fake_motion },
   };
-  GModule *module = g_module_open ("libXtst.so.6", G_MODULE_BIND_LAZY);
+  GModule *module;
 
+  if (display != NULL)
+    return;
+  module = g_module_open ("libXtst.so.6", G_MODULE_BIND_LAZY);
   g_assert_nonnull (module);
   for (guint i = 0; i < G_N_ELEMENTS (functions); i++)
     g_assert_true (g_module_symbol (module, functions[i].name, functions[i].function));
@@ -72,6 +75,7 @@ has_keyboard (gpointer data)
 void
 hands_until (gboolean (*is_so) (gpointer data), gpointer data)
 {
+  load_once ();
   while (!is_so (data))
     g_main_context_iteration (NULL, TRUE);
   settle ();
@@ -80,8 +84,7 @@ hands_until (gboolean (*is_so) (gpointer data), gpointer data)
 void
 hands_on (GtkWindow *to)
 {
-  if (display == NULL)
-    load ();
+  load_once ();
   g_set_weak_pointer (&window, to);
   XSetInputFocus (display, xid_of (GTK_WIDGET (to)), RevertToParent, CurrentTime);
   settle ();

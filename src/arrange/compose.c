@@ -246,7 +246,7 @@ lap_compose (const LapBrief *brief, LapCatalogue *builtin, GError **error)
 
     if (session == NULL)
       return NULL;
-    mended = lap_mend (session, catalogue, FALSE, NULL);
+    mended = lap_mend (session, catalogue, FALSE, NULL, NULL);
     left = open_warnings (session, catalogue, &message, &length);
     if (left == 0 && length * 10 >= session->target * 9)
       return g_steal_pointer (&session);

@@ -96,15 +96,15 @@ gather (const LapCheckup *checkup, GPtrArray *lists)
 /* Applies the first idea that lowers the state, or with @grave only its stops and warnings, and returns the new
  * checkup; NULL when none does. */
 static LapCheckup *
-step (const LapCheckup *checkup, LapCatalogue *builtin, gboolean keep_clock, gboolean grave, GPtrArray *done,
-      LapEdits **all)
+step (const LapCheckup *checkup, LapCatalogue *builtin, gboolean keep_clock, gboolean grave, GCancellable *cancellable,
+      GPtrArray *done, LapEdits **all)
 {
   g_autoptr (GPtrArray) lists = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
   g_autoptr (GArray) ideas = gather (checkup, lists);
   LapTimeline *timeline = lap_checkup_timeline (checkup);
   State now = grave ? graver_of (checkup) : state_of (checkup);
 
-  for (guint i = 0; i < ideas->len; i++) {
+  for (guint i = 0; i < ideas->len && !g_cancellable_is_cancelled (cancellable); i++) {
     const Idea *idea = &g_array_index (ideas, Idea, i);
     g_autoptr (LapCheckup) then = NULL;
     LapMended *mended;
@@ -133,7 +133,7 @@ step (const LapCheckup *checkup, LapCatalogue *builtin, gboolean keep_clock, gbo
 }
 
 GPtrArray *
-lap_mend (LapSession *session, LapCatalogue *builtin, gboolean keep_clock, LapEdits **edits)
+lap_mend (LapSession *session, LapCatalogue *builtin, gboolean keep_clock, GCancellable *cancellable, LapEdits **edits)
 {
   GPtrArray *done = g_ptr_array_new_with_free_func ((GDestroyNotify) lap_mended_free);
   g_autoptr (LapEdits) all = lap_edits_new_applied (_("Mend the plan"));
@@ -141,10 +141,10 @@ lap_mend (LapSession *session, LapCatalogue *builtin, gboolean keep_clock, LapEd
 
   while (checkup != NULL) {
     /* Notes wait until nothing graver can be mended: they must not use up its time. */
-    LapCheckup *then = step (checkup, builtin, keep_clock, TRUE, done, &all);
+    LapCheckup *then = step (checkup, builtin, keep_clock, TRUE, cancellable, done, &all);
 
     if (then == NULL)
-      then = step (checkup, builtin, keep_clock, FALSE, done, &all);
+      then = step (checkup, builtin, keep_clock, FALSE, cancellable, done, &all);
     if (then == NULL)
       break;
     lap_checkup_unref (checkup);

@@ -8,6 +8,8 @@
 
 #include "checks/checks.h"
 
+#include <gio/gio.h>
+
 G_BEGIN_DECLS
 
 typedef struct {
@@ -17,10 +19,12 @@ typedef struct {
 } LapMended;
 
 /* Mends @session itself; it must have been laid out once. @keep_clock leaves out what changes the length. Returns what
- * was done (of LapMended, transfer full), in order; @edits (may be NULL) gets the one group that did it all. */
+ * was done (of LapMended, transfer full), in order; @edits (may be NULL) gets the one group that did it all. Once
+ * @cancellable (may be NULL) is cancelled it mends no further. */
 GPtrArray *lap_mend        (LapSession   *session,
                             LapCatalogue *builtin,
                             gboolean      keep_clock,
+                            GCancellable *cancellable,
                             LapEdits    **edits);
 void       lap_mended_free (LapMended    *mended);
 

@@ -59,7 +59,7 @@ run (int argc, char **argv)
   lap_edits_swap (edits);
   /* New neighbours may not suit each other: what can be mended without touching the clock is. */
   suitable = lap_adapt_catalogue (builtin, timeline->session, whom);
-  mended = lap_mend (timeline->session, suitable, TRUE, NULL);
+  mended = lap_mend (timeline->session, suitable, TRUE, NULL, NULL);
   status = lap_cli_write_session (out, timeline->session);
   if (status != 0 || g_str_equal (out, "-"))
     return status;

@@ -69,7 +69,7 @@ run (int argc, char **argv)
   timeline = lap_cli_timeline (files[0]);
   if (timeline == NULL)
     return LAP_ERROR_INVALID;
-  done = lap_mend (timeline->session, builtin, FALSE, NULL);
+  done = lap_mend (timeline->session, builtin, FALSE, NULL, NULL);
   status = lap_cli_write_session (out, timeline->session);
   if (status != 0 || g_str_equal (out, "-"))
     return status;

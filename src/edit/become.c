@@ -23,12 +23,6 @@ exchange (LapEdits *edits, gpointer object, const LapField *field, gconstpointer
   lap_edits_set (edits, object, property, &wanted);
 }
 
-static LapList *
-list_at (gconstpointer object, const LapField *field)
-{
-  return *(LapList **) ((const char *) object + field->offset);
-}
-
 LapEdits *
 lap_edits_become (const char *label, gpointer object, gconstpointer other)
 {
@@ -40,9 +34,10 @@ lap_edits_become (const char *label, gpointer object, gconstpointer other)
     return edits;
   for (guint i = 0; i < record->n; i++) {
     const LapField *field = &record->fields[i];
+    LapList *list = lap_object_list (object, field);
 
-    if (g_type_is_a (field->kind->type (), LAP_TYPE_LIST))
-      exchange_list (edits, list_at (object, field), list_at (other, field));
+    if (list != NULL)
+      exchange_list (edits, list, lap_object_list (other, field));
     else if (!(field->flags & LAP_FIELD_FIXED))
       exchange (edits, object, field, other);
   }

@@ -290,6 +290,57 @@ lap_edits_append (LapEdits *edits, LapEdits *more)
   lap_edits_free (more);
 }
 
+/* Puts into @pairs which object or list of @to stands where each of @from does. */
+static void
+pair_up (GHashTable *pairs, gpointer from, gpointer to)
+{
+  const LapRecord *record = lap_object_record (from);
+
+  g_hash_table_insert (pairs, from, to);
+  for (guint i = 0; i < record->n; i++) {
+    LapList *list = lap_object_list (from, &record->fields[i]), *other = lap_object_list (to, &record->fields[i]);
+
+    if (list == NULL)
+      continue;
+    g_hash_table_insert (pairs, list, other);
+    for (guint k = 0; k < lap_list_n (list); k++)
+      pair_up (pairs, lap_list_nth (list, k), lap_list_nth (other, k));
+  }
+}
+
+/* What comes in by the edits stands nowhere yet: it is its own pair. */
+static gpointer
+pair_of (GHashTable *pairs, gpointer object)
+{
+  gpointer pair = g_hash_table_lookup (pairs, object);
+
+  return pair != NULL ? pair : object;
+}
+
+LapEdits *
+lap_edits_onto (const LapEdits *edits, gpointer from, gpointer to)
+{
+  LapEdits *onto = lap_edits_new (edits->label);
+  g_autoptr (GHashTable) pairs = g_hash_table_new (NULL, NULL);
+
+  g_assert (!edits->applied);
+  pair_up (pairs, from, to);
+  for (guint i = 0; i < edits->edits->len; i++) {
+    const LapEdit *edit = g_ptr_array_index (edits->edits, i);
+
+    if (edit->list == NULL) {
+      lap_edits_set (onto, pair_of (pairs, edit->object), edit->property, &edit->value);
+    } else {
+      g_autoptr (GPtrArray) added = g_ptr_array_new ();
+
+      for (guint k = 0; k < edit->in->len; k++)
+        g_ptr_array_add (added, pair_of (pairs, g_ptr_array_index (edit->in, k)));
+      lap_edits_splice (onto, pair_of (pairs, edit->list), edit->position, edit->n_out, added);
+    }
+  }
+  return onto;
+}
+
 /* Seconds of a block or of a part's blocks. */
 static int
 seconds_of (LapObject *object)

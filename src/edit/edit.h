@@ -50,6 +50,10 @@ void        lap_edits_insert     (LapEdits *edits, LapList *list, guint position
 /* Appends the edits of @more, which is used up. */
 void        lap_edits_append     (LapEdits *edits, LapEdits *more);
 
+/* What @edits, not applied, do to @from and to all that its lists hold, for the same places of @to, which is equal to
+ * @from. Transfer full. */
+LapEdits   *lap_edits_onto       (const LapEdits *edits, gpointer from, gpointer to);
+
 /* How much a group that isn't applied changes: seconds, 60 for an exercise that is exchanged or goes, 10 for a block
  * that moves, 1 for anything else. */
 int         lap_edits_change     (const LapEdits *edits);

@@ -14,10 +14,10 @@ is_list (const LapField *field)
   return G_TYPE_FUNDAMENTAL (field->kind->type ()) == G_TYPE_OBJECT;
 }
 
-static LapList *
-list_at (gconstpointer object, const LapField *field)
+LapList *
+lap_object_list (gconstpointer object, const LapField *field)
 {
-  return *(LapList **) ((char *) object + field->offset);
+  return is_list (field) ? *(LapList **) ((char *) object + field->offset) : NULL;
 }
 
 static void
@@ -45,7 +45,7 @@ lap_object_finalize (GObject *object)
 
   for (guint i = 0; i < record->n; i++)
     if (is_list (&record->fields[i]))
-      g_object_unref (list_at (object, &record->fields[i]));
+      g_object_unref (lap_object_list (object, &record->fields[i]));
   lap_record_clear (record, object);
   G_OBJECT_CLASS (lap_object_parent_class)->finalize (object);
 }
@@ -128,14 +128,13 @@ lap_object_copy (gconstpointer object)
     LAP_OBJECT_GET_CLASS (copy)->copy_rest (object, copy);
   for (guint i = 0; i < record->n; i++) {
     g_autoptr (GPtrArray) items = g_ptr_array_new_with_free_func (g_object_unref);
-    LapList *list;
+    LapList *list = lap_object_list (object, &record->fields[i]);
 
-    if (!is_list (&record->fields[i]))
+    if (list == NULL)
       continue;
-    list = list_at (object, &record->fields[i]);
     for (guint k = 0; k < lap_list_n (list); k++)
       g_ptr_array_add (items, lap_object_copy (lap_list_nth (list, k)));
-    lap_list_splice (list_at (copy, &record->fields[i]), 0, 0, items);
+    lap_list_splice (lap_object_list (copy, &record->fields[i]), 0, 0, items);
   }
   return copy;
 }

@@ -45,6 +45,10 @@ void             lap_object_setup         (LapObject       *object);
 
 const LapRecord *lap_object_record        (gconstpointer    object);
 
+/* The list that @field of @object is, NULL where it is something else. Transfer none. */
+struct _LapList *lap_object_list          (gconstpointer    object,
+                                           const LapField  *field);
+
 /* A deep copy without an owner. Transfer full. */
 gpointer         lap_object_copy          (gconstpointer    object);
 

@@ -103,7 +103,7 @@ static LapEdits *
 mend (const LapRequest *request, Job *job)
 {
   LapEdits *edits = NULL;
-  g_autoptr (GPtrArray) mended = lap_mend (job->timeline->session, job->builtin, FALSE, &edits);
+  g_autoptr (GPtrArray) mended = lap_mend (job->timeline->session, job->builtin, FALSE, NULL, &edits);
 
   tell_mended (job, mended);
   tell_open (job, job->timeline->session);
@@ -157,7 +157,7 @@ adapt (const LapRequest *request, Job *job)
   lap_edits_swap (edits);
   /* New neighbours may not suit each other: what can be mended without touching the clock is. */
   suitable = lap_adapt_catalogue (job->builtin, job->timeline->session, request->whom);
-  mended = lap_mend (job->timeline->session, suitable, TRUE, &more);
+  mended = lap_mend (job->timeline->session, suitable, TRUE, NULL, &more);
   lap_edits_append (edits, more);
   tell_mended (job, mended);
   if (swaps->len == 0)

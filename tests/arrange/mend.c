@@ -40,12 +40,13 @@ assert_mends (LapSession *session, gboolean keep_clock)
   g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
   g_autoptr (LapCheckup) now = plan_check (session);
   g_autofree char *before = plan_text (session);
-  g_autoptr (LapEdits) edits = NULL;
-  g_autoptr (GPtrArray) done = lap_mend (session, catalogue, keep_clock, &edits);
+  g_autoptr (LapSession) twin = lap_object_copy (session);
+  g_autoptr (LapEdits) edits = NULL, onto = NULL;
+  g_autoptr (GPtrArray) done = lap_mend (session, catalogue, keep_clock, NULL, &edits);
   g_autofree char *mended = plan_text (session);
   g_autoptr (LapCheckup) then = plan_check (session);
   g_autoptr (GPtrArray) again = NULL;
-  g_autofree char *after = NULL, *back = NULL, *forth = NULL;
+  g_autofree char *after = NULL, *back = NULL, *forth = NULL, *twin_text = NULL, *twin_back = NULL;
 
   g_assert_true (is_no_higher (then, now));
   for (guint i = 0; i < lap_checks_n (); i++)
@@ -59,7 +60,7 @@ assert_mends (LapSession *session, gboolean keep_clock)
     g_assert_cmpstr (m->message, !=, "");
     g_assert_cmpstr (m->remedy, !=, "");
   }
-  again = lap_mend (session, catalogue, keep_clock, NULL);
+  again = lap_mend (session, catalogue, keep_clock, NULL, NULL);
   after = plan_text (session);
   g_assert_cmpuint (again->len, ==, 0);
   g_assert_cmpstr (after, ==, mended);
@@ -68,6 +69,13 @@ assert_mends (LapSession *session, gboolean keep_clock)
   lap_edits_swap (edits);
   back = plan_text (session);
   g_assert_cmpstr (back, ==, before);
+  onto = lap_edits_onto (edits, session, twin);
+  lap_edits_swap (onto);
+  twin_text = plan_text (twin);
+  g_assert_cmpstr (twin_text, ==, mended);
+  lap_edits_swap (onto);
+  twin_back = plan_text (twin);
+  g_assert_cmpstr (twin_back, ==, before);
   lap_edits_swap (edits);
   forth = plan_text (session);
   g_assert_cmpstr (forth, ==, mended);
@@ -100,6 +108,25 @@ test_demo_keeps_clock (void)
   g_assert_cmpuint (assert_mends (session, TRUE), >, 0);
 }
 
+/* Who doesn't wait gets what was done until then: here nothing. */
+static void
+test_cancelled (void)
+{
+  g_autoptr (LapSession) session = plan_demo ("too-much-at-once");
+  g_autoptr (LapCatalogue) catalogue = lap_catalogue_builtin ();
+  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
+  g_autofree char *before = plan_text (session), *after = NULL;
+  g_autoptr (LapEdits) edits = NULL;
+  g_autoptr (GPtrArray) done = NULL;
+
+  g_cancellable_cancel (cancellable);
+  done = lap_mend (session, catalogue, FALSE, cancellable, &edits);
+  after = plan_text (session);
+  g_assert_cmpuint (done->len, ==, 0);
+  g_assert_cmpuint (lap_edits_n (edits), ==, 0);
+  g_assert_cmpstr (after, ==, before);
+}
+
 /* What has nothing wrong stays as it is. */
 static void
 test_nothing_to_do (void)
@@ -130,6 +157,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/mend/cancelled", test_cancelled);
   g_test_add_func ("/mend/demo", test_demo);
   g_test_add_func ("/mend/demo/keeps-clock", test_demo_keeps_clock);
   g_test_add_func ("/mend/nothing-to-do", test_nothing_to_do);

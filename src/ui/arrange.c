@@ -14,24 +14,26 @@
 struct _LapArrange {
   AdwWindow     parent_instance;
   LapDocument  *document;
-  LapCatalogue *builtin;
   LapRequest    request;
-  GPtrArray    *orders;   /* what the request points to */
-  LapProposal  *proposal;
-  LapWorker    *worker;   /* that looks for an order */
-  gint64        began;    /* the search */
-  GtkWidget    *title, *keep, *take, *stack, *progress, *view, *heading, *whom_group, *whom, *lines, *done, *left;
+  LapProposal  *proposal; /* NULL while the worker makes it */
+  LapWorker    *worker;
+  gint64        began;    /* the work */
+  GtkWidget    *title, *keep, *take, *stack, *doing, *progress, *view, *heading, *whom_group, *whom, *lines, *done, *left;
 };
 
 G_DEFINE_FINAL_TYPE (LapArrange, lap_arrange, ADW_TYPE_WINDOW)
 
 static const struct {
-  const char *action, *title;
+  const char *action, *title, *doing, *ended;
 } arrangers[LAP_N_ARRANGERS] = {
-  [LAP_ARRANGE_ORDER] = { "win.order", N_("Order") },
-  [LAP_ARRANGE_MEND] = { "win.mend", N_("Mend") },
-  [LAP_ARRANGE_ADAPT] = { "win.adapt", N_("Adapt") },
-  [LAP_ARRANGE_CHOOSE] = { "win.choose", N_("Choose") },
+  [LAP_ARRANGE_ORDER] = { "win.order", N_("Order"), N_("Looking through the orders…"),
+                          N_("The search for an order has ended") },
+  [LAP_ARRANGE_MEND] = { "win.mend", N_("Mend"), N_("Trying what mends the plan…"),
+                         N_("The search for what mends the plan has ended") },
+  [LAP_ARRANGE_ADAPT] = { "win.adapt", N_("Adapt"), N_("Looking for exercises that suit…"),
+                          N_("The search for exercises that suit has ended") },
+  [LAP_ARRANGE_CHOOSE] = { "win.choose", N_("Choose"), N_("Choosing exercises…"),
+                           N_("The choice of exercises has ended") },
 };
 
 static GtkWidget *
@@ -138,12 +140,10 @@ show_deeds (LapArrange *self)
 }
 
 static void
-propose (LapArrange *self)
+show_proposal (LapArrange *self)
 {
   gboolean takes;
 
-  g_clear_pointer (&self->proposal, lap_proposal_free);
-  self->proposal = lap_proposal_new (lap_document_session (self->document), self->builtin, &self->request);
   gtk_label_set_text (GTK_LABEL (self->heading), self->proposal->heading);
   show_lines (self);
   show_deeds (self);
@@ -155,63 +155,36 @@ propose (LapArrange *self)
     gtk_window_set_focus (GTK_WINDOW (self), takes ? self->take : self->keep);
 }
 
-/* What the worker has: costs hold nothing of the model. */
+/* What the worker has. */
 typedef struct {
-  GPtrArray    *costs; /* LapCosts of each part, NULL where it stays */
-  guint         part;  /* where it is; the worker's own */
-  LapWorkerTell tell;
-  gpointer      data;  /* of `tell` */
-} Search;
+  LapSession   *twin;
+  LapCatalogue *builtin;
+  LapRequest    request;
+} Problem;
 
 static void
-search_free (gpointer data)
+problem_free (gpointer data)
 {
-  Search *search = data;
+  Problem *problem = data;
 
-  g_ptr_array_unref (search->costs);
-  g_free (search);
-}
-
-static void
-costs_free (gpointer costs)
-{
-  if (costs != NULL)
-    lap_costs_unref (costs);
-}
-
-static void
-order_free (gpointer order)
-{
-  if (order != NULL)
-    lap_order_free (order);
-}
-
-/* In the worker: a part's share is one of all parts'. */
-static void
-progress_cb (double share, gpointer data)
-{
-  Search *search = data;
-
-  search->tell ((search->part + share) / search->costs->len, search->data);
+  g_clear_object (&problem->twin);
+  lap_catalogue_unref (problem->builtin);
+  g_free (problem);
 }
 
 static gpointer
-work (gpointer problem, GCancellable *cancellable, LapWorkerTell tell, gpointer data, GError **error)
+work (gpointer data, GCancellable *cancellable, LapWorkerTell tell, gpointer tell_data, GError **error)
 {
-  Search *search = problem;
-  g_autoptr (GPtrArray) orders = g_ptr_array_new_with_free_func (order_free);
+  Problem *problem = data;
 
-  search->tell = tell;
-  search->data = data;
-  for (search->part = 0; search->part < search->costs->len; search->part++) {
-    const LapCosts *costs = g_ptr_array_index (search->costs, search->part);
-    LapOrder *order = costs != NULL ? lap_order_find (costs, cancellable, progress_cb, search, error) : NULL;
+  return lap_proposal_new (g_steal_pointer (&problem->twin), problem->builtin, &problem->request, cancellable, tell,
+                           tell_data, error);
+}
 
-    if (order == NULL && costs != NULL)
-      return NULL;
-    g_ptr_array_add (orders, order);
-  }
-  return g_steal_pointer (&orders);
+static void
+waits_cb (gpointer owner)
+{
+  gtk_stack_set_visible_child_name (GTK_STACK (((LapArrange *) owner)->stack), "wait");
 }
 
 static void
@@ -219,28 +192,27 @@ found_cb (gpointer owner, gpointer answer)
 {
   LapArrange *self = owner;
 
-  self->orders = answer;
-  self->request.orders = answer;
-  propose (self);
-  lap_notify_ended (gtk_window_get_transient_for (GTK_WINDOW (self)), self->began,
-                    _("The search for an order has ended"), gtk_label_get_text (GTK_LABEL (self->heading)), NULL);
+  self->proposal = answer;
+  g_clear_pointer (&self->worker, lap_worker_end);
+  show_proposal (self);
+  lap_notify_ended (gtk_window_get_transient_for (GTK_WINDOW (self)), self->began, _(arrangers[self->request.arranger].ended),
+                    self->proposal->heading, NULL);
 }
 
-static const LapWorkerKind worker_kind = { work, found_cb, search_free, (GDestroyNotify) g_ptr_array_unref };
+static const LapWorkerKind worker_kind = { work, waits_cb, found_cb, NULL, problem_free, (GDestroyNotify) lap_proposal_free };
 
 static void
-search (LapArrange *self)
+propose (LapArrange *self)
 {
-  LapTimeline *timeline = lap_document_timeline (self->document);
-  Search *search = g_new0 (Search, 1);
+  Problem *problem = g_new (Problem, 1);
 
-  search->costs = g_ptr_array_new_with_free_func (costs_free);
-  for (guint p = 0; p < timeline->n_parts; p++)
-    g_ptr_array_add (search->costs, lap_order_suits (timeline, p) ? lap_costs_new (timeline, p) : NULL);
-  gtk_stack_set_visible_child_name (GTK_STACK (self->stack), "search");
+  g_clear_pointer (&self->worker, lap_worker_end);
+  g_clear_pointer (&self->proposal, lap_proposal_free);
   gtk_widget_set_sensitive (self->take, FALSE);
+  *problem = (Problem) { lap_object_copy (lap_document_session (self->document)), lap_catalogue_builtin (),
+                         self->request };
   self->began = g_get_monotonic_time ();
-  self->worker = lap_worker_start (&worker_kind, search, GTK_PROGRESS_BAR (self->progress), self);
+  self->worker = lap_worker_start (&worker_kind, problem, GTK_PROGRESS_BAR (self->progress), self);
 }
 
 static void
@@ -249,7 +221,9 @@ take_cb (LapArrange *self)
   g_autoptr (LapArrange) held = g_object_ref (self);
   g_autoptr (LapDocument) document = g_object_ref (self->document);
 
-  lap_document_apply (document, lap_request_edits (&self->request, lap_document_session (document), self->builtin));
+  if (self->proposal == NULL)
+    return;
+  lap_document_apply (document, lap_proposal_edits (self->proposal, lap_document_session (document)));
   if (self->document != NULL)
     gtk_window_destroy (GTK_WINDOW (self));
 }
@@ -281,8 +255,6 @@ lap_arrange_finalize (GObject *object)
   LapArrange *self = LAP_ARRANGE (object);
 
   g_clear_pointer (&self->proposal, lap_proposal_free);
-  g_clear_pointer (&self->orders, g_ptr_array_unref);
-  g_clear_pointer (&self->builtin, lap_catalogue_unref);
   G_OBJECT_CLASS (lap_arrange_parent_class)->finalize (object);
 }
 
@@ -299,6 +271,7 @@ lap_arrange_class_init (LapArrangeClass *klass)
   BIND (keep);
   BIND (take);
   BIND (stack);
+  BIND (doing);
   BIND (progress);
   BIND (view);
   BIND (heading);
@@ -315,7 +288,6 @@ lap_arrange_class_init (LapArrangeClass *klass)
 static void
 lap_arrange_init (LapArrange *self)
 {
-  self->builtin = lap_catalogue_builtin ();
   gtk_widget_init_template (GTK_WIDGET (self));
 }
 
@@ -345,10 +317,8 @@ lap_arrange_open (LapWindow *window, LapArranger arranger)
   g_signal_connect_object (self->document, "changed", G_CALLBACK (gtk_window_destroy), self, G_CONNECT_SWAPPED);
   if (arranger == LAP_ARRANGE_ADAPT)
     offer_whom (self);
-  if (arranger == LAP_ARRANGE_ORDER)
-    search (self);
-  else
-    propose (self);
+  gtk_label_set_text (GTK_LABEL (self->doing), _(arrangers[arranger].doing));
+  propose (self);
   gtk_window_present (GTK_WINDOW (self));
   return self;
 }

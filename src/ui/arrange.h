@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The dialog of an arranger: the plan as it is beside what it would be, to take or to keep. Taking it is one step of
- * the history. A better order is looked for in a worker, which closing the dialog cancels; the others are quick. When
- * the document changes meanwhile, the dialog closes: what it shows is outdated.
+ * the history. What would be is found in a worker, which closing the dialog cancels. When the document changes
+ * meanwhile, the dialog closes: what it shows is outdated.
  */
 #pragma once
 
@@ -20,7 +20,7 @@ void               lap_arrange_install  (GtkWidgetClass *klass);
 /* Opens it above @window. It destroys itself. */
 LapArrange        *lap_arrange_open     (LapWindow      *window,
                                          LapArranger     arranger);
-/* What it shows, or NULL while an order is looked for. */
+/* What it shows, or NULL while that is looked for. */
 const LapProposal *lap_arrange_proposal (LapArrange     *arrange);
 
 G_END_DECLS

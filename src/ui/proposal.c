@@ -3,6 +3,7 @@
 
 #include "arrange/choose.h"
 #include "arrange/mend.h"
+#include "arrange/order.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -10,6 +11,10 @@
 typedef struct {
   LapTimeline  *timeline;
   LapCatalogue *builtin;
+  GCancellable *cancellable;
+  void        (*tell) (double share, gpointer data);
+  gpointer      data;    /* of `tell` */
+  guint         part;    /* that is put in order */
   char         *heading;
   GPtrArray    *done, *left;
   GHashTable   *reasons; /* block -> why, owned */
@@ -34,10 +39,29 @@ add_deed (Job *job, char *what, char *why)
   g_ptr_array_add (job->done, deed);
 }
 
-gboolean
-lap_order_suits (const LapTimeline *t, guint part)
+/* The parts that order is for: main ones with more than one block. */
+static gboolean
+order_suits (const LapTimeline *t, guint part)
 {
   return t->parts[part].part->kind == LAP_PART_MAIN && t->parts[part].n_turns > 1;
+}
+
+/* A part's share is one of all parts'. */
+static void
+progress_cb (double share, gpointer data)
+{
+  Job *job = data;
+
+  if (job->tell != NULL)
+    job->tell ((job->part + share) / job->timeline->n_parts, job->data);
+}
+
+static LapOrder *
+find_order (Job *job)
+{
+  g_autoptr (LapCosts) costs = lap_costs_new (job->timeline, job->part);
+
+  return lap_order_find (costs, job->cancellable, progress_cb, job, NULL);
 }
 
 static const char *
@@ -53,15 +77,16 @@ put_in_order (const LapRequest *request, Job *job)
 {
   g_autoptr (LapEdits) all = lap_edits_new (_("Change the order"));
   g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
+  const guint n = job->timeline->n_parts;
 
-  for (guint p = 0; p < request->orders->len; p++) {
-    const LapOrder *order = g_ptr_array_index (request->orders, p);
-    LapPart *part = job->timeline->parts[p].part;
+  for (job->part = 0; job->part < n && !g_cancellable_is_cancelled (job->cancellable); job->part++) {
+    g_autoptr (LapOrder) order = order_suits (job->timeline, job->part) ? find_order (job) : NULL;
+    LapPart *part = job->timeline->parts[job->part].part;
     g_autofree char *gain = NULL;
 
     if (order == NULL)
       continue;
-    gain = lap_order_words (order, job->timeline, p);
+    gain = lap_order_words (order, job->timeline, job->part);
     /* Translators: a part of the session, and what its new order gains. */
     g_ptr_array_add (words, g_strdup_printf (_("%1$s: %2$s."), lap_part_title (part), gain));
     add_deed (job, g_strdup (lap_part_title (part)), g_strdup (certainty (order)));
@@ -103,7 +128,7 @@ static LapEdits *
 mend (const LapRequest *request, Job *job)
 {
   LapEdits *edits = NULL;
-  g_autoptr (GPtrArray) mended = lap_mend (job->timeline->session, job->builtin, FALSE, NULL, &edits);
+  g_autoptr (GPtrArray) mended = lap_mend (job->timeline->session, job->builtin, FALSE, job->cancellable, &edits);
 
   tell_mended (job, mended);
   tell_open (job, job->timeline->session);
@@ -157,7 +182,7 @@ adapt (const LapRequest *request, Job *job)
   lap_edits_swap (edits);
   /* New neighbours may not suit each other: what can be mended without touching the clock is. */
   suitable = lap_adapt_catalogue (job->builtin, job->timeline->session, request->whom);
-  mended = lap_mend (job->timeline->session, suitable, TRUE, NULL, &more);
+  mended = lap_mend (job->timeline->session, suitable, TRUE, job->cancellable, &more);
   lap_edits_append (edits, more);
   tell_mended (job, mended);
   if (swaps->len == 0)
@@ -200,17 +225,6 @@ static LapEdits *(*const arrangers[LAP_N_ARRANGERS]) (const LapRequest *, Job *)
 };
 
 static void
-job_init (Job *job, LapSession *session, LapCatalogue *builtin)
-{
-  job->timeline = lap_timeline_new (session, builtin, NULL);
-  job->builtin = builtin;
-  job->heading = NULL;
-  job->done = g_ptr_array_new_with_free_func (deed_free);
-  job->left = g_ptr_array_new_with_free_func (g_free);
-  job->reasons = g_hash_table_new_full (NULL, NULL, NULL, g_free);
-}
-
-static void
 job_clear (Job *job)
 {
   lap_timeline_unref (job->timeline);
@@ -220,33 +234,51 @@ job_clear (Job *job)
   g_hash_table_unref (job->reasons);
 }
 
-LapProposal *
-lap_proposal_new (LapSession *session, LapCatalogue *builtin, const LapRequest *request)
+/* Both sides, and the twin as it was again. */
+static LapProposal *
+propose (Job *job, const LapRequest *request)
 {
-  g_autoptr (LapSession) copy = lap_object_copy (session);
-  g_autoptr (LapTimeline) then = NULL;
-  g_autoptr (LapEdits) edits = NULL;
   LapProposal *proposal = g_new0 (LapProposal, 1);
-  Job job;
+  g_autoptr (LapTimeline) then = NULL;
+  LapSession *twin = job->timeline->session;
 
-  job_init (&job, copy, builtin);
-  proposal->before = lap_plan_side_new (job.timeline);
-  edits = arrangers[request->arranger] (request, &job);
-  then = lap_timeline_new (copy, builtin, NULL);
-  proposal->possible = then != NULL && lap_edits_n (edits) > 0;
+  proposal->before = lap_plan_side_new (job->timeline);
+  proposal->edits = arrangers[request->arranger] (request, job);
+  then = lap_timeline_new (twin, job->builtin, NULL);
+  proposal->possible = then != NULL && lap_edits_n (proposal->edits) > 0;
   if (then == NULL) {
-    lap_edits_swap (edits);
-    then = lap_timeline_new (copy, builtin, NULL);
-    g_free (job.heading);
-    job.heading = g_strdup (_("What it would become can’t be laid out."));
+    lap_edits_swap (proposal->edits);
+    then = lap_timeline_new (twin, job->builtin, NULL);
+    g_free (job->heading);
+    job->heading = g_strdup (_("What it would become can’t be laid out."));
   }
   proposal->after = lap_plan_side_new (then);
-  proposal->pairs = lap_plan_pairs (proposal->before, proposal->after, job.reasons);
-  proposal->heading = g_steal_pointer (&job.heading);
-  proposal->done = g_ptr_array_ref (job.done);
-  proposal->left = g_ptr_array_ref (job.left);
-  job_clear (&job);
+  if (lap_edits_applied (proposal->edits))
+    lap_edits_swap (proposal->edits);
+  proposal->pairs = lap_plan_pairs (proposal->before, proposal->after, job->reasons);
+  proposal->heading = g_steal_pointer (&job->heading);
+  proposal->done = g_ptr_array_ref (job->done);
+  proposal->left = g_ptr_array_ref (job->left);
+  proposal->twin = g_object_ref (twin);
   return proposal;
+}
+
+LapProposal *
+lap_proposal_new (LapSession *twin, LapCatalogue *builtin, const LapRequest *request, GCancellable *cancellable,
+                  void (*tell) (double share, gpointer data), gpointer data, GError **error)
+{
+  Job job = {
+    .timeline = lap_timeline_new (twin, builtin, NULL),
+    .builtin = builtin, .cancellable = cancellable, .tell = tell, .data = data,
+    .done = g_ptr_array_new_with_free_func (deed_free),
+    .left = g_ptr_array_new_with_free_func (g_free),
+    .reasons = g_hash_table_new_full (NULL, NULL, NULL, g_free),
+  };
+  g_autoptr (LapProposal) proposal = propose (&job, request);
+
+  job_clear (&job);
+  g_object_unref (twin);
+  return g_cancellable_set_error_if_cancelled (cancellable, error) ? NULL : g_steal_pointer (&proposal);
 }
 
 void
@@ -258,18 +290,13 @@ lap_proposal_free (LapProposal *proposal)
   g_ptr_array_unref (proposal->pairs);
   lap_plan_side_free (proposal->before);
   lap_plan_side_free (proposal->after);
+  lap_edits_free (proposal->edits);
+  g_object_unref (proposal->twin);
   g_free (proposal);
 }
 
 LapEdits *
-lap_request_edits (const LapRequest *request, LapSession *session, LapCatalogue *builtin)
+lap_proposal_edits (const LapProposal *proposal, LapSession *session)
 {
-  LapEdits *edits;
-  Job job;
-
-  job_init (&job, session, builtin);
-  edits = arrangers[request->arranger] (request, &job);
-  job_clear (&job);
-  lap_edits_swap (edits);
-  return edits;
+  return lap_edits_onto (proposal->edits, proposal->twin, session);
 }

@@ -1,16 +1,16 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * What an arranger proposes: the plan as it is and as it would be, what is done and what is left. All of it is made on
- * a private copy of the session; the session itself isn't touched, and nothing that was laid out from it is outdated.
+ * What an arranger proposes: the plan as it is and as it would be, what is done and what is left.
  *
- * Calling order: lap_proposal_new() to show it; when it is taken, lap_request_edits() on the session itself gives the
- * same edits for the history, since arrangers are deterministic. What they need to be searched for long, orders, is
- * found before and stands in the request.
+ * Always true: all of it is made on a twin, a copy of the session that nobody else has, so that it may be made in a
+ * worker; the session itself isn't touched, and nothing that was laid out from it is outdated.
+ *
+ * Calling order: lap_proposal_new() to show it; when it is taken, lap_proposal_edits() are for the history, as long as
+ * the session still is what the twin was copied from.
  */
 #pragma once
 
 #include "arrange/adapt.h"
-#include "arrange/order.h"
 #include "ui/sides.h"
 
 G_BEGIN_DECLS
@@ -20,7 +20,6 @@ typedef enum { LAP_ARRANGE_ORDER, LAP_ARRANGE_MEND, LAP_ARRANGE_ADAPT, LAP_ARRAN
 typedef struct {
   LapArranger arranger;
   LapFor      whom;    /* adapt */
-  GPtrArray  *orders;  /* order: LapOrder of each part, NULL where it has none; not owned */
 } LapRequest;
 
 /* One thing that is done, and why. */
@@ -35,23 +34,24 @@ typedef struct {
   LapPlanSide   *before, *after;
   GPtrArray *pairs;    /* LapPlanPair, into both */
   gboolean   possible; /* something would change */
+  LapSession *twin;
+  LapEdits  *edits;    /* of the twin, not applied */
 } LapProposal;
 
-/* The parts that order is for: main ones with more than one block. */
-gboolean     lap_order_suits    (const LapTimeline *timeline,
-                                 guint              part);
-
-/* @session can be laid out. */
-LapProposal *lap_proposal_new   (LapSession        *session,
+/* @twin (transfer full) can be laid out. @tell (may be NULL) is told shares from 0 to 1 where they are known. NULL with
+ * G_IO_ERROR_CANCELLED only. */
+LapProposal *lap_proposal_new   (LapSession        *twin,
                                  LapCatalogue      *builtin,
-                                 const LapRequest  *request);
+                                 const LapRequest  *request,
+                                 GCancellable      *cancellable,
+                                 void             (*tell) (double share, gpointer data),
+                                 gpointer           data,
+                                 GError           **error);
 void         lap_proposal_free  (LapProposal       *proposal);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapProposal, lap_proposal_free)
 
-/* The edits on @session, not applied. What was laid out from @session before must not be read any more: lay it out
- * anew, as applying them does. */
-LapEdits    *lap_request_edits  (const LapRequest  *request,
-                                 LapSession        *session,
-                                 LapCatalogue      *builtin);
+/* The edits that make @session, which is as the twin was, what was proposed. Transfer full. */
+LapEdits    *lap_proposal_edits (const LapProposal *proposal,
+                                 LapSession        *session);
 
 G_END_DECLS

@@ -101,8 +101,14 @@ work (gpointer problem, GCancellable *cancellable, LapWorkerTell tell, gpointer 
   return lap_fill_find (problem, 0, cancellable, tell, data, error);
 }
 
+static void
+waits_cb (gpointer owner)
+{
+  gtk_stack_set_visible_child_name (GTK_STACK (((LapWeekFill *) owner)->stack), "searching");
+}
+
 static const LapWorkerKind worker_kind = {
-  work, found_cb, (GDestroyNotify) lap_fill_problem_free, (GDestroyNotify) lap_fill_free,
+  work, waits_cb, found_cb, NULL, (GDestroyNotify) lap_fill_problem_free, (GDestroyNotify) lap_fill_free,
 };
 
 static void

@@ -3,18 +3,20 @@
 
 /* Milliseconds between two looks at how far the thread is. */
 #define POLL 80
+/* Looks after which it takes a while: 0.3 s. */
+#define PATIENCE 4
 
 /* Counted: the thread and the dialog have it, and either may go first. */
 struct _LapWorker {
   const LapWorkerKind *kind;
   gpointer             problem;
-  int                  permille; /* atomic */
+  int                  permille; /* atomic; -1 = not known */
 
   /* The dialog's, not touched in the thread. */
   gpointer             owner; /* NULL = it doesn't want the answer */
   GtkProgressBar      *bar;
   GCancellable        *cancellable;
-  guint                poll;
+  guint                poll, looks;
 };
 
 static void
@@ -56,7 +58,14 @@ poll_cb (gpointer data)
 {
   LapWorker *worker = data;
 
-  gtk_progress_bar_set_fraction (worker->bar, g_atomic_int_get (&worker->permille) / 1000.0);
+  int permille = g_atomic_int_get (&worker->permille);
+
+  if (permille >= 0)
+    gtk_progress_bar_set_fraction (worker->bar, permille / 1000.0);
+  else
+    gtk_progress_bar_pulse (worker->bar);
+  if (++worker->looks == PATIENCE && worker->kind->waits != NULL)
+    worker->kind->waits (worker->owner);
   return G_SOURCE_CONTINUE;
 }
 
@@ -64,13 +73,16 @@ static void
 found_cb (GObject *source, GAsyncResult *result, gpointer data)
 {
   LapWorker *worker = g_task_get_task_data (G_TASK (result));
-  gpointer answer = g_task_propagate_pointer (G_TASK (result), NULL);
+  g_autoptr (GError) error = NULL;
+  gpointer answer = g_task_propagate_pointer (G_TASK (result), &error);
 
   g_clear_handle_id (&worker->poll, g_source_remove);
   if (answer != NULL && worker->owner != NULL)
     worker->kind->found (worker->owner, answer);
   else if (answer != NULL)
     worker->kind->free_answer (answer);
+  else if (worker->owner != NULL && worker->kind->failed != NULL)
+    worker->kind->failed (worker->owner, error);
 }
 
 LapWorker *
@@ -83,6 +95,7 @@ lap_worker_start (const LapWorkerKind *kind, gpointer problem, GtkProgressBar *b
   worker->problem = problem;
   worker->owner = owner;
   worker->bar = bar;
+  worker->permille = -1;
   worker->cancellable = g_cancellable_new ();
   worker->poll = g_timeout_add (POLL, poll_cb, worker);
   task = g_task_new (NULL, worker->cancellable, found_cb, NULL);

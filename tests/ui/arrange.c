@@ -27,14 +27,20 @@ demo (const char *name)
   return session;
 }
 
+static void
+wait_for_proposal (LapArrange *dialog)
+{
+  while (lap_arrange_proposal (dialog) == NULL)
+    g_main_context_iteration (NULL, TRUE);
+}
+
 /* The dialog, when what it proposes is there. */
 static LapArrange *
 opened (LapWindow *window, LapArranger arranger)
 {
   LapArrange *dialog = lap_arrange_open (window, arranger);
 
-  while (lap_arrange_proposal (dialog) == NULL)
-    g_main_context_iteration (NULL, TRUE);
+  wait_for_proposal (dialog);
   gtk_test_widget_wait_for_draw (GTK_WIDGET (dialog));
   return dialog;
 }
@@ -171,6 +177,7 @@ test_adapt_for_each (void)
     g_autofree char *was = after_text (lap_arrange_proposal (dialog)), *is = NULL;
 
     adw_combo_row_set_selected (ADW_COMBO_ROW (whom), i);
+    wait_for_proposal (dialog);
     is = after_text (lap_arrange_proposal (dialog));
     if (i == LAP_FOR_ON_CHAIR)
       g_assert_cmpstr (is, !=, was);
@@ -204,6 +211,98 @@ test_cancel (void)
   after = windows_text (window);
   g_assert_cmpstr (after, ==, before);
   windows_settle (window);
+  windows_close (window);
+}
+
+/* @n blocks of all kinds, which suit neither each other nor people who are new: each mistake is one to mend. */
+static LapSession *
+unsuitable (guint n)
+{
+  g_autoptr (LapCatalogue) builtin = lap_catalogue_builtin ();
+  LapSession *session = lap_session_new ("Long");
+  LapPart *part = plan_part (session, LAP_PART_MAIN, 1);
+
+  g_object_set (session, "group-level", LAP_LEVEL_NEW, NULL);
+  for (guint i = 0; i < n; i++)
+    plan_add (part, lap_block_new_exercise (lap_catalogue_nth (builtin, i * 37 % lap_catalogue_n (builtin))->id, 30, 5));
+  return session;
+}
+
+static gboolean
+turn_cb (gpointer turns)
+{
+  (*(guint *) turns)++;
+  return G_SOURCE_CONTINUE;
+}
+
+/* The window lives on while the worker works: sources that are ready get their turn again and again. */
+static void
+test_alive (void)
+{
+  g_autoptr (LapSession) session = unsuitable (25);
+  LapWindow *window = windows_show (session);
+  guint turns = 0, source = g_idle_add (turn_cb, &turns);
+  LapArrange *dialog = lap_arrange_open (window, LAP_ARRANGE_MEND);
+
+  g_assert_null (lap_arrange_proposal (dialog));
+  wait_for_proposal (dialog);
+  g_source_remove (source);
+  g_assert_cmpuint (turns, >, 50);
+  g_assert_cmpuint (lap_arrange_proposal (dialog)->done->len, >, 0);
+  press (dialog, "keep");
+  windows_close (window);
+}
+
+/* The dialog of work that would take minutes, when it says that there is something to wait for. */
+static LapArrange *
+waiting (LapWindow *window)
+{
+  LapArrange *dialog = lap_arrange_open (window, LAP_ARRANGE_MEND);
+  GtkWidget *bar = windows_find (GTK_WIDGET (dialog), GTK_TYPE_PROGRESS_BAR, "progress");
+
+  g_assert_false (gtk_widget_get_mapped (bar));
+  while (!gtk_widget_get_mapped (bar))
+    g_main_context_iteration (NULL, TRUE);
+  g_assert_null (lap_arrange_proposal (dialog));
+  g_assert_false (gtk_widget_get_sensitive (windows_find (GTK_WIDGET (dialog), GTK_TYPE_BUTTON, "take")));
+  return dialog;
+}
+
+static void
+test_give_up (void)
+{
+  g_autoptr (LapSession) session = unsuitable (200);
+  LapWindow *window = windows_show (session);
+  g_autofree char *before = windows_text (window), *after = NULL;
+  gpointer dialog = waiting (window);
+
+  g_object_add_weak_pointer (dialog, &dialog);
+  g_assert_true (windows_press (dialog, "Escape"));
+  windows_settle (window);
+  g_assert_null (dialog);
+  after = windows_text (window);
+  g_assert_cmpstr (after, ==, before);
+  g_assert_null (lap_history_undo_label (history (window)));
+  windows_close (window);
+}
+
+/* What is worked on is outdated when the document changes under it. */
+static void
+test_outdated_while_working (void)
+{
+  g_autoptr (LapSession) session = unsuitable (200);
+  LapWindow *window = windows_show (session);
+  LapDocument *document = lap_window_document (window);
+  gpointer dialog = waiting (window);
+  LapEdits *edits = lap_edits_new ("Rename");
+
+  g_object_add_weak_pointer (dialog, &dialog);
+  lap_edits_set_text (edits, lap_document_session (document), "title", "Another");
+  lap_document_apply (document, edits);
+  windows_settle (window);
+  g_assert_null (dialog);
+  g_assert_cmpstr (lap_history_undo_label (history (window)), ==, "Rename");
+  lap_document_undo (document);
   windows_close (window);
 }
 
@@ -303,7 +402,10 @@ main (int argc, char **argv)
   }
   g_test_add_func ("/ui/arrange/adapt/for-each", test_adapt_for_each);
   g_test_add_func ("/ui/arrange/order/cancel", test_cancel);
+  g_test_add_func ("/ui/arrange/alive", test_alive);
+  g_test_add_func ("/ui/arrange/give-up", test_give_up);
   g_test_add_func ("/ui/arrange/outdated", test_outdated);
+  g_test_add_func ("/ui/arrange/outdated/while-working", test_outdated_while_working);
   g_test_add_func ("/ui/arrange/sides", test_sides);
   g_test_add_func ("/ui/balance/words", test_balance);
   return g_test_run ();

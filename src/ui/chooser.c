@@ -102,6 +102,23 @@ bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item, gpointer data)
   gtk_label_set_text (GTK_LABEL (gtk_widget_get_next_sibling (name)), more);
 }
 
+/* The search takes Escape for itself. */
+static void
+stop_cb (LapChooser *self)
+{
+  GtkWidget *popover = gtk_widget_get_ancestor (GTK_WIDGET (self), GTK_TYPE_POPOVER);
+
+  if (popover != NULL)
+    gtk_popover_popdown (GTK_POPOVER (popover));
+}
+
+/* Down leads from the search into what it found. */
+static gboolean
+down_cb (GtkWidget *widget, GVariant *args, gpointer data)
+{
+  return gtk_widget_child_focus (LAP_CHOOSER (widget)->list, GTK_DIR_TAB_FORWARD);
+}
+
 static void
 lap_chooser_dispose (GObject *object)
 {
@@ -136,6 +153,8 @@ lap_chooser_class_init (LapChooserClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
   gtk_widget_class_bind_template_callback (widget_class, enter_cb);
   gtk_widget_class_bind_template_callback (widget_class, activate_cb);
+  gtk_widget_class_bind_template_callback (widget_class, stop_cb);
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_Down, 0, down_cb, NULL);
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BIN_LAYOUT);
 }
 

@@ -267,6 +267,13 @@ enter_cb (LapLibrary *self)
   activate_cb (self, 0);
 }
 
+/* Escape takes the search back. */
+static void
+stop_cb (LapLibrary *self)
+{
+  gtk_editable_set_text (GTK_EDITABLE (self->search), "");
+}
+
 /* Down in the search goes to the list. */
 static gboolean
 down_cb (GtkWidget *widget, GVariant *args, gpointer data)
@@ -366,6 +373,7 @@ lap_library_class_init (LapLibraryClass *klass)
   gtk_widget_class_bind_template_callback (widget_class, search_cb);
   gtk_widget_class_bind_template_callback (widget_class, started_cb);
   gtk_widget_class_bind_template_callback (widget_class, enter_cb);
+  gtk_widget_class_bind_template_callback (widget_class, stop_cb);
   gtk_widget_class_bind_template_callback (widget_class, activate_cb);
   gtk_widget_class_bind_template_callback (widget_class, demo_cb);
   gtk_widget_class_bind_template_callback (widget_class, active_cb);

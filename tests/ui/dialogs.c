@@ -287,6 +287,46 @@ test_own_gone (void)
   windows_close (window);
 }
 
+static gboolean
+is_closed (gpointer popover)
+{
+  return !gtk_widget_get_mapped (popover);
+}
+
+static gboolean
+is_focused (gpointer widget)
+{
+  return gtk_window_get_focus (GTK_WINDOW (gtk_widget_get_root (widget))) == widget;
+}
+
+/* The exercises that can be chosen for a block: looked for, left by Escape from the search and from the list, which has
+ * no other effect, and chosen with the arrows. */
+static void
+test_chooser (void)
+{
+  LapWindow *window = windows_demo ();
+  g_autofree char *before = text_of (window), *after = NULL;
+  GtkWidget *row = windows_find (GTK_WIDGET (lap_window_pane (window)), ADW_TYPE_ACTION_ROW, "exercise_row");
+  GtkWidget *popover = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_POPOVER, "popover");
+
+  windows_click_box (window, 9);
+  hands_on (GTK_WINDOW (window));
+  for (guint i = 0; i < 3; i++) {
+    hands_press_until ("Tab", is_focused, row);
+    hands_press ("Return");
+    hands_until (rows_is_mapped, popover);
+    hands_type ("burpee");
+    if (i > 0)
+      hands_press ("Down");
+    hands_press (i < 2 ? "Escape" : "Return");
+    hands_until (is_closed, popover);
+    g_free (after);
+    after = text_of (window);
+    g_assert_true (g_str_equal (after, before) == (i < 2));
+  }
+  windows_close (window);
+}
+
 /* Of the part that the selected block is in. */
 static void
 test_part (void)
@@ -355,6 +395,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/dialogs/questions", test_questions);
   g_test_add_func ("/ui/dialogs/own", test_own);
   g_test_add_func ("/ui/dialogs/own-gone", test_own_gone);
+  g_test_add_func ("/ui/dialogs/chooser", test_chooser);
   g_test_add_func ("/ui/dialogs/part", test_part);
   g_test_add_func ("/ui/dialogs/week/pages", test_week_pages);
   g_test_add_func ("/ui/dialogs/list", test_list);

@@ -334,11 +334,11 @@ main (int argc, char **argv)
   if (!without)
     install_viewer ();
   windows_init (&argc, &argv);
-  g_test_add_func ("/help/other-windows", test_other_windows);
   g_test_add_func ("/help/session", test_session);
   g_test_add_func ("/help/boxes", test_boxes);
   g_test_add_func ("/help/week", test_week);
   g_test_add_func ("/help/popovers", test_popovers);
+  g_test_add_func ("/help/other-windows", test_other_windows);
   g_test_add_func ("/help/without", test_without);
   return g_test_run ();
 }

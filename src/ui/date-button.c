@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/date-button.h"
 
+#include "ui/calendar.h"
+
 #include <glib/gi18n-lib.h>
 
 typedef struct {
@@ -64,6 +66,7 @@ button_new (AdwEntryRow *row, gboolean list)
   self->row = row;
   self->list = list;
   self->calendar = gtk_calendar_new ();
+  lap_calendar_name (self->calendar);
   gtk_popover_set_child (GTK_POPOVER (popover), self->calendar);
   gtk_menu_button_set_popover (GTK_MENU_BUTTON (button), popover);
   gtk_menu_button_set_icon_name (GTK_MENU_BUTTON (button), "x-office-calendar-symbolic");

@@ -190,6 +190,7 @@ lap_part_properties_open (GtkWindow *parent, LapDocument *document, LapPart *par
   g_object_set_data_full (G_OBJECT (window), "dialog", dialog, dialog_free);
   fill (dialog, ADW_PREFERENCES_PAGE (page));
   gtk_widget_set_sensitive (page, lap_document_is_editable (document));
+  adw_preferences_page_set_title (ADW_PREFERENCES_PAGE (page), _("Part"));
   adw_preferences_window_add (ADW_PREFERENCES_WINDOW (window), ADW_PREFERENCES_PAGE (page));
   adw_preferences_window_set_search_enabled (ADW_PREFERENCES_WINDOW (window), FALSE);
   gtk_window_set_title (GTK_WINDOW (window), _("Properties of the part"));

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-calendar.h"
 
+#include "ui/calendar.h"
 #include "ui/field-text.h"
 
 /* As people type a date: the kind alone counts. */
@@ -121,6 +122,7 @@ static void
 lap_week_calendar_init (LapWeekCalendar *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_calendar_name (self->calendar);
 }
 
 GtkWidget *

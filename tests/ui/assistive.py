@@ -22,6 +22,8 @@ CONTROLS = {'push button', 'toggle button', 'check box', 'radio button', 'combo 
 CLASS = re.compile(r'(Gtk|Adw|Lap)[A-Z]\w*')
 # The search of libadwaita's window of properties: told of even where it is switched off, and not ours to name.
 FOREIGN = {('entry', 'GtkSearchEntry')}
+# The button by which a toast of libadwaita goes.
+FOREIGN_WITHIN = 'filler “AdwToastWidget”'
 PATIENCE = 100  # tries, a tenth of a second each
 
 
@@ -61,7 +63,7 @@ def walk(node, path, everything):
     states = node.get_state_set()
     if everything:
         print('  ' * len(path) + here[-1])
-    elif role in CONTROLS and (role, name) not in FOREIGN and states.contains(Atspi.StateType.VISIBLE) and not named(node):
+    elif role in CONTROLS and (role, name) not in FOREIGN and path[-1:] != [FOREIGN_WITHIN] and states.contains(Atspi.StateType.VISIBLE) and not named(node):
         print(' / '.join(here[-9:]))
     for child in children(node):
         walk(child, here, everything)

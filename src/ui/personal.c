@@ -5,12 +5,17 @@
 #include "store/read-file.h"
 #include "store/save.h"
 
+#include <fcntl.h>
 #include <glib/gi18n-lib.h>
+#include <glib/gstdio.h>
+#include <sys/file.h>
+#include <unistd.h>
 
 struct _LapPersonal {
-  GObject     parent_instance;
-  char       *path;
-  LapSession *session; /* as it was last read or written */
+  GObject       parent_instance;
+  char         *path;
+  LapSession   *session; /* as it was last read or written */
+  GFileMonitor *monitor; /* of the file: another program may write it; or NULL */
 };
 
 enum { CHANGED, N_SIGNALS };
@@ -30,13 +35,39 @@ read_file (LapPersonal *self, GError **error)
   return bytes != NULL ? lap_session_from_bytes (bytes, error) : NULL;
 }
 
+static void
+file_cb (LapPersonal *self)
+{
+  g_autoptr (LapSession) session = read_file (self, NULL);
+  g_autoptr (GBytes) now = session != NULL ? lap_session_to_bytes (session) : NULL;
+  g_autoptr (GBytes) known = lap_session_to_bytes (self->session);
+
+  if (now == NULL || g_bytes_equal (now, known))
+    return;
+  g_set_object (&self->session, session);
+  g_signal_emit (self, signals[CHANGED], 0);
+}
+
+/* Until it is closed no other program of ours reads the file to write it. Where there are no locks, as in some network
+ * folders, all goes on without. */
+static int
+lock (LapPersonal *self)
+{
+  g_autofree char *folder = g_path_get_dirname (self->path), *path = g_strconcat (self->path, ".lock", NULL);
+  int fd;
+
+  g_mkdir_with_parents (folder, 0700);
+  fd = g_open (path, O_RDWR | O_CREAT | O_CLOEXEC, 0600);
+  if (fd >= 0)
+    flock (fd, LOCK_EX);
+  return fd;
+}
+
 static gboolean
 write_file (LapPersonal *self, LapSession *session, GError **error)
 {
-  g_autofree char *folder = g_path_get_dirname (self->path);
   g_autoptr (GBytes) bytes = lap_session_to_bytes (session);
 
-  g_mkdir_with_parents (folder, 0700);
   if (!lap_save_bytes (self->path, bytes, NULL, NULL, error))
     return FALSE;
   g_set_object (&self->session, session);
@@ -59,8 +90,9 @@ without (LapSession *session, const char *id)
   return left;
 }
 
+/* @exercise, or NULL, in place of the one called @id in what the file holds. */
 static gboolean
-replace (LapPersonal *self, const char *id, LapExercise *exercise, GError **error)
+put (LapPersonal *self, const char *id, LapExercise *exercise, GError **error)
 {
   g_autoptr (LapSession) session = read_file (self, error);
   g_autoptr (GPtrArray) exercises = NULL;
@@ -72,6 +104,17 @@ replace (LapPersonal *self, const char *id, LapExercise *exercise, GError **erro
     g_ptr_array_add (exercises, lap_exercise_ref (exercise));
   g_object_set (session, "exercises", exercises, NULL);
   return write_file (self, session, error);
+}
+
+static gboolean
+replace (LapPersonal *self, const char *id, LapExercise *exercise, GError **error)
+{
+  int fd = lock (self);
+  gboolean done = put (self, id, exercise, error);
+
+  if (fd >= 0)
+    close (fd);
+  return done;
 }
 
 gboolean
@@ -111,6 +154,9 @@ lap_personal_finalize (GObject *object)
 {
   LapPersonal *self = LAP_PERSONAL (object);
 
+  if (self->monitor != NULL)
+    g_file_monitor_cancel (self->monitor);
+  g_clear_object (&self->monitor);
   g_free (self->path);
   g_object_unref (self->session);
   G_OBJECT_CLASS (lap_personal_parent_class)->finalize (object);
@@ -127,10 +173,16 @@ lap_personal_class_init (LapPersonalClass *klass)
 static void
 lap_personal_init (LapPersonal *self)
 {
+  g_autoptr (GFile) file = NULL;
+
   self->path = g_build_filename (g_get_user_data_dir (), "lapwing", "exercises.lapwing", NULL);
   self->session = read_file (self, NULL);
   if (self->session == NULL)
     self->session = lap_session_new (_("My exercises"));
+  file = g_file_new_for_path (self->path);
+  self->monitor = g_file_monitor_file (file, G_FILE_MONITOR_WATCH_MOVES, NULL, NULL);
+  if (self->monitor != NULL)
+    g_signal_connect_object (self->monitor, "changed", G_CALLBACK (file_cb), self, G_CONNECT_SWAPPED);
 }
 
 LapPersonal *

@@ -163,6 +163,52 @@ test_open (void)
   folder_remove (other);
 }
 
+static gboolean
+look_again (gpointer data)
+{
+  return G_SOURCE_CONTINUE;
+}
+
+/* What other programs read of @path in the desktop's list: Desktop Bookmark Specification (freedesktop.org), in the file
+ * recently-used.xbel of the user's data folder. It is written when there is time. */
+static void
+wait_listed (const char *path, const char *mime)
+{
+  g_autofree char *list = g_build_filename (g_get_user_data_dir (), "recently-used.xbel", NULL);
+  g_autofree char *uri = g_filename_to_uri (path, NULL, NULL);
+  guint looks = g_timeout_add (20, look_again, NULL);
+
+  for (gboolean listed = FALSE; !listed; g_main_context_iteration (NULL, TRUE)) {
+    g_autoptr (GBookmarkFile) bookmarks = g_bookmark_file_new ();
+
+    if (!g_bookmark_file_load_from_file (bookmarks, list, NULL) || !g_bookmark_file_has_item (bookmarks, uri))
+      continue;
+    g_assert_true (g_bookmark_file_has_application (bookmarks, uri, "Lapwing", NULL));
+    g_assert_cmpstr (g_bookmark_file_get_mime_type (bookmarks, uri, NULL), ==, mime);
+    listed = TRUE;
+  }
+  g_source_remove (looks);
+}
+
+/* A session and a week that were opened stand in the desktop's own list, for the file chooser and other programs. */
+static void
+test_desktop (void)
+{
+  char *folder = folder_new ();
+  g_autofree char *a = put_session (folder, "a.lapwing", "Opened", 1000), *week = g_build_filename (folder, "b.lapweek", NULL);
+  LapWindow *window = windows_open (a);
+
+  wait_listed (a, "application/vnd.lapwing.session+json");
+  windows_close (window);
+  put_text (week, "{\"format\": \"lapwing-week\", \"version\": 1, \"id\": \"w\", \"title\": \"W\", \"timezone\": \"UTC\"}");
+  window = windows_open (week);
+  wait_listed (week, "application/vnd.lapwing.week+json");
+  windows_close (window);
+  lap_recent_forget (a);
+  lap_recent_forget (week);
+  folder_remove (folder);
+}
+
 /* A file that went while the list was on show is said to be gone, and goes from the list. */
 static void
 test_gone (void)
@@ -222,6 +268,7 @@ main (int argc, char **argv)
   g_test_add_func ("/library/list", test_list);
   g_test_add_func ("/library/empty", test_empty);
   g_test_add_func ("/library/open", test_open);
+  g_test_add_func ("/library/desktop", test_desktop);
   g_test_add_func ("/library/gone", test_gone);
   g_test_add_func ("/library/many", test_many);
   return g_test_run ();

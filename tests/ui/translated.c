@@ -5,8 +5,12 @@
  */
 #include "ui/windows.h"
 
+#include "edit/own.h"
 #include "store/documents.h"
+#include "ui/own-dialog.h"
+#include "ui/part-properties.h"
 #include "ui/settings.h"
+#include "ui/week-window.h"
 
 #include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
@@ -22,9 +26,19 @@
                 "{\"kind\": \"cool-down\", \"blocks\": [{\"exercise\": \"figure-four-stretch\", \"work\": 60, " \
                 "\"sides\": \"split\"}]}]}"
 
-static const char *const dialogs[] = { "win.properties", "win.export", "win.publish", "win.order", "win.mend",
-                                       "win.adapt", "win.shortcuts", "app.new" };
-static const char *const views[] = { "plan", "rehearse", "sheets", "script" };
+#define WEEK "{\"format\": \"lapwing-week\", \"version\": 1, \"id\": \"0c5b1b62-0000-4000-8000-000000000001\", " \
+             "\"title\": \"Žž\", \"timezone\": \"UTC\", \"rooms\": [{\"id\": \"r\", \"name\": \"Řř\"}], " \
+             "\"coaches\": [{\"id\": \"c\", \"name\": \"Tř\"}], \"classes\": [" \
+             "{\"id\": \"a\", \"title\": \"Žk\", \"kind\": \"zk\", \"minutes\": 45, \"day\": \"mon\", \"start\": \"07:00\", " \
+             "\"room\": \"r\", \"coach\": \"c\"}, " \
+             "{\"id\": \"b\", \"title\": \"Žb\", \"kind\": \"zk\", \"minutes\": 45, \"day\": \"mon\", \"start\": \"07:15\", " \
+             "\"room\": \"r\", \"coach\": \"c\"}, {\"id\": \"d\", \"title\": \"Žd\", \"kind\": \"zk\", \"minutes\": 30}]}"
+
+static const char *const dialogs[] = { "win.properties", "win.export", "win.publish", "win.order", "win.mend", "win.adapt",
+                                       "win.choose", "win.shortcuts", "app.new", "app.preferences", "win.print", NULL };
+static const char *const week_dialogs[] = { "win.properties", "win.publish", "win.import", "win.fill", "win.shortcuts", NULL };
+static const char *const views[] = { "plan", "rehearse", "sheets", "script", NULL };
+static const char *const week_views[] = { "week", "sheets", NULL };
 
 /* Names of things, the same in every language; and the title of GTK's own window of shortcuts. */
 static const char *const names[] = { "Lapwing", "WebVTT", "iCalendar", "Unicode", "GStreamer", "Shortcuts" };
@@ -116,53 +130,122 @@ open_window (void)
   return windows_show (session);
 }
 
-static gsize
-look_at_dialogs (LapWindow *window)
+static LapWindow *
+open_week (void)
 {
-  gsize all_faults = 0;
+  g_autoptr (GBytes) bytes = g_bytes_new_static (WEEK, strlen (WEEK));
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapWeek) week = lap_week_from_bytes (bytes, &error);
+  g_autoptr (LapDocument) document = NULL;
+  LapWindow *window;
 
-  for (guint i = 0; i < G_N_ELEMENTS (dialogs); i++) {
-    g_autoptr (GString) faults = g_string_new (NULL);
-    g_autoptr (GtkWindow) dialog = NULL;
+  g_assert_no_error (error);
+  document = lap_document_new (week, &error);
+  g_assert_no_error (error);
+  window = LAP_WINDOW (lap_week_window_new (GTK_APPLICATION (g_application_get_default ()), document));
+  gtk_window_present (GTK_WINDOW (window));
+  windows_settle (window);
+  return window;
+}
 
-    gtk_widget_activate_action (GTK_WIDGET (window), dialogs[i], NULL);
+/* The faults of @widget, which is told as @name. */
+static gsize
+faults_of (GtkWidget *widget, const char *name)
+{
+  g_autoptr (GString) faults = g_string_new (NULL);
+
+  look_at (widget, faults);
+  if (faults->len > 0)
+    g_test_message ("%s:\n%s", name, faults->str);
+  return faults->len;
+}
+
+/* And takes it away. */
+static gsize
+faults_of_dialog (LapWindow *window, const char *name)
+{
+  g_autoptr (GtkWindow) dialog = NULL;
+  gsize faults;
+
+  windows_settle (window);
+  dialog = windows_dialog (window);
+  gtk_test_widget_wait_for_draw (GTK_WIDGET (dialog));
+  faults = faults_of (GTK_WIDGET (dialog), name);
+  gtk_window_close (dialog); /* as if given up: a question has an answer then */
+  windows_settle (window);
+  return faults;
+}
+
+static gsize
+look_at_window (LapWindow *window, const char *const *its_views, const char *const *its_dialogs)
+{
+  gsize faults = 0;
+
+  for (guint i = 0; its_views[i] != NULL; i++) {
+    gtk_widget_activate_action (GTK_WIDGET (window), "win.view", "s", its_views[i]);
     windows_settle (window);
-    dialog = windows_dialog (window);
-    gtk_test_widget_wait_for_draw (GTK_WIDGET (dialog));
-    look_at (GTK_WIDGET (dialog), faults);
-    if (faults->len > 0)
-      g_test_message ("%s:\n%s", dialogs[i], faults->str);
-    all_faults += faults->len;
-    gtk_window_destroy (dialog);
+    faults += faults_of (GTK_WIDGET (window), its_views[i]);
+    blame (GTK_WIDGET (window), 360);
+    /* The content: without a compositor a frame of ten pixels is round it. */
+    g_assert_cmpint (narrowest_of (adw_application_window_get_content (ADW_APPLICATION_WINDOW (window))), <=, 360);
   }
-  return all_faults;
+  for (guint i = 0; its_dialogs[i] != NULL; i++) {
+    gtk_widget_activate_action (GTK_WIDGET (window), its_dialogs[i], NULL);
+    faults += faults_of_dialog (window, its_dialogs[i]);
+  }
+  return faults;
+}
+
+static void
+begin (const char *language)
+{
+  g_setenv ("LANGUAGE", language, TRUE);
+  gtk_widget_set_default_direction (strcmp (language, "yy") == 0 ? GTK_TEXT_DIR_RTL : GTK_TEXT_DIR_LTR);
+  g_assert_cmpstr (_("Squat"), !=, "Squat");
+}
+
+/* What no action of the window opens: the properties of a part, an exercise of one's own, and questions. */
+static gsize
+look_at_others (LapWindow *window)
+{
+  LapDocument *document = lap_window_document (window);
+  LapCatalogue *catalogue = lap_document_catalogue (document);
+  g_autofree char *id = NULL;
+  gsize faults;
+
+  lap_part_properties_open (GTK_WINDOW (window), document, lap_session_nth (lap_document_session (document), 2));
+  faults = faults_of_dialog (window, "part");
+  lap_document_apply (document, lap_verb_make_own (lap_document_session (document), lap_catalogue_find (catalogue, "squat"),
+                                                   "Žk", catalogue, &id));
+  lap_own_dialog_open (GTK_WINDOW (window), document, id);
+  faults += faults_of_dialog (window, "own exercise");
+  gtk_window_close (GTK_WINDOW (window)); /* asks, as it has been changed */
+  faults += faults_of_dialog (window, "close");
+  return faults;
 }
 
 static void
 test_views (gconstpointer data)
 {
   LapWindow *window;
-  gsize all_faults = 0;
+  gsize faults;
 
-  g_setenv ("LANGUAGE", data, TRUE);
-  gtk_widget_set_default_direction (strcmp (data, "yy") == 0 ? GTK_TEXT_DIR_RTL : GTK_TEXT_DIR_LTR);
-  g_assert_cmpstr (_("Squat"), !=, "Squat");
+  begin (data);
   window = open_window ();
-  for (guint i = 0; i < G_N_ELEMENTS (views); i++) {
-    g_autoptr (GString) faults = g_string_new (NULL);
+  faults = look_at_window (window, views, dialogs);
+  faults += look_at_others (window);
+  g_assert_cmpuint (faults, ==, 0);
+  windows_close (window);
+}
 
-    gtk_widget_activate_action (GTK_WIDGET (window), "win.view", "s", views[i]);
-    windows_settle (window);
-    look_at (GTK_WIDGET (window), faults);
-    if (faults->len > 0)
-      g_test_message ("%s:\n%s", views[i], faults->str);
-    all_faults += faults->len;
-    blame (GTK_WIDGET (window), 360);
-    /* The content: without a compositor a frame of ten pixels is round it. */
-    g_assert_cmpint (narrowest_of (adw_application_window_get_content (ADW_APPLICATION_WINDOW (window))), <=, 360);
-  }
-  all_faults += look_at_dialogs (window);
-  g_assert_cmpuint (all_faults, ==, 0);
+static void
+test_week (gconstpointer data)
+{
+  LapWindow *window;
+
+  begin (data);
+  window = open_week ();
+  g_assert_cmpuint (look_at_window (window, week_views, week_dialogs), ==, 0);
   windows_close (window);
 }
 
@@ -181,7 +264,7 @@ test_large (gconstpointer data)
   g_object_set (settings, "gtk-font-name", "Cantarell 22", "gtk-decoration-layout", "menu:minimize,maximize,close", NULL);
   g_settings_set_int (settled, "width", 360);
   window = open_window ();
-  for (guint i = 0; i < G_N_ELEMENTS (views); i++) {
+  for (guint i = 0; views[i] != NULL; i++) {
     GtkWidget *content = adw_application_window_get_content (ADW_APPLICATION_WINDOW (window));
 
     gtk_widget_activate_action (GTK_WIDGET (window), "win.view", "s", views[i]);
@@ -220,6 +303,8 @@ main (int argc, char **argv)
   g_object_set (gtk_settings_get_default (), "gtk-decoration-layout", ":close", NULL);
   g_test_add_data_func ("/ui/translated/longer", "xx", test_views);
   g_test_add_data_func ("/ui/translated/turned", "yy", test_views);
+  g_test_add_data_func ("/ui/translated/week-longer", "xx", test_week);
+  g_test_add_data_func ("/ui/translated/week-turned", "yy", test_week);
   g_test_add_data_func ("/ui/translated/large", "en", test_large);
   g_test_add_data_func ("/ui/translated/large-and-longer", "xx", test_large);
   status = g_test_run ();

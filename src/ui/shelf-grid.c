@@ -534,6 +534,7 @@ make_headings (LapShelfGrid *self)
     gtk_label_set_markup (GTK_LABEL (label), text);
     gtk_label_set_xalign (GTK_LABEL (label), 0);
     gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+    gtk_widget_set_tooltip_text (label, gtk_label_get_text (GTK_LABEL (label)));
     gtk_widget_add_css_class (label, "shelf-heading");
     gtk_widget_set_parent (label, GTK_WIDGET (self));
     g_ptr_array_add (self->headings, label);

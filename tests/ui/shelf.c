@@ -278,6 +278,70 @@ deed (LapWindow *window, const char *label)
   return NULL;
 }
 
+/* The button of the details that says @label, an easier or harder one. */
+static GtkWidget *
+step (LapWindow *window, const char *label)
+{
+  GtkWidget *box = gtk_widget_get_first_child (part_of (window, LAP_TYPE_SHELF_DETAILS, NULL));
+
+  for (GtkWidget *w = gtk_widget_get_first_child (box); w != NULL; w = gtk_widget_get_next_sibling (w))
+    if (GTK_IS_BUTTON (w) && gtk_widget_get_visible (w) &&
+        g_str_equal (gtk_label_get_text (GTK_LABEL (gtk_button_get_child (GTK_BUTTON (w)))), label))
+      return w;
+  return NULL;
+}
+
+/* The details lead along the chain of easier and harder exercises, both ways; at its ends there is one way. */
+static void
+test_chain (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+
+  lap_shelf_grid_go (grid, exercise (window, "squat"), FALSE);
+  windows_settle (window);
+  g_assert_nonnull (step (window, "Harder: Pause squat"));
+  g_signal_emit_by_name (step (window, "Easier: Chair squat"), "clicked");
+  windows_settle (window);
+  g_assert_cmpstr (lap_shelf_grid_current (grid)->id, ==, "chair-squat");
+  g_assert_null (exercise (window, "chair-squat")->easier);
+  g_signal_emit_by_name (step (window, "Harder: Squat"), "clicked");
+  windows_settle (window);
+  g_assert_cmpstr (lap_shelf_grid_current (grid)->id, ==, "squat");
+  windows_close (window);
+}
+
+/* One's own is duplicated under a name that is asked for: all of it is there twice, with the same figure. */
+static void
+test_duplicate (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelf *shelf = lap_window_shelf (window);
+  LapExercise *one, *other;
+  GtkWindow *dialog;
+
+  lap_shelf_grid_go (lap_shelf_grid (shelf), exercise (window, "squat"), FALSE);
+  lap_shelf_make_own (shelf, "Reef squat");
+  windows_settle (window);
+  g_signal_emit_by_name (deed (window, "Duplicate…"), "clicked");
+  windows_settle (window);
+  dialog = windows_dialog (window);
+  gtk_editable_set_text (GTK_EDITABLE (windows_find (GTK_WIDGET (dialog), GTK_TYPE_ENTRY, NULL)), "Kelp squat");
+  adw_message_dialog_response (ADW_MESSAGE_DIALOG (dialog), "name");
+  g_object_unref (dialog);
+  windows_settle (window);
+  one = exercise (window, "own-reef-squat");
+  other = exercise (window, "own-kelp-squat");
+  g_assert_true (one != NULL && other != NULL);
+  g_assert_cmpstr (other->name, ==, "Kelp squat");
+  g_assert_cmpint (other->move, ==, one->move);
+  g_assert_true (other->figure != NULL && one->figure != NULL);
+  g_assert_cmpuint (lap_document_session (lap_window_document (window))->exercises->len, ==, 2);
+  g_assert_true (lap_personal_forget (lap_personal (), "own-reef-squat", NULL));
+  g_assert_true (lap_personal_forget (lap_personal (), "own-kelp-squat", NULL));
+  windows_close (window);
+}
+
 /* What one session made another one offers, holds itself as soon as it uses it, and can do without. */
 static void
 test_personal (void)
@@ -464,6 +528,8 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/shelf/drag", test_drag);
   g_test_add_func ("/ui/shelf/accessible", test_accessible);
   g_test_add_func ("/ui/shelf/own", test_own);
+  g_test_add_func ("/ui/shelf/chain", test_chain);
+  g_test_add_func ("/ui/shelf/duplicate", test_duplicate);
   g_test_add_func ("/ui/shelf/personal", test_personal);
   g_test_add_func ("/ui/shelf/edit", test_edit);
   g_test_add_func ("/ui/shelf/personal-file", test_personal_file);

@@ -4,6 +4,9 @@
 #include <math.h>
 #include <string.h>
 
+/* Nobody clicks more often to change a number. */
+#define MOST_CLICKS 12
+
 typedef gboolean (*Suits) (GtkWidget *widget, const char *text);
 
 static GtkWidget *
@@ -91,14 +94,13 @@ rows_wheel_to (GtkWidget *widget)
   GtkWidget *scrolled = gtk_widget_get_ancestor (widget, GTK_TYPE_SCROLLED_WINDOW);
   graphene_rect_t bounds;
 
-  if (scrolled == NULL)
-    return;
-  hands_point (scrolled);
-  for (guint i = 0;; i++) {
+  for (guint i = 0; scrolled != NULL; i++) {
     g_assert_true (gtk_widget_compute_bounds (widget, scrolled, &bounds));
     if (bounds.origin.y >= 0 && bounds.origin.y + bounds.size.height <= gtk_widget_get_height (scrolled))
       return;
     g_assert_cmpuint (i, <, 100);
+    if (i == 0)
+      hands_point (scrolled);
     hands_wheel (bounds.origin.y < 0 ? -1 : 1);
   }
 }
@@ -177,8 +179,8 @@ choose_from_menu (GtkWidget *inner, const char *label)
   hands_until (has_no_popover, inner);
 }
 
-/* What was copied elsewhere takes the place of all that is there, which is drawn over from its end to its beginning; in
- * an empty line what was selected elsewhere, by the button in the middle. */
+/* What was copied elsewhere takes the place of all that is there, which three clicks select; in an empty line what was
+ * selected elsewhere, by the button in the middle. */
 static void
 mouse_paste (GtkWidget *editable, const char *text)
 {
@@ -192,7 +194,7 @@ mouse_paste (GtkWidget *editable, const char *text)
     return;
   }
   gdk_clipboard_set_text (gtk_widget_get_clipboard (inner), text);
-  hands_drag (inner, width - 2, middle, inner, 1, middle);
+  hands_click_at (inner, 4, middle, GDK_BUTTON_PRIMARY, 3);
   choose_from_menu (inner, "Paste");
 }
 
@@ -208,20 +210,29 @@ mouse_line (GtkWidget *within, const char *title, const char *text)
   g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (row)), ==, text);
 }
 
-/* By its buttons, less and more. */
+/* By its buttons, less and more. Where that is far, the number before is pasted: a button takes in what stands there. */
 static void
 mouse_number (GtkWidget *within, const char *title, double number)
 {
   GtkWidget *spin = control_of (rows_find (within, title), GTK_TYPE_SPIN_BUTTON);
   GtkWidget *more = gtk_widget_get_last_child (spin), *less = gtk_widget_get_prev_sibling (more);
   double step;
+  int steps;
 
   gtk_spin_button_get_increments (GTK_SPIN_BUTTON (spin), &step, NULL);
   if (has_number (spin, number))
     return;
+  steps = lround ((number - number_of (spin)) / step);
+  if (ABS (steps) > MOST_CLICKS) {
+    int digits = gtk_spin_button_get_digits (GTK_SPIN_BUTTON (spin));
+    g_autofree char *before = g_strdup_printf ("%.*f", digits, number - step);
+
+    mouse_paste (spin, before);
+    steps = 1;
+  }
   rows_wheel_to (spin);
-  hands_point (number > number_of (spin) ? more : less);
-  hands_click (GDK_BUTTON_PRIMARY, lround (fabs (number - number_of (spin)) / step));
+  hands_point (steps > 0 ? more : less);
+  hands_click (GDK_BUTTON_PRIMARY, ABS (steps));
   g_assert_cmpfloat_with_epsilon (number_of (spin), number, 0.005);
 }
 
@@ -277,10 +288,25 @@ has_focus (gpointer widget)
   return focus != NULL && (focus == widget || gtk_widget_is_ancestor (focus, widget));
 }
 
+static double
+top_of (GtkWidget *widget)
+{
+  graphene_rect_t bounds;
+
+  g_assert_true (gtk_widget_compute_bounds (widget, GTK_WIDGET (gtk_widget_get_root (widget)), &bounds));
+  return bounds.origin.y;
+}
+
+/* Back to what stands above in the same list of rows, else on. */
 static void
 tab_to (GtkWidget *widget)
 {
-  hands_press_until ("Tab", has_focus, widget);
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
+  GtkWidget *list = gtk_widget_get_ancestor (widget, GTK_TYPE_SCROLLED_WINDOW);
+  gboolean back = focus != NULL && list != NULL && gtk_widget_is_ancestor (focus, list) &&
+                  top_of (widget) < top_of (focus);
+
+  hands_press_until (back ? "<Shift>Tab" : "Tab", has_focus, widget);
 }
 
 /* No key has the long stroke between two times. */

@@ -7,212 +7,38 @@
  *
  * What is to be made is read from that file. A class is a duplicate of the one before that is most like it.
  */
-#include "ui/rows.h"
-#include "ui/windows.h"
+#include "ui/week-hand.h"
 
 #include "model/occurrences.h"
-#include "store/documents.h"
-#include "store/folder.h"
 #include "ui/class-date.h"
 #include "ui/field-text.h"
 #include "ui/week-coaches.h"
-#include "ui/week-window.h"
 
 #include <string.h>
 
-typedef struct {
-  const Rows  *rows;
-  gboolean     mouse;
-  char        *folder, *path;
-  LapWindow   *window;
-  LapWeekView *view;
-  GtkWidget   *pane;
-  LapDocument *demo;
-  LapWeek     *model; /* of it */
-} Hand;
-
-/* A property and the title of its row. */
-typedef struct { const char *property, *title; } Line;
-
-static const Line week_lines[] = {
+static const WeekLine week_lines[] = {
   { "title", "Title" }, { "timezone", "Timezone" }, { "from", "First day" }, { "until", "Last day" },
   { "open-mon", "Monday" }, { "open-tue", "Tuesday" }, { "open-wed", "Wednesday" }, { "open-thu", "Thursday" },
   { "open-fri", "Friday" }, { "open-sat", "Saturday" }, { "open-sun", "Sunday" }, { "closed", "Dates" },
 };
-static const Line room_lines[] = {
+static const WeekLine room_lines[] = {
   { "name", "Name" }, { "area", "Floor" }, { "places", "Places" }, { "turnaround", "To clear it" },
   { "quiet-hours", "Quiet hours" }, { "kit", "Kit that is there" },
 };
-static const Line coach_lines[] = {
+static const WeekLine coach_lines[] = {
   { "name", "Name" }, { "most-a-day", "Classes a day" }, { "can", "Trained for" }, { "free-mon", "Free on Monday" },
 };
 /* In the order of the pane; a class begins where it is placed. */
-static const Line class_lines[] = {
+static const WeekLine class_lines[] = {
   { "title", "Title" }, { "kind", "Kind" }, { "minutes", "Minutes" }, { "for", "For whom" }, { "places", "People" },
   { "fixed", "Fixed" }, { "effort", "Effort" }, { "regions", "Works" }, { "takes-part", "Coach trains along" },
   { "in-out", "To come and go" }, { "wish-days", "Days" }, { "wish-between", "Between" },
 };
 
-static LapWeek *
-week_of (Hand *hand)
-{
-  return lap_document_week (lap_window_document (hand->window));
-}
-
-static const LapRecord *
-record_of (gpointer object)
-{
-  return ((LapObjectClass *) G_OBJECT_GET_CLASS (object))->record;
-}
-
-/* Rows, each as its kind asks for */
-
-static char *
-written (gpointer object, const char *property)
-{
-  const LapField *field = lap_record_field (record_of (object), property);
-  g_auto (GValue) value = G_VALUE_INIT;
-
-  lap_field_get (field, object, &value);
-  if (lap_field_is_typed (field))
-    return lap_field_text (field, &value);
-  if (field->kind == &lap_kind_kit)
-    return g_strdup_printf ("%x", lap_kit_mask (g_value_get_boxed (&value)));
-  if (field->kind == &lap_kind_words)
-    return g_strdup_printf ("%x", lap_words_mask (field->words, g_value_get_boxed (&value)));
-  return g_strdup_value_contents (&value);
-}
-
-static void
-set_flags (Hand *hand, GtkWidget *within, const char *title, const LapWords *words, guint32 wanted, guint32 now)
-{
-  GtkWidget *row = rows_find (within, title);
-
-  hand->rows->expand (within, title);
-  for (guint i = 0; i < words->n; i++)
-    if ((wanted ^ now) & LAP_BIT (i))
-      hand->rows->flag (row, lap_words_label (words, i), (wanted & LAP_BIT (i)) != 0);
-}
-
-static void
-set_kit (Hand *hand, GtkWidget *within, const char *title, const LapKit *kit)
-{
-  GtkWidget *row = rows_find (within, title);
-
-  hand->rows->expand (within, title);
-  for (guint i = 0; i < kit->n; i++)
-    hand->rows->flag (row, lap_words_label (&lap_kit_words, kit->order[i]), TRUE);
-}
-
-/* Makes the property of @object what it is in @model. */
-static void
-set (Hand *hand, GtkWidget *within, const Line *line, gpointer object, gpointer model)
-{
-  const LapField *field = lap_record_field (record_of (model), line->property);
-  g_autofree char *wanted = written (model, line->property), *now = written (object, line->property);
-  g_auto (GValue) value = G_VALUE_INIT, was = G_VALUE_INIT;
-
-  if (g_str_equal (wanted, now))
-    return;
-  lap_field_get (field, model, &value);
-  lap_field_get (field, object, &was);
-  if (lap_field_is_typed (field))
-    hand->rows->line (within, line->title, wanted);
-  else if (field->kind == &lap_kind_kit)
-    set_kit (hand, within, line->title, g_value_get_boxed (&value));
-  else if (field->kind == &lap_kind_words)
-    set_flags (hand, within, line->title, field->words, lap_words_mask (field->words, g_value_get_boxed (&value)),
-               lap_words_mask (field->words, g_value_get_boxed (&was)));
-  else if (field->kind == &lap_kind_flag)
-    hand->rows->flag (within, line->title, g_value_get_boolean (&value));
-  else if (field->kind == &lap_kind_word)
-    hand->rows->choose (within, line->title, lap_words_label (field->words, g_value_get_int (&value)));
-  else
-    hand->rows->number (within, line->title, G_VALUE_HOLDS_INT (&value) ? g_value_get_int (&value)
-                                                                        : (int) g_value_get_double (&value));
-}
-
-static void
-set_all (Hand *hand, GtkWidget *within, const Line *lines, guint n, gpointer object, gpointer model)
-{
-  for (guint i = 0; i < n; i++)
-    set (hand, within, &lines[i], object, model);
-}
-
-/* Windows */
-
-static gboolean
-has_dialog (gpointer window)
-{
-  return g_list_model_get_n_items (gtk_window_get_toplevels ()) > 1;
-}
-
-static gboolean
-has_none (gpointer window)
-{
-  return g_list_model_get_n_items (gtk_window_get_toplevels ()) == 1;
-}
-
-/* The window that has come up, with the hands on it. */
-static GtkWidget *
-go_in (Hand *hand)
-{
-  g_autoptr (GtkWindow) dialog = NULL;
-
-  hands_until (has_dialog, NULL);
-  dialog = windows_dialog (hand->window);
-  hands_until (rows_is_mapped, dialog);
-  hands_on (dialog);
-  return GTK_WIDGET (dialog);
-}
-
-static GtkWidget *
-find_close (GtkWidget *widget)
-{
-  if (GTK_IS_BUTTON (widget) && gtk_widget_has_css_class (widget, "close") && gtk_widget_get_mapped (widget))
-    return widget;
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
-       child = gtk_widget_get_next_sibling (child)) {
-    GtkWidget *found = find_close (child);
-
-    if (found != NULL)
-      return found;
-  }
-  return NULL;
-}
-
-static void
-go_out (Hand *hand, GtkWidget *dialog)
-{
-  if (dialog != NULL && hand->mouse)
-    hands_click_on (find_close (dialog));
-  else if (dialog != NULL)
-    hands_press ("Escape");
-  hands_until (has_none, NULL);
-  hands_on (GTK_WINDOW (hand->window));
-}
-
-/* Something of the menu of the window, or its keys. */
-static void
-command (Hand *hand, const char *label, const char *keys)
-{
-  GtkWidget *button, *popover;
-
-  if (!hand->mouse) {
-    hands_press (keys);
-    return;
-  }
-  button = windows_find (GTK_WIDGET (hand->window), GTK_TYPE_MENU_BUTTON, "menu_button");
-  hands_click_on (button);
-  popover = GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (button)));
-  hands_until (rows_is_mapped, popover);
-  rows_click_text (popover, label);
-}
-
 /* The house */
 
 static void
-make_rooms (Hand *hand, GtkWidget *dialog)
+make_rooms (WeekHand *hand, GtkWidget *dialog)
 {
   hand->rows->press (dialog, "Rooms");
   for (guint i = 0; i < lap_list_n (hand->model->rooms); i++) {
@@ -220,13 +46,13 @@ make_rooms (Hand *hand, GtkWidget *dialog)
 
     hand->rows->press (dialog, "Add a room");
     row = rows_find (dialog, "New room");
-    set_all (hand, row, room_lines, G_N_ELEMENTS (room_lines), lap_list_nth (week_of (hand)->rooms, i),
+    week_hand_set_all (hand, row, room_lines, G_N_ELEMENTS (room_lines), lap_list_nth (week_hand_week (hand)->rooms, i),
              lap_list_nth (hand->model->rooms, i));
   }
 }
 
 static void
-make_coaches (Hand *hand, GtkWidget *dialog)
+make_coaches (WeekHand *hand, GtkWidget *dialog)
 {
   hand->rows->press (dialog, "Coaches");
   for (guint i = 0; i < lap_list_n (hand->model->coaches); i++) {
@@ -234,55 +60,42 @@ make_coaches (Hand *hand, GtkWidget *dialog)
 
     hand->rows->press (dialog, "Add a coach");
     row = rows_find (dialog, "New coach");
-    set_all (hand, row, coach_lines, G_N_ELEMENTS (coach_lines), lap_list_nth (week_of (hand)->coaches, i),
+    week_hand_set_all (hand, row, coach_lines, G_N_ELEMENTS (coach_lines), lap_list_nth (week_hand_week (hand)->coaches, i),
              lap_list_nth (hand->model->coaches, i));
   }
 }
 
 static void
-make_house (Hand *hand)
+make_house (WeekHand *hand)
 {
   GtkWidget *dialog;
 
-  command (hand, "Properties", "<Alt>Return");
-  dialog = go_in (hand);
-  set_all (hand, dialog, week_lines, G_N_ELEMENTS (week_lines), week_of (hand), hand->model);
+  week_hand_command (hand, "Properties", "<Alt>Return");
+  dialog = week_hand_go_in (hand);
+  week_hand_set_all (hand, dialog, week_lines, G_N_ELEMENTS (week_lines), week_hand_week (hand), hand->model);
   make_rooms (hand, dialog);
   make_coaches (hand, dialog);
-  go_out (hand, dialog);
+  week_hand_go_out (hand, dialog);
 }
 
 /* Classes on their lines */
 
 static GtkWidget *
-strip_of (Hand *hand)
+strip_of (WeekHand *hand)
 {
   return GTK_WIDGET (lap_week_view_strip (hand->view));
 }
 
 static LapClass *
-nth (Hand *hand, guint i)
+nth (WeekHand *hand, guint i)
 {
-  return lap_list_nth (week_of (hand)->classes, i);
+  return lap_list_nth (week_hand_week (hand)->classes, i);
 }
 
 static LapClass *
-nth_model (Hand *hand, guint i)
+nth_model (WeekHand *hand, guint i)
 {
   return lap_list_nth (hand->model->classes, i);
-}
-
-/* What @id of a list is called, and where in it. */
-static guint
-room_at (LapWeek *week, const char *id)
-{
-  return id != NULL ? lap_list_find (week->rooms, lap_week_room (week, id)) : G_MAXUINT;
-}
-
-static guint
-coach_at (LapWeek *week, const char *id)
-{
-  return id != NULL ? lap_list_find (week->coaches, lap_week_coach (week, id)) : G_MAXUINT;
 }
 
 static const char *
@@ -299,10 +112,10 @@ coach_title (LapWeek *week, const char *id)
 
 /* In px of the strip, which is scrolled until it can be seen. */
 static graphene_point_t
-point_at (Hand *hand, int day, guint room, double minute)
+point_at (WeekHand *hand, int day, guint room, double minute)
 {
   LapWeekScene *scene = lap_week_view_scene (hand->view);
-  const LapRoom *line = lap_list_nth (week_of (hand)->rooms, room);
+  const LapRoom *line = lap_list_nth (week_hand_week (hand)->rooms, room);
   const LapWeekRow *row = &scene->score->rows[lap_week_score_row (scene->score, day, line->id)];
 
   return GRAPHENE_POINT_INIT (lap_week_score_x (scene->score, scene->axis, minute),
@@ -311,7 +124,7 @@ point_at (Hand *hand, int day, guint room, double minute)
 
 /* Turns the wheel until y of the strip can be seen. */
 static void
-see (Hand *hand, double y)
+see (WeekHand *hand, double y)
 {
   GtkAdjustment *across = lap_week_view_across (hand->view);
 
@@ -328,7 +141,7 @@ see (Hand *hand, double y)
 static gboolean
 is_current (gpointer data)
 {
-  Hand *hand = ((gpointer *) data)[0];
+  WeekHand *hand = ((gpointer *) data)[0];
 
   return lap_week_scene_current (lap_week_view_scene (hand->view)) == ((gpointer *) data)[1];
 }
@@ -336,16 +149,16 @@ is_current (gpointer data)
 static gboolean
 is_in_view (gpointer data)
 {
-  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (((Hand *) data)->window));
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (((WeekHand *) data)->window));
 
   return focus != NULL && (focus == strip_of (data) ||
                            gtk_widget_is_ancestor (focus, strip_of (data)) ||
-                           gtk_widget_is_ancestor (focus, GTK_WIDGET (lap_week_view_tray (((Hand *) data)->view))));
+                           gtk_widget_is_ancestor (focus, GTK_WIDGET (lap_week_view_tray (((WeekHand *) data)->view))));
 }
 
 /* Where a class can be taken hold of: on its line, or in the tray. */
 static GtkWidget *
-handle_of (Hand *hand, LapClass *c, graphene_point_t *point)
+handle_of (WeekHand *hand, LapClass *c, graphene_point_t *point)
 {
   GtkWidget *ticket = lap_week_tray_find (lap_week_view_tray (hand->view), c->id);
 
@@ -355,13 +168,13 @@ handle_of (Hand *hand, LapClass *c, graphene_point_t *point)
     g_assert_true (gtk_widget_compute_point (ticket, GTK_WIDGET (lap_week_view_tray (hand->view)), &middle, point));
     return GTK_WIDGET (lap_week_view_tray (hand->view));
   }
-  *point = point_at (hand, c->day, room_at (week_of (hand), c->room), c->start + c->minutes / 2.0);
+  *point = point_at (hand, c->day, week_hand_room_at (week_hand_week (hand), c->room), c->start + c->minutes / 2.0);
   see (hand, point->y);
   return strip_of (hand);
 }
 
 static void
-go_to (Hand *hand, LapClass *c)
+go_to (WeekHand *hand, LapClass *c)
 {
   gpointer both[2] = { hand, c };
   graphene_point_t point;
@@ -371,7 +184,7 @@ go_to (Hand *hand, LapClass *c)
 
     hands_click_at (handle, point.x, point.y, GDK_BUTTON_PRIMARY, 1);
   } else {
-    hands_press_until ("Tab", is_in_view, hand);
+    hands_press_until ("<Shift>Tab", is_in_view, hand);
     if (!is_current (both))
       hands_press ("Home");
     hands_press_until ("Right", is_current, both);
@@ -381,7 +194,7 @@ go_to (Hand *hand, LapClass *c)
 
 /* What can be done to the class with the cursor. */
 static void
-deed (Hand *hand, LapClass *c, const char *label, const char *keys)
+deed (WeekHand *hand, LapClass *c, const char *label, const char *keys)
 {
   graphene_point_t point;
   GtkWidget *handle, *menu;
@@ -404,7 +217,7 @@ differences (LapClass *a, LapClass *b)
   guint n = g_strcmp0 (a->session, b->session) != 0;
 
   for (guint i = 0; i < G_N_ELEMENTS (class_lines); i++) {
-    g_autofree char *one = written (a, class_lines[i].property), *two = written (b, class_lines[i].property);
+    g_autofree char *one = week_hand_written (a, class_lines[i].property), *two = week_hand_written (b, class_lines[i].property);
 
     n += !g_str_equal (one, two);
   }
@@ -413,7 +226,7 @@ differences (LapClass *a, LapClass *b)
 
 /* The class before that is most like the model; the nearest of them. */
 static guint
-most_like (Hand *hand, guint i)
+most_like (WeekHand *hand, guint i)
 {
   guint best = i - 1;
 
@@ -425,15 +238,15 @@ most_like (Hand *hand, guint i)
 }
 
 static void
-carry (Hand *hand, LapClass *c, const LapClass *model)
+carry (WeekHand *hand, LapClass *c, const LapClass *model)
 {
   int start = (model->start + 7) / 15 * 15;
-  guint room = room_at (hand->model, model->room);
+  guint room = week_hand_room_at (hand->model, model->room);
   graphene_point_t from, to;
   GtkWidget *handle = handle_of (hand, c, &from);
   gboolean waits = c->day < 0;
 
-  if (c->day == model->day && c->start == start && room_at (week_of (hand), c->room) == room)
+  if (c->day == model->day && c->start == start && week_hand_room_at (week_hand_week (hand), c->room) == room)
     return;
   /* One that waits is held where it begins. */
   to = point_at (hand, model->day, room, waits ? start : start + c->minutes / 2.0);
@@ -450,9 +263,9 @@ press_times (const char *keys, int n)
 }
 
 static void
-shift (Hand *hand, LapClass *c, const LapClass *model)
+shift (WeekHand *hand, LapClass *c, const LapClass *model)
 {
-  int line = (int) room_at (hand->model, model->room) - (int) room_at (week_of (hand), c->room);
+  int line = (int) week_hand_room_at (hand->model, model->room) - (int) week_hand_room_at (week_hand_week (hand), c->room);
 
   press_times (model->day > c->day ? "<Control>Down" : "<Control>Up", ABS (model->day - c->day));
   press_times (line > 0 ? "<Alt>Down" : "<Alt>Up", ABS (line));
@@ -465,16 +278,16 @@ shift (Hand *hand, LapClass *c, const LapClass *model)
 }
 
 static void
-place (Hand *hand, LapClass *c, LapClass *model)
+place (WeekHand *hand, LapClass *c, LapClass *model)
 {
-  static const Line start = { "start", "Start" };
+  static const WeekLine start = { "start", "Start" };
 
   if (model->day < 0) {
     if (c->day >= 0)
       deed (hand, c, "Take off the week", "<Shift>Delete");
   } else if (hand->mouse) {
     carry (hand, c, model);
-    set (hand, hand->pane, &start, c, model);
+    week_hand_set (hand, hand->pane, &start, c, model);
   } else {
     if (c->day < 0) /* to somewhere */
       hands_press ("Return");
@@ -521,7 +334,7 @@ click_file (GtkWidget *dialog, char *name)
 }
 
 static void
-choose_session (Hand *hand, LapClass *c, const LapClass *model)
+choose_session (WeekHand *hand, LapClass *c, const LapClass *model)
 {
   g_autofree char *name = g_path_get_basename (model->session), *path = g_build_filename (hand->folder, name, NULL);
   GtkWidget *dialog;
@@ -529,7 +342,7 @@ choose_session (Hand *hand, LapClass *c, const LapClass *model)
   if (g_strcmp0 (c->session, model->session) == 0)
     return;
   hand->rows->press (hand->pane, "Choose a session");
-  dialog = go_in (hand);
+  dialog = week_hand_go_in (hand);
   if (hand->mouse) {
     click_file (dialog, name);
     hand->rows->press (dialog, "Open");
@@ -537,18 +350,18 @@ choose_session (Hand *hand, LapClass *c, const LapClass *model)
     hands_type (path);
     hands_press ("Return");
   }
-  go_out (hand, NULL);
+  week_hand_go_out (hand, NULL);
   g_assert_cmpstr (c->session, ==, model->session);
 }
 
 /* By a double click where nothing is: in the demo, in the yard on Saturday at noon. */
 static void
-make_new (Hand *hand)
+make_new (WeekHand *hand)
 {
   graphene_point_t point;
 
   if (!hand->mouse) {
-    hands_press_until ("Tab", is_in_view, hand);
+    hands_press_until ("<Shift>Tab", is_in_view, hand);
     hands_press ("n");
     return;
   }
@@ -559,7 +372,7 @@ make_new (Hand *hand)
 
 /* Whether the class is made from another one: with a mouse, when it is for the same people and not at the weekend. */
 static gboolean
-has_like (Hand *hand, guint i)
+has_like (WeekHand *hand, guint i)
 {
   LapClass *like = i > 0 ? nth_model (hand, most_like (hand, i)) : NULL;
 
@@ -568,7 +381,7 @@ has_like (Hand *hand, guint i)
 }
 
 static void
-make_class (Hand *hand, guint i)
+make_class (WeekHand *hand, guint i)
 {
   LapClass *model = nth_model (hand, i), *c;
 
@@ -580,10 +393,10 @@ make_class (Hand *hand, guint i)
     go_to (hand, like);
     deed (hand, like, "Duplicate", "<Control>d");
   }
-  g_assert_cmpuint (lap_list_n (week_of (hand)->classes), ==, i + 1);
+  g_assert_cmpuint (lap_list_n (week_hand_week (hand)->classes), ==, i + 1);
   c = nth (hand, i);
   place (hand, c, model);
-  set_all (hand, hand->pane, class_lines, G_N_ELEMENTS (class_lines), c, model);
+  week_hand_set_all (hand, hand->pane, class_lines, G_N_ELEMENTS (class_lines), c, model);
   if (model->session != NULL)
     choose_session (hand, c, model);
 }
@@ -597,7 +410,7 @@ is_on (gpointer data)
 }
 
 static void
-turn_to (Hand *hand, int date)
+turn_to (WeekHand *hand, int date)
 {
   int monday = lap_date_monday (date);
   gpointer data[2] = { lap_window_document (hand->window), &monday };
@@ -613,7 +426,7 @@ turn_to (Hand *hand, int date)
 }
 
 static void
-make_exception (Hand *hand, const LapException *e)
+make_exception (WeekHand *hand, const LapException *e)
 {
   LapClass *model = lap_week_class (hand->model, e->class_id);
   GtkWidget *date;
@@ -633,7 +446,7 @@ make_exception (Hand *hand, const LapException *e)
 }
 
 static void
-make_away (Hand *hand, const LapAway *away)
+make_away (WeekHand *hand, const LapAway *away)
 {
   GtkWidget *coaches = windows_find (hand->pane, LAP_TYPE_WEEK_COACHES, NULL);
   g_autofree char *from = lap_date_text (away->from), *until = lap_date_text (away->until);
@@ -645,128 +458,12 @@ make_away (Hand *hand, const LapAway *away)
   hand->rows->line (rows_find (coaches, title), "Away on", dates);
 }
 
-/* From the empty week to the file */
-
-static void
-hand_init (Hand *hand)
-{
-  static const char empty[] =
-    "{\"format\": \"lapwing-week\", \"version\": 1, \"id\": \"%s\", \"title\": \"\", \"timezone\": \"UTC\"}";
-  static const char *const files[] = { "kelpline-week.lapweek", "thirty-on-the-mat.lapwing", "twelve-at-twelve.lapwing" };
-  g_autofree char *demo = NULL, *text = NULL;
-  g_autoptr (GError) error = NULL;
-
-  hand->folder = folder_new ();
-  for (guint i = 0; i < G_N_ELEMENTS (files); i++) {
-    g_autofree char *from = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", files[i], NULL);
-    g_autofree char *to = g_build_filename (hand->folder, files[i], NULL), *bytes = NULL;
-
-    g_assert_true (g_file_get_contents (from, &bytes, NULL, NULL));
-    put_text (to, bytes);
-  }
-  demo = g_build_filename (hand->folder, files[0], NULL);
-  hand->demo = lap_document_read (demo, &error);
-  g_assert_no_error (error);
-  hand->model = lap_document_week (hand->demo);
-  hand->path = g_build_filename (hand->folder, "made.lapweek", NULL);
-  text = g_strdup_printf (empty, hand->model->id);
-  put_text (hand->path, text);
-  hand->window = windows_open (hand->path);
-  hand->view = lap_week_window_view (LAP_WEEK_WINDOW (hand->window));
-  hand->pane = GTK_WIDGET (lap_week_window_pane (LAP_WEEK_WINDOW (hand->window)));
-  gtk_window_set_default_size (GTK_WINDOW (hand->window), 1580, 980);
-  windows_settle (hand->window);
-  hands_on (GTK_WINDOW (hand->window));
-}
-
-static void
-number (char **id, const char *stem, guint i)
-{
-  g_free (*id);
-  *id = i != G_MAXUINT ? g_strdup_printf ("%s-%u", stem, i) : NULL;
-}
-
-/* The text of the week with all ids by what they are of and where that is in its list. */
-static char *
-text_of (LapDocument *document)
-{
-  LapWeek *week = lap_document_week (document);
-  g_autoptr (LapWeek) copy = lap_object_copy (week);
-  g_autoptr (GBytes) bytes = NULL;
-
-  for (guint i = 0; i < lap_list_n (copy->rooms); i++)
-    number (&LAP_ROOM (lap_list_nth (copy->rooms, i))->id, "room", i);
-  for (guint i = 0; i < lap_list_n (copy->coaches); i++)
-    number (&LAP_COACH (lap_list_nth (copy->coaches, i))->id, "coach", i);
-  for (guint i = 0; i < lap_list_n (copy->classes); i++) {
-    LapClass *c = lap_list_nth (copy->classes, i);
-
-    number (&c->id, "class", i);
-    number (&c->room, "room", room_at (week, c->room));
-    number (&c->coach, "coach", coach_at (week, c->coach));
-  }
-  for (guint i = 0; i < lap_list_n (copy->exceptions); i++) {
-    LapException *e = lap_list_nth (copy->exceptions, i);
-
-    number (&e->class_id, "class", lap_list_find (week->classes, lap_week_class (week, e->class_id)));
-    number (&e->room, "room", room_at (week, e->room));
-    number (&e->coach, "coach", coach_at (week, e->coach));
-  }
-  for (guint i = 0; i < lap_list_n (copy->aways); i++) {
-    LapAway *away = lap_list_nth (copy->aways, i);
-
-    number (&away->coach, "coach", coach_at (week, away->coach));
-  }
-  bytes = lap_week_to_bytes (copy);
-  return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
-}
-
-static gboolean
-is_clean (gpointer document)
-{
-  return lap_document_state (document) == LAP_DOCUMENT_CLEAN;
-}
-
-/* Line by line: one that differs says more than two files that do. */
-static void
-compare (const char *made, const char *wanted)
-{
-  g_auto (GStrv) a = g_strsplit (made, "\n", -1), b = g_strsplit (wanted, "\n", -1);
-
-  for (guint i = 0; a[i] != NULL && b[i] != NULL; i++) {
-    if (g_strcmp0 (a[i], b[i]) != 0)
-      g_test_message ("line %u", i + 1);
-    g_assert_cmpstr (a[i], ==, b[i]);
-  }
-  g_assert_cmpuint (g_strv_length (a), ==, g_strv_length (b));
-}
-
-/* What is in the file is what the demo's file says. */
-static void
-hand_end (Hand *hand)
-{
-  g_autofree char *wanted = text_of (hand->demo), *made = NULL;
-  g_autoptr (LapDocument) saved = NULL;
-  g_autoptr (GError) error = NULL;
-
-  command (hand, "Save", "<Control>s");
-  hands_until (is_clean, lap_window_document (hand->window));
-  windows_close (hand->window);
-  saved = lap_document_read (hand->path, &error);
-  g_assert_no_error (error);
-  made = text_of (saved);
-  compare (made, wanted);
-  g_clear_object (&hand->demo);
-  g_free (hand->path);
-  folder_remove (hand->folder);
-}
-
 static void
 test_demo (gconstpointer mouse)
 {
-  Hand hand = { mouse != NULL ? &rows_by_mouse : &rows_by_keys, mouse != NULL };
+  WeekHand hand;
 
-  hand_init (&hand);
+  week_hand_start (&hand, mouse != NULL);
   make_house (&hand);
   for (guint i = 0; i < lap_list_n (hand.model->classes); i++)
     make_class (&hand, i);
@@ -774,18 +471,18 @@ test_demo (gconstpointer mouse)
     make_exception (&hand, lap_list_nth (hand.model->exceptions, i));
   for (guint i = 0; i < lap_list_n (hand.model->aways); i++)
     make_away (&hand, lap_list_nth (hand.model->aways, i));
-  hand_end (&hand);
+  week_hand_end (&hand);
 }
 
 /* Escape in the middle of a drag: all is as it was, whatever is let go afterwards. */
 static void
 test_escape (void)
 {
-  Hand hand = { &rows_by_mouse, TRUE };
+  WeekHand hand;
   graphene_point_t from, to;
 
-  hand_init (&hand);
-  lap_document_apply (lap_window_document (hand.window), lap_verb_add_room (week_of (&hand), "Yard"));
+  week_hand_start (&hand, TRUE);
+  lap_document_apply (lap_window_document (hand.window), lap_verb_add_room (week_hand_week (&hand), "Yard"));
   windows_settle (hand.window);
   from = point_at (&hand, LAP_DAY_MON, 0, 7 * 60 + 2);
   hands_click_at (strip_of (&hand), from.x, from.y, GDK_BUTTON_PRIMARY, 2);
@@ -801,10 +498,7 @@ test_escape (void)
   hands_button (GDK_BUTTON_PRIMARY, FALSE);
   g_assert_cmpint (nth (&hand, 0)->day, ==, LAP_DAY_MON);
   g_assert_cmpint (nth (&hand, 0)->start, ==, 7 * 60);
-  windows_close (hand.window);
-  g_clear_object (&hand.demo);
-  g_free (hand.path);
-  folder_remove (hand.folder);
+  week_hand_drop (&hand);
 }
 
 int

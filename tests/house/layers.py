@@ -64,9 +64,9 @@ malloc memory features byteswap endian values'''.split())
 INCLUDE = re.compile(r'\s*#\s*include\s*([<"])([^>"]+)[>"]')
 
 
-def sources(top):
-    """(path below src/, lines) of every C file and header, sorted."""
-    root = os.path.join(top, 'src')
+def sources(top, below='src'):
+    """(path below that folder, lines) of every C file and header, sorted."""
+    root = os.path.join(top, below)
     for folder, folders, names in sorted(os.walk(root)):
         folders.sort()
         for name in sorted(names):
@@ -105,22 +105,29 @@ def include_breaches(top):
                 yield f'{where}: {layer or "src"}/ may not include "{name}"'
 
 
+def code(top):
+    """(path below the top, lines) of the program and its tests."""
+    for below in 'src', 'tests':
+        for path, lines in sources(top, below):
+            yield f'{below}/{path}', lines
+
+
 def length_breaches(top):
-    for path, lines in sources(top):
+    for path, lines in code(top):
         if len(lines) > FILE_LINES:
-            yield f'src/{path}:{FILE_LINES + 1}: {len(lines)} lines, at most {FILE_LINES}'
+            yield f'{path}:{FILE_LINES + 1}: {len(lines)} lines, at most {FILE_LINES}'
 
 
 def function_breaches(top):
     """A function's body stands between a { and a } in the first column; its head is not counted."""
-    for path, lines in sources(top):
+    for path, lines in code(top):
         opened = None
         for number, line in enumerate(lines, 1):
             if line.startswith('{'):
                 opened = number
             elif line.startswith('}') and opened:
                 if number - opened + 1 > FUNCTION_LINES:
-                    yield f'src/{path}:{opened}: a function of {number - opened + 1} lines, at most {FUNCTION_LINES}'
+                    yield f'{path}:{opened}: a function of {number - opened + 1} lines, at most {FUNCTION_LINES}'
                 opened = None
 
 
@@ -177,6 +184,8 @@ PLANTED = [
     ('base/full.c', '\n' * 700, None),
     ('base/body.c', 'int\na (void)\n{\n' + '\n' * 79 + '}\n', 'src/base/body.c:3'),
     ('base/short.c', 'int\na (void)\n{\n' + '\n' * 78 + '}\n', None),
+    ('../tests/base/long.c', '\n' * 701, 'tests/base/long.c:701'),
+    ('../tests/base/body.c', 'int\na (void)\n{\n' + '\n' * 79 + '}\n', 'tests/base/body.c:3'),
 ]
 
 

@@ -176,8 +176,8 @@ static gboolean
 write_pages (LapPages *pages, const Wish *wish, const char *out, int *status)
 {
   GError *error = NULL;
-  g_autoptr (GBytes) bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, &error)
-                                             : lap_pages_print (pages, wish->options.ink, &error);
+  g_autoptr (GBytes) bytes = wish->tile >= 0 ? lap_pages_tile (pages, wish->options.ink, wish->tile, NULL, &error)
+                                             : lap_pages_print (pages, wish->options.ink, NULL, &error);
 
   if (bytes != NULL && wish->distances)
     print_distances (pages);

@@ -83,8 +83,17 @@ lap_pdf_size (LapPdf *pdf, double width, double height)
   cairo_pdf_surface_set_size (pdf->surface, width * POINTS_PER_MM, height * POINTS_PER_MM);
 }
 
+gboolean
+lap_pdf_goes_on (const LapSheetWatch *watch, guint n, guint of)
+{
+  if (watch == NULL)
+    return TRUE;
+  watch->tell ((double) n / of, watch->data);
+  return !g_cancellable_is_cancelled (watch->cancellable);
+}
+
 GBytes *
-lap_pdf_finish (LapPdf *pdf, GError **error)
+lap_pdf_finish (LapPdf *pdf, const LapSheetWatch *watch, GError **error)
 {
   cairo_status_t status = cairo_status (pdf->cr);
 
@@ -92,22 +101,24 @@ lap_pdf_finish (LapPdf *pdf, GError **error)
   cairo_surface_finish (pdf->surface);
   status = status != CAIRO_STATUS_SUCCESS ? status : cairo_surface_status (pdf->surface);
   cairo_surface_destroy (pdf->surface);
-  if (status == CAIRO_STATUS_SUCCESS)
+  if (status == CAIRO_STATUS_SUCCESS && !(watch != NULL && g_cancellable_is_cancelled (watch->cancellable)))
     return g_byte_array_free_to_bytes (pdf->bytes);
   g_byte_array_unref (pdf->bytes);
+  if (watch != NULL && g_cancellable_set_error_if_cancelled (watch->cancellable, error))
+    return NULL;
   g_set_error (error, LAP_ERROR, LAP_ERROR_UNWRITABLE, _("The PDF can't be made: %s"), cairo_status_to_string (status));
   return NULL;
 }
 
 GBytes *
-lap_pages_print (const LapPages *pages, LapInk ink, GError **error)
+lap_pages_print (const LapPages *pages, LapInk ink, const LapSheetWatch *watch, GError **error)
 {
   g_autoptr (LapPainter) painter = NULL;
   LapPdf pdf;
 
   lap_pdf_begin (&pdf, pages);
   painter = lap_painter_new (pdf.cr, ink, TRUE);
-  for (guint i = 0; i < lap_pages_n (pages); i++) {
+  for (guint i = 0; i < lap_pages_n (pages) && lap_pdf_goes_on (watch, i, lap_pages_n (pages)); i++) {
     const LapPage *page = lap_pages_nth (pages, i);
 
     lap_pdf_size (&pdf, page->width, page->height);
@@ -120,5 +131,5 @@ lap_pages_print (const LapPages *pages, LapInk ink, GError **error)
   }
   cairo_tag_end (pdf.cr, "Document");
   add_outline (pdf.surface, pages);
-  return lap_pdf_finish (&pdf, error);
+  return lap_pdf_finish (&pdf, watch, error);
 }

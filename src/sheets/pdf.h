@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "place/page.h"
+#include "sheets/sheets.h"
 
 #include <cairo.h>
 
@@ -19,12 +19,17 @@ typedef struct {
 /* Titled like @pages, dated by SOURCE_DATE_EPOCH or a constant. */
 void    lap_pdf_begin  (LapPdf         *pdf,
                         const LapPages *pages);
+/* Before page @n of @of is drawn: FALSE where @watch (may be NULL) doesn't wait any more. */
+gboolean lap_pdf_goes_on (const LapSheetWatch *watch,
+                          guint                n,
+                          guint                of);
 /* Before a page is drawn, mm. */
 void    lap_pdf_size   (LapPdf         *pdf,
                         double          width,
                         double          height);
-/* The bytes; NULL with @error (LAP_ERROR_UNWRITABLE) when cairo failed. Either way @pdf is done. */
-GBytes *lap_pdf_finish (LapPdf         *pdf,
-                        GError        **error);
+/* The bytes; NULL with @error when cairo failed (LAP_ERROR_UNWRITABLE), or @watch has been cancelled. Either way @pdf is done. */
+GBytes *lap_pdf_finish (LapPdf              *pdf,
+                        const LapSheetWatch *watch,
+                        GError             **error);
 
 G_END_DECLS

@@ -61,5 +61,5 @@ lap_sheet_print (const LapSheet *sheet, const LapTimeline *timeline, const LapSh
 {
   g_autoptr (LapPages) pages = lap_sheet_build (sheet, timeline, options);
 
-  return lap_pages_print (pages, options->ink, error);
+  return lap_pages_print (pages, options->ink, NULL, error);
 }

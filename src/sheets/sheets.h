@@ -12,6 +12,8 @@
 #include "place/paper.h"
 #include "timeline/timeline.h"
 
+#include <gio/gio.h>
+
 G_BEGIN_DECLS
 
 typedef struct {
@@ -37,14 +39,23 @@ GBytes         *lap_sheet_print  (const LapSheet        *sheet,
                                   const LapSheetOptions *options,
                                   GError               **error);
 
-/* A page list as PDF. */
+/* Who waits for the pages to be painted: told after each what share of them is, and asked whether he still does. */
+typedef struct {
+  GCancellable *cancellable;
+  void        (*tell) (double share, gpointer data);
+  gpointer      data;
+} LapSheetWatch;
+
+/* A page list as PDF. @watch may be NULL; NULL with G_IO_ERROR_CANCELLED where it doesn't wait any more. */
 GBytes         *lap_pages_print  (const LapPages        *pages,
                                   LapInk                 ink,
+                                  const LapSheetWatch   *watch,
                                   GError               **error);
 /* The same in pieces of @paper that overlap, with cut marks and the name of each piece. */
 GBytes         *lap_pages_tile   (const LapPages        *pages,
                                   LapInk                 ink,
                                   LapPaper               paper,
+                                  const LapSheetWatch   *watch,
                                   GError               **error);
 
 G_END_DECLS

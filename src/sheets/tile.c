@@ -190,7 +190,7 @@ lap_pieces_paint (const LapPieces *tiles, guint n, LapPainter *painter, cairo_t 
 }
 
 GBytes *
-lap_pages_tile (const LapPages *pages, LapInk ink, LapPaper paper, GError **error)
+lap_pages_tile (const LapPages *pages, LapInk ink, LapPaper paper, const LapSheetWatch *watch, GError **error)
 {
   g_autoptr (LapPieces) tiles = lap_pieces_new (pages, paper);
   g_autoptr (LapPainter) painter = NULL;
@@ -198,7 +198,7 @@ lap_pages_tile (const LapPages *pages, LapInk ink, LapPaper paper, GError **erro
 
   lap_pdf_begin (&pdf, pages);
   painter = lap_painter_new (pdf.cr, ink, FALSE);
-  for (guint i = 0; i < lap_pieces_n (tiles); i++) {
+  for (guint i = 0; i < lap_pieces_n (tiles) && lap_pdf_goes_on (watch, i, lap_pieces_n (tiles)); i++) {
     double width, height;
 
     lap_pieces_size (tiles, i, &width, &height);
@@ -206,5 +206,5 @@ lap_pages_tile (const LapPages *pages, LapInk ink, LapPaper paper, GError **erro
     lap_pieces_paint (tiles, i, painter, pdf.cr);
     cairo_show_page (pdf.cr);
   }
-  return lap_pdf_finish (&pdf, error);
+  return lap_pdf_finish (&pdf, watch, error);
 }

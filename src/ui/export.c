@@ -1,14 +1,13 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A sheet is painted here and now, within a few frames; the file is written by a worker. A worker couldn't paint:
- * the timeline stands on the session, which may be edited meanwhile.
+ * A sheet is laid out, painted and written by a worker.
  */
 #include "ui/export.h"
 
 #include "store/save.h"
-#include "ui/document-sheets.h"
+#include "ui/errand.h"
 #include "ui/files.h"
-#include "ui/notify.h"
+#include "ui/sheet-job.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -20,71 +19,70 @@ struct _LapExport {
 
 G_DEFINE_FINAL_TYPE (LapExport, lap_export, ADW_TYPE_MESSAGE_DIALOG)
 
+/* What the file chooser answers to. */
 typedef struct {
   LapWindow      *window;
   const LapSheet *sheet;
   LapSheetOptions options;
-  char           *path;
-  gint64          began;
-} Export;
+} Question;
 
-static Export *
-export_new (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *options, const char *path)
+/* What the worker has. */
+typedef struct {
+  LapSheetJob *job;
+  LapInk       ink;
+  int          pieces;
+  char        *path;
+} Problem;
+
+static void
+problem_free (gpointer data)
 {
-  Export *export = g_new (Export, 1);
+  Problem *problem = data;
 
-  *export = (Export) { g_object_ref (window), sheet, *options, g_strdup (path), g_get_monotonic_time () };
-  return export;
+  lap_sheet_job_free (problem->job);
+  g_free (problem->path);
+  g_free (problem);
+}
+
+static gpointer
+work (gpointer data, GCancellable *cancellable, LapWorkerTell tell, gpointer tell_data, GError **error)
+{
+  Problem *problem = data;
+  const LapSheetWatch watch = { cancellable, tell, tell_data };
+  g_autoptr (LapPages) pages = lap_sheet_job_pages (problem->job);
+  g_autoptr (GBytes) pdf = problem->pieces >= 0 ? lap_pages_tile (pages, problem->ink, problem->pieces, &watch, error)
+                                                : lap_pages_print (pages, problem->ink, &watch, error);
+
+  return pdf != NULL && lap_save_bytes (problem->path, pdf, NULL, NULL, error) ? problem : NULL;
 }
 
 static void
-export_free (Export *export)
+done_cb (LapWindow *window, gpointer problem, gpointer answer, gint64 began)
 {
-  g_object_unref (export->window);
-  g_free (export->path);
-  g_free (export);
+  lap_errand_tell_wrote (window, ((Problem *) problem)->path, began);
 }
 
-static void
-written_cb (GObject *source, GAsyncResult *result, gpointer data)
-{
-  Export *export = data;
-  g_autoptr (GError) error = NULL;
-
-  if (lap_save_bytes_finish (result, NULL, &error)) {
-    g_autofree char *name = g_path_get_basename (export->path);
-    g_autofree char *text = g_strdup_printf (_("Exported as %s"), name);
-
-    lap_notify_ended (GTK_WINDOW (export->window), export->began, text,
-                      lap_document_title (lap_window_document (export->window)), export->path);
-    lap_window_tell (export->window, text, FALSE);
-  } else
-    lap_window_tell_error (export->window, _("The sheet couldn't be written"), error->message);
-  export_free (export);
-}
+static const LapErrandKind errand_kind = { work, done_cb, N_("The sheet couldn't be made"), problem_free, NULL };
 
 void
 lap_export_to (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *options, int pieces, const char *path)
 {
-  g_autoptr (GError) error = NULL;
-  g_autoptr (LapPages) pages = lap_document_pages (lap_window_document (window), sheet, options);
-  g_autoptr (GBytes) pdf = pieces >= 0 ? lap_pages_tile (pages, options->ink, pieces, &error)
-                                       : lap_pages_print (pages, options->ink, &error);
+  Problem *problem = g_new (Problem, 1);
 
-  if (pdf == NULL)
-    lap_window_tell_error (window, _("The sheet couldn't be made"), error->message);
-  else
-    lap_save_bytes_async (path, pdf, NULL, written_cb, export_new (window, sheet, options, path));
+  *problem = (Problem) { lap_sheet_job_new (lap_window_document (window), sheet, options), options->ink, pieces,
+                         g_strdup (path) };
+  lap_errand_run (window, &errand_kind, problem, _(sheet->title));
 }
 
 static void
 where_cb (const char *path, gpointer data)
 {
-  Export *export = data;
+  Question *question = data;
 
   if (path != NULL)
-    lap_export_to (export->window, export->sheet, &export->options, -1, path);
-  export_free (export);
+    lap_export_to (question->window, question->sheet, &question->options, -1, path);
+  g_object_unref (question->window);
+  g_free (question);
 }
 
 static void
@@ -93,6 +91,7 @@ lap_export_response (AdwMessageDialog *dialog, const char *response)
   LapExport *self = LAP_EXPORT (dialog);
   const LapSheet *sheet = lap_sheets_nth (adw_combo_row_get_selected (ADW_COMBO_ROW (self->sheet)));
   g_autofree char *name = NULL;
+  Question *question;
   LapSheetOptions options = {
     .paper = adw_combo_row_get_selected (ADW_COMBO_ROW (self->paper)),
     .landscape = gtk_switch_get_active (GTK_SWITCH (self->landscape)),
@@ -102,8 +101,9 @@ lap_export_response (AdwMessageDialog *dialog, const char *response)
     return;
   /* Translators: the offered name of a file: the session's title and the sheet's. */
   name = g_strdup_printf (_("%1$s - %2$s"), lap_document_title (lap_window_document (self->window)), _(sheet->title));
-  lap_files_save (GTK_WINDOW (self->window), _("Export PDF"), name, ".pdf", where_cb,
-                  export_new (self->window, sheet, &options, NULL));
+  question = g_new (Question, 1);
+  *question = (Question) { g_object_ref (self->window), sheet, options };
+  lap_files_save (GTK_WINDOW (self->window), _("Export PDF"), name, ".pdf", where_cb, question);
 }
 
 static void

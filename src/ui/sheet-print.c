@@ -1,8 +1,9 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/sheet-print.h"
 
-#include "ui/document-sheets.h"
 #include "sheets/tile.h"
+#include "ui/errand.h"
+#include "ui/sheet-job.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -90,32 +91,79 @@ page_setup (LapPaper paper)
   return setup;
 }
 
-void
-lap_sheet_print_dialog (LapWindow *window, const LapSheet *sheet, const LapSheetChoice *choice, const char *path)
+/* What the worker has, and what its pages are for. */
+typedef struct {
+  LapSheetJob    *job;
+  LapSheetChoice  choice;
+  char           *path;
+} Problem;
+
+static void
+problem_free (gpointer data)
 {
-  g_autoptr (GtkPrintOperation) operation = gtk_print_operation_new ();
+  Problem *problem = data;
+
+  lap_sheet_job_free (problem->job);
+  g_free (problem->path);
+  g_free (problem);
+}
+
+static gpointer
+work (gpointer problem, GCancellable *cancellable, LapWorkerTell tell, gpointer data, GError **error)
+{
+  return lap_sheet_job_pages (((Problem *) problem)->job);
+}
+
+static GtkPrintOperation *
+operation_new (LapWindow *window, const LapSheetChoice *choice, LapPages *pages)
+{
+  GtkPrintOperation *operation = gtk_print_operation_new ();
   g_autoptr (GtkPageSetup) setup = page_setup (choice->pieces >= 0 ? (LapPaper) choice->pieces : choice->options.paper);
-  g_autofree char *date = NULL;
-  g_autoptr (GError) error = NULL;
   Job *job = g_new0 (Job, 1);
 
-  job->options = lap_sheet_choice_options (choice, &date);
-  job->pages = lap_document_pages (lap_window_document (window), sheet, &job->options);
+  job->options = choice->options;
+  job->pages = pages;
   job->pieces = choice->pieces >= 0 ? lap_pieces_new (job->pages, choice->pieces) : NULL;
   job->n = job->pieces != NULL ? lap_pieces_n (job->pieces) : lap_pages_n (job->pages);
-  job->options.date = NULL;
   gtk_print_operation_set_n_pages (operation, job->n);
   gtk_print_operation_set_unit (operation, GTK_UNIT_MM);
   gtk_print_operation_set_use_full_page (operation, TRUE);
   gtk_print_operation_set_default_page_setup (operation, setup);
   gtk_print_operation_set_job_name (operation, lap_document_title (lap_window_document (window)));
   gtk_print_operation_set_embed_page_setup (operation, TRUE);
+  gtk_print_operation_set_show_progress (operation, TRUE);
   g_signal_connect_data (operation, "draw-page", G_CALLBACK (draw_cb), job, job_free, 0);
   g_signal_connect (operation, "request-page-setup", G_CALLBACK (setup_cb), job);
-  if (path != NULL)
-    gtk_print_operation_set_export_filename (operation, path);
-  if (gtk_print_operation_run (operation, path != NULL ? GTK_PRINT_OPERATION_ACTION_EXPORT
-                                                       : GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
+  return operation;
+}
+
+/* GTK paints a page at a time, between other sources, and shows that itself. */
+static void
+done_cb (LapWindow *window, gpointer data, gpointer pages, gint64 began)
+{
+  Problem *problem = data;
+  g_autoptr (GtkPrintOperation) operation = operation_new (window, &problem->choice, pages);
+  g_autoptr (GError) error = NULL;
+
+  if (problem->path != NULL)
+    gtk_print_operation_set_export_filename (operation, problem->path);
+  if (gtk_print_operation_run (operation, problem->path != NULL ? GTK_PRINT_OPERATION_ACTION_EXPORT
+                                                                : GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
                                GTK_WINDOW (window), &error) == GTK_PRINT_OPERATION_RESULT_ERROR)
     lap_window_tell_error (window, _("The sheet couldn't be printed"), error->message);
+}
+
+static const LapErrandKind errand_kind = {
+  work, done_cb, N_("The sheet couldn't be printed"), problem_free, (GDestroyNotify) lap_pages_free,
+};
+
+void
+lap_sheet_print_dialog (LapWindow *window, const LapSheet *sheet, const LapSheetChoice *choice, const char *path)
+{
+  g_autofree char *date = NULL;
+  LapSheetOptions options = lap_sheet_choice_options (choice, &date);
+  Problem *problem = g_new (Problem, 1);
+
+  *problem = (Problem) { lap_sheet_job_new (lap_window_document (window), sheet, &options), *choice, g_strdup (path) };
+  lap_errand_run (window, &errand_kind, problem, _(sheet->title));
 }

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The print dialog for a sheet: the painter of the PDF, on the paper of the sheet or in pieces.
+ * The print dialog for a sheet: the painter of the PDF, on the paper of the sheet or in pieces. The sheet is laid out
+ * in a worker before the dialog comes.
  */
 #pragma once
 

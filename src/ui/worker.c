@@ -8,7 +8,7 @@
 
 /* Counted: the thread and the dialog have it, and either may go first. */
 struct _LapWorker {
-  const LapWorkerKind *kind;
+  LapWorkerKind        kind;
   gpointer             problem;
   int                  permille; /* atomic; -1 = not known */
 
@@ -24,7 +24,7 @@ clear (gpointer data)
 {
   LapWorker *worker = data;
 
-  worker->kind->free_problem (worker->problem);
+  worker->kind.free_problem (worker->problem);
   g_object_unref (worker->cancellable);
 }
 
@@ -45,10 +45,10 @@ thread (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
   LapWorker *worker = data;
   GError *error = NULL;
-  gpointer answer = worker->kind->work (worker->problem, cancellable, tell_cb, worker, &error);
+  gpointer answer = worker->kind.work (worker->problem, cancellable, tell_cb, worker, &error);
 
   if (answer != NULL)
-    g_task_return_pointer (task, answer, worker->kind->free_answer);
+    g_task_return_pointer (task, answer, worker->kind.free_answer);
   else
     g_task_return_error (task, error);
 }
@@ -64,8 +64,8 @@ poll_cb (gpointer data)
     gtk_progress_bar_set_fraction (worker->bar, permille / 1000.0);
   else
     gtk_progress_bar_pulse (worker->bar);
-  if (++worker->looks == PATIENCE && worker->kind->waits != NULL)
-    worker->kind->waits (worker->owner);
+  if (++worker->looks == PATIENCE && worker->kind.waits != NULL)
+    worker->kind.waits (worker->owner);
   return G_SOURCE_CONTINUE;
 }
 
@@ -78,11 +78,11 @@ found_cb (GObject *source, GAsyncResult *result, gpointer data)
 
   g_clear_handle_id (&worker->poll, g_source_remove);
   if (answer != NULL && worker->owner != NULL)
-    worker->kind->found (worker->owner, answer);
-  else if (answer != NULL)
-    worker->kind->free_answer (answer);
-  else if (worker->owner != NULL && worker->kind->failed != NULL)
-    worker->kind->failed (worker->owner, error);
+    worker->kind.found (worker->owner, answer);
+  else if (answer != NULL && worker->kind.free_answer != NULL)
+    worker->kind.free_answer (answer);
+  else if (worker->owner != NULL && worker->kind.failed != NULL)
+    worker->kind.failed (worker->owner, error);
 }
 
 LapWorker *
@@ -91,7 +91,7 @@ lap_worker_start (const LapWorkerKind *kind, gpointer problem, GtkProgressBar *b
   LapWorker *worker = g_atomic_rc_box_new0 (LapWorker);
   g_autoptr (GTask) task = NULL;
 
-  worker->kind = kind;
+  worker->kind = *kind;
   worker->problem = problem;
   worker->owner = owner;
   worker->bar = bar;
@@ -109,6 +109,12 @@ gpointer
 lap_worker_problem (LapWorker *worker)
 {
   return worker->problem;
+}
+
+void
+lap_worker_cancel (LapWorker *worker)
+{
+  g_cancellable_cancel (worker->cancellable);
 }
 
 void

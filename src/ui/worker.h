@@ -30,14 +30,16 @@ typedef struct {
   GDestroyNotify free_problem, free_answer;
 } LapWorkerKind;
 
-/* Starts, and shows in @bar how far it is, or while that isn't told only that it goes on. Takes @problem. */
+/* Copies @kind, starts, and shows in @bar how far it is, or while that isn't told only that it goes on. Takes @problem. */
 LapWorker *lap_worker_start   (const LapWorkerKind *kind,
                                gpointer             problem,
                                GtkProgressBar      *bar,
                                gpointer             owner);
 /* What it was started with; not changed any more once the answer is there. */
 gpointer   lap_worker_problem (LapWorker           *worker);
-/* Cancels what isn't found yet. */
+/* What isn't found yet isn't wanted any more: the owner hears failed() when the thread has stopped. */
+void       lap_worker_cancel  (LapWorker           *worker);
+/* Cancels what isn't found yet, and the owner hears nothing. */
 void       lap_worker_end     (LapWorker           *worker);
 
 G_END_DECLS

@@ -296,7 +296,7 @@ test_tiles (void)
   LapSheetOptions options = { .paper = LAP_PAPER_A3 };
   g_autoptr (LapPages) pages = lap_sheet_build (lap_sheets_find ("poster"), timeline, &options);
   g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes = lap_pages_tile (pages, LAP_INK_COLOUR, LAP_PAPER_A4, &error);
+  g_autoptr (GBytes) bytes = lap_pages_tile (pages, LAP_INK_COLOUR, LAP_PAPER_A4, NULL, &error);
   g_autofree char *path = file_of (bytes), *info = ask ("pdfinfo", path, NULL), *size = value_of (info, "Page size");
   g_autofree char *count = value_of (info, "Pages"), *raw = ask ("pdftotext", "-raw", path, "-", NULL);
   g_autofree char *text = flat (raw), *checked = ask ("qpdf", "--check", path, NULL);
@@ -312,6 +312,33 @@ test_tiles (void)
       g_assert_nonnull (strstr (text, words[w]));
   }
   g_assert_nonnull (strstr (checked, "No syntax"));
+}
+
+/* Gives up after the first page. */
+static void
+tell_cb (double share, gpointer cancellable)
+{
+  g_assert_cmpfloat (share, <=, 0.5);
+  if (share > 0)
+    g_cancellable_cancel (cancellable);
+}
+
+static void
+test_given_up (void)
+{
+  g_autoptr (LapTimeline) timeline = face_timeline (4, "", "");
+  LapSheetOptions options = { .paper = LAP_PAPER_A3 };
+  g_autoptr (LapPages) pages = lap_sheet_build (lap_sheets_find ("poster"), timeline, &options);
+  g_autoptr (GCancellable) cancellable = g_cancellable_new ();
+  const LapSheetWatch watch = { cancellable, tell_cb, cancellable };
+  g_autoptr (GError) error = NULL;
+
+  /* Two pieces of A4. */
+  g_assert_null (lap_pages_tile (pages, LAP_INK_COLOUR, LAP_PAPER_A4, &watch, &error));
+  g_assert_error (error, G_IO_ERROR, G_IO_ERROR_CANCELLED);
+  g_clear_error (&error);
+  g_assert_null (lap_pages_print (pages, LAP_INK_COLOUR, &watch, &error));
+  g_assert_error (error, G_IO_ERROR, G_IO_ERROR_CANCELLED);
 }
 
 static void
@@ -362,6 +389,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/print/asked", test_asked);
   g_test_add_func ("/sheets/print/code", test_code);
   g_test_add_func ("/sheets/print/tiles", test_tiles);
+  g_test_add_func ("/sheets/print/given-up", test_given_up);
   status = g_test_run ();
   clear_folder ();
   return status;

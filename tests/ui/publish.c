@@ -17,27 +17,11 @@ is_empty (const char *folder)
   return g_dir_read_name (dir) == NULL;
 }
 
-/* Whether its progress is on the screen. */
-static gboolean
-is_working (LapWindow *window)
-{
-  g_autoptr (GListModel) all = g_object_ref (gtk_window_get_toplevels ());
-
-  for (guint i = 0; i < g_list_model_get_n_items (all); i++) {
-    g_autoptr (GtkWindow) other = g_list_model_get_item (all, i);
-
-    if (ADW_IS_MESSAGE_DIALOG (other))
-      return TRUE;
-  }
-  return FALSE;
-}
-
 static void
 write_to (LapWindow *window, const char *format, const LapPublication *how, const char *path)
 {
   lap_publish_to (window, lap_formats_find (format), how, path);
-  while (is_working (window))
-    g_main_context_iteration (NULL, TRUE);
+  windows_end_errand (NULL);
 }
 
 /* What a worker publishes is whole, and a cancelled one leaves nothing. */
@@ -54,11 +38,10 @@ test_worker (void)
   g_assert_true (g_str_has_prefix (read, "WEBVTT"));
   g_unlink (path);
   lap_publish_to (window, lap_formats_find ("overlay"), NULL, film);
-  dialog = windows_dialog (window);
+  dialog = windows_errand ();
   while (is_empty (folder))
     g_main_context_iteration (NULL, FALSE);
   adw_message_dialog_response (ADW_MESSAGE_DIALOG (dialog), "cancel");
-  g_object_unref (dialog);
   while (g_rmdir (folder) != 0)
     g_main_context_iteration (NULL, FALSE);
   windows_settle (window);

@@ -201,6 +201,14 @@ pages_of (const char *path)
   return g_strdup_printf ("%d %.0f x %.0f", n, width, height);
 }
 
+/* The poster, when it has been printed. */
+static void
+print_to (LapWindow *window, const LapSheetChoice *choice, const char *path)
+{
+  lap_sheet_print_dialog (window, lap_sheets_find ("poster"), choice, path);
+  windows_end_errand (NULL);
+}
+
 /* The print dialog's own pages: the sheet on its paper, or in pieces on the printer's. A3 is 842 by 1191 points, A4 595
  * by 842 (ISO 216). */
 static void
@@ -208,15 +216,14 @@ test_printed (void)
 {
   g_autofree char *folder = g_dir_make_tmp ("lapwing-XXXXXX", NULL), *path = g_build_filename (folder, "a.pdf", NULL);
   LapWindow *window = windows_demo ();
-  const LapSheet *poster = lap_sheets_find ("poster");
   LapSheetChoice choice = { .options = { .paper = LAP_PAPER_A3, .distance = 2 }, .pieces = -1 };
   g_autofree char *one = NULL, *pieces = NULL;
 
-  lap_sheet_print_dialog (window, poster, &choice, path);
+  print_to (window, &choice, path);
   one = pages_of (path);
   g_assert_cmpstr (one, ==, "1 842 x 1191");
   choice.pieces = LAP_PAPER_A4;
-  lap_sheet_print_dialog (window, poster, &choice, path);
+  print_to (window, &choice, path);
   pieces = pages_of (path);
   /* What is printed of it is 273 by 396 mm: two pieces of A4 on its side. */
   g_assert_cmpstr (pieces, ==, "2 842 x 595");

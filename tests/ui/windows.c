@@ -2,6 +2,7 @@
 #include "ui/windows.h"
 
 #include "store/documents.h"
+#include "ui/help.h"
 #include "ui/quarks.h"
 
 #include <unistd.h>
@@ -216,6 +217,32 @@ windows_text (LapWindow *window)
   g_autoptr (GBytes) bytes = lap_session_to_bytes (lap_document_session (lap_window_document (window)));
 
   return g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
+}
+
+GtkWindow *
+windows_errand (void)
+{
+  g_autoptr (GListModel) all = g_object_ref (gtk_window_get_toplevels ());
+
+  for (guint i = g_list_model_get_n_items (all); i-- > 0;) {
+    g_autoptr (GtkWindow) window = g_list_model_get_item (all, i);
+
+    if (g_str_equal (gtk_widget_get_name (GTK_WIDGET (window)), LAP_HELP_EXPORTING))
+      return window;
+  }
+  g_assert_not_reached ();
+}
+
+void
+windows_end_errand (void (*cancel) (GtkWindow *dialog))
+{
+  gpointer dialog = windows_errand ();
+
+  g_object_add_weak_pointer (dialog, &dialog);
+  if (cancel != NULL)
+    cancel (dialog);
+  while (dialog != NULL)
+    g_main_context_iteration (NULL, TRUE);
 }
 
 GtkWindow *

@@ -50,6 +50,10 @@ GtkWidget     *windows_find_row (GtkWidget      *widget,
                                  const char     *title);
 /* The newest window that is open beside @window; there has to be one. Transfer full. */
 GtkWindow     *windows_dialog  (LapWindow       *window);
+/* The dialog of what a window does in a worker, shown or not yet. It is finalised when that is over. Transfer none. */
+GtkWindow     *windows_errand  (void);
+/* Does @cancel (may be NULL) to it, and waits until that is over. */
+void           windows_end_errand (void          (*cancel) (GtkWindow *dialog));
 /* The session's bytes, to compare. */
 char          *windows_text    (LapWindow       *window);
 

@@ -13,11 +13,13 @@ typedef struct {
   GtkWidget    *dialog;
   LapWorker    *worker;
   gint64        began;
+  gulong        shows; /* handler of the window */
 } Errand;
 
 static void
 errand_free (Errand *errand)
 {
+  g_clear_signal_handler (&errand->shows, errand->window);
   gtk_window_destroy (GTK_WINDOW (errand->dialog));
   g_object_unref (errand->dialog);
   lap_worker_end (errand->worker);
@@ -33,13 +35,21 @@ is_open (Errand *errand)
   return gtk_window_get_application (GTK_WINDOW (errand->window)) != NULL;
 }
 
+/* Somebody who works elsewhere isn't called back to look at a bar. */
+static void
+show (Errand *errand)
+{
+  if (is_open (errand) && gtk_window_is_active (GTK_WINDOW (errand->window)))
+    gtk_window_present (GTK_WINDOW (errand->dialog));
+}
+
 static void
 waits_cb (gpointer owner)
 {
   Errand *errand = owner;
 
-  if (is_open (errand))
-    gtk_window_present (GTK_WINDOW (errand->dialog));
+  errand->shows = g_signal_connect_swapped (errand->window, "notify::is-active", G_CALLBACK (show), errand);
+  show (errand);
 }
 
 static void
@@ -72,6 +82,7 @@ failed_cb (gpointer owner, const GError *error)
 static void
 cancel_cb (Errand *errand)
 {
+  g_clear_signal_handler (&errand->shows, errand->window);
   lap_worker_cancel (errand->worker);
 }
 

@@ -442,3 +442,12 @@ lap_pane_set_context (LapPane *self, LapScoreContext *context)
   g_signal_connect_object (context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   show_block (self);
 }
+
+GtkWidget *
+lap_pane_choose (LapPane *self)
+{
+  if (!gtk_widget_get_mapped (self->choose) || !gtk_widget_is_sensitive (self->choose))
+    return NULL;
+  gtk_menu_button_popup (GTK_MENU_BUTTON (self->choose));
+  return self->popover;
+}

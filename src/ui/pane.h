@@ -16,5 +16,7 @@ void lap_pane_set_context (LapPane         *pane,
                            LapScoreContext *context);
 /* Applies what has been typed and isn't an edit yet: before saving or closing. */
 void lap_pane_commit      (LapPane         *pane);
+/* Opens what can be chosen for the block: that popover, or NULL where nothing can be, as for a talk. Transfer none. */
+GtkWidget *lap_pane_choose (LapPane        *pane);
 
 G_END_DECLS

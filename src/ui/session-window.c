@@ -69,6 +69,41 @@ catalogue_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
+blocks_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  GtkWidget *blocks = GTK_WIDGET (lap_score_view_blocks (lap_window_score (LAP_WINDOW (widget))));
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (widget));
+
+  lap_window_show_view (LAP_WINDOW (widget), "plan");
+  if (focus == NULL || !gtk_widget_is_ancestor (focus, blocks))
+    gtk_widget_child_focus (blocks, GTK_DIR_TAB_FORWARD);
+}
+
+/* The arrows go on from the block for which something was chosen. */
+static void
+chose_cb (GtkWidget *popover, LapBlocksLane *blocks)
+{
+  g_signal_handlers_disconnect_by_func (popover, chose_cb, blocks);
+  lap_blocks_lane_take_focus (blocks);
+}
+
+/* For the block that is selected; where none is, one gets the focus and is. */
+static void
+exercise_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapWindow *self = LAP_WINDOW (widget);
+  GtkWidget *popover;
+
+  blocks_action (widget, name, parameter);
+  lap_desk_set_shown (LAP_DESK (LAP_SESSION_WINDOW (self)->desk), LAP_DESK_END, TRUE);
+  popover = lap_pane_choose (lap_window_pane (self));
+  if (popover != NULL)
+    g_signal_connect_object (popover, "closed", G_CALLBACK (chose_cb), lap_score_view_blocks (lap_window_score (self)), 0);
+  else
+    gtk_widget_error_bell (widget);
+}
+
+static void
 formula_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   lap_heading_type_formula (LAP_HEADING (LAP_SESSION_WINDOW (widget)->heading));
@@ -203,6 +238,8 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.unfold", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
   gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
+  gtk_widget_class_install_action (klass, "win.blocks", NULL, blocks_action);
+  gtk_widget_class_install_action (klass, "win.exercise", NULL, exercise_action);
   gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
   lap_arrange_install (klass);

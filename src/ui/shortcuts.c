@@ -30,6 +30,8 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_WINDOW, N_("Score"), N_("See what is selected"), "win.zoom-selection", "<Control>8" },
   { LAP_SCOPE_WINDOW, N_("Score"), N_("All to one scale"), "win.unfold", "<Control>7" },
   { LAP_SCOPE_WINDOW, N_("Score"), N_("Type a formula"), "win.formula", "<Control>t" },
+  { LAP_SCOPE_WINDOW, N_("Score"), N_("To the blocks"), "win.blocks", "F6" },
+  { LAP_SCOPE_WINDOW, N_("Score"), N_("Choose the exercise of the block"), "win.exercise", "F2" },
   { LAP_SCOPE_OVERVIEW, N_("Overview"), N_("A little to the left"), "overview.left", "Left KP_Left" },
   { LAP_SCOPE_OVERVIEW, N_("Overview"), N_("A little to the right"), "overview.right", "Right KP_Right" },
   { LAP_SCOPE_OVERVIEW, N_("Overview"), N_("On by what is in view"), "overview.on", "Page_Down KP_Page_Down" },

@@ -327,6 +327,29 @@ test_chooser (void)
   windows_close (window);
 }
 
+/* Exercise after exercise, with no key but what leads to the next. */
+static void
+test_one_by_one (void)
+{
+  LapWindow *window = windows_demo ();
+  LapPart *part = lap_session_nth (lap_document_session (lap_window_document (window)), 1);
+  GtkWidget *popover = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_POPOVER, "popover");
+
+  hands_on (GTK_WINDOW (window));
+  hands_press ("F6");
+  hands_press ("<Control>Page_Down");
+  for (guint i = 0; i < 3; i++) {
+    hands_press ("F2");
+    hands_until (rows_is_mapped, popover);
+    hands_type ("burpee");
+    hands_press ("Return");
+    hands_until (is_closed, popover);
+    g_assert_cmpstr (lap_part_nth (part, i)->exercise, ==, "burpee");
+    hands_press ("Right");
+  }
+  windows_close (window);
+}
+
 /* Of the part that the selected block is in. */
 static void
 test_part (void)
@@ -396,6 +419,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/dialogs/own", test_own);
   g_test_add_func ("/ui/dialogs/own-gone", test_own_gone);
   g_test_add_func ("/ui/dialogs/chooser", test_chooser);
+  g_test_add_func ("/ui/dialogs/one-by-one", test_one_by_one);
   g_test_add_func ("/ui/dialogs/part", test_part);
   g_test_add_func ("/ui/dialogs/week/pages", test_week_pages);
   g_test_add_func ("/ui/dialogs/list", test_list);

@@ -1,7 +1,4 @@
-/* SPDX-License-Identifier: GPL-3.0-or-later
- *
- * GTK 4.8 fills a shortcuts window by a builder only; so the table is written out as what a builder reads.
- */
+/* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/shortcuts.h"
 
 #include <glib/gi18n-lib.h>
@@ -242,78 +239,4 @@ lap_shortcuts_bind_class (GtkWidgetClass *klass, LapScope scope)
       gtk_widget_class_add_shortcut (klass, shortcut);
     }
   }
-}
-
-static gboolean
-opens_group (guint n)
-{
-  for (guint i = 0; i < n; i++)
-    if (g_str_equal (shortcuts[i].group, shortcuts[n].group))
-      return FALSE;
-  return TRUE;
-}
-
-/* Without those of the keypad, which do what their likes do. */
-static char *
-shown_keys (const char *keys)
-{
-  g_auto (GStrv) all = g_strsplit (keys, " ", -1);
-  g_autoptr (GStrvBuilder) shown = g_strv_builder_new ();
-  g_auto (GStrv) some = NULL;
-
-  for (guint i = 0; all[i] != NULL; i++)
-    if (strstr (all[i], "KP_") == NULL)
-      g_strv_builder_add (shown, all[i]);
-  some = g_strv_builder_end (shown);
-  return g_strjoinv (" ", some);
-}
-
-/* GTK shows a key that nobody translated by the name it has in code, "Page_Down". */
-static void
-name_keys (GtkWidget *widget)
-{
-  if (GTK_IS_LABEL (widget) && gtk_widget_has_css_class (widget, "keycap")) {
-    g_autofree char *name = g_strdelimit (g_strdup (gtk_label_get_text (GTK_LABEL (widget))), "_", ' ');
-
-    gtk_label_set_text (GTK_LABEL (widget), name);
-  }
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
-    name_keys (child);
-}
-
-static void
-write_group (GString *ui, guint first)
-{
-  const char *group = shortcuts[first].group;
-  g_autofree char *heading = g_markup_escape_text (_(group), -1);
-
-  g_string_append_printf (ui, "<child><object class='GtkShortcutsGroup'><property name='title'>%s</property>", heading);
-  for (guint i = first; i < G_N_ELEMENTS (shortcuts); i++) {
-    g_autofree char *title = g_markup_escape_text (_(shortcuts[i].title), -1);
-    g_autofree char *some = shown_keys (shortcuts[i].keys), *keys = g_markup_escape_text (some, -1);
-
-    if (!g_str_equal (shortcuts[i].group, group))
-      continue;
-    g_string_append_printf (ui, "<child><object class='GtkShortcutsShortcut'><property name='title'>%s</property>"
-                            "<property name='accelerator'>%s</property></object></child>", title, keys);
-  }
-  g_string_append (ui, "</object></child>");
-}
-
-GtkWindow *
-lap_shortcuts_window (void)
-{
-  g_autoptr (GString) ui = g_string_new ("<interface><object class='GtkShortcutsWindow' id='window'>"
-                                         "<property name='modal'>1</property><child>"
-                                         "<object class='GtkShortcutsSection'>"
-                                         "<property name='section-name'>all</property>");
-  g_autoptr (GtkBuilder) builder = NULL;
-
-  for (guint i = 0; i < G_N_ELEMENTS (shortcuts); i++)
-    if (opens_group (i))
-      write_group (ui, i);
-  g_string_append (ui, "</object></child></object></interface>");
-  builder = gtk_builder_new_from_string (ui->str, ui->len);
-  name_keys (GTK_WIDGET (gtk_builder_get_object (builder, "window")));
-  return GTK_WINDOW (gtk_builder_get_object (builder, "window"));
 }

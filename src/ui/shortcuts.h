@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Every shortcut, once: one table gives windows and widgets their bindings and makes the window that lists them.
+ * Every shortcut, once: one table gives windows and widgets their bindings and the list of them its rows.
  */
 #pragma once
 
@@ -38,7 +38,5 @@ void               lap_shortcuts_bind       (GtkApplication *application);
 /* In class_init: binds the keys of @scope to the actions of the class. */
 void               lap_shortcuts_bind_class (GtkWidgetClass *klass,
                                              LapScope        scope);
-/* The window that lists them. Transfer none, as of any new window. */
-GtkWindow         *lap_shortcuts_window     (void);
 
 G_END_DECLS

@@ -7,7 +7,7 @@
 #include "ui/publish-dialog.h"
 #include "ui/remember.h"
 #include "ui/saving.h"
-#include "ui/shortcuts.h"
+#include "ui/shortcuts-window.h"
 #include "ui/tell.h"
 #include "ui/warnings-text.h"
 #include "ui/watch.h"

@@ -11,6 +11,7 @@
 #include "ui/library.h"
 #include "ui/rehearse/page.h"
 #include "ui/score/parts.h"
+#include "ui/shortcuts-window.h"
 #include "ui/shortcuts.h"
 #include "ui/warning-row.h"
 #include "ui/week-window.h"
@@ -434,12 +435,8 @@ check_bound (GPtrArray *list)
 static void
 collect_rows (GtkWidget *widget, GHashTable *rows)
 {
-  if (GTK_IS_SHORTCUTS_SHORTCUT (widget)) {
-    g_autofree char *title = NULL;
-
-    g_object_get (widget, "title", &title, NULL);
-    g_hash_table_add (rows, g_steal_pointer (&title));
-  }
+  if (ADW_IS_PREFERENCES_ROW (widget))
+    g_hash_table_add (rows, g_strdup (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget))));
   for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child))
     collect_rows (child, rows);
 }

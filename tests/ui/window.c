@@ -518,7 +518,6 @@ static void
 test_shortcuts (void)
 {
   LapWindow *window = windows_demo ();
-  GtkWindow *list = lap_shortcuts_window ();
 
   for (guint i = 0; i < lap_shortcuts_n (); i++) {
     const LapShortcut *shortcut = lap_shortcuts_nth (i);
@@ -536,7 +535,6 @@ test_shortcuts (void)
     if (shortcut->scope == LAP_SCOPE_SCORE)
       g_assert_true (windows_press (GTK_WIDGET (windows_blocks (window)), keys[0]));
   }
-  gtk_window_destroy (list);
   windows_close (window);
 }
 

@@ -77,9 +77,11 @@ setup_cb (GtkSignalListItemFactory *factory, GtkListItem *item, gpointer data)
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *name = gtk_label_new (NULL), *more = gtk_label_new (NULL);
 
   gtk_label_set_xalign (GTK_LABEL (name), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (name), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (name), TRUE);
+  gtk_label_set_wrap_mode (GTK_LABEL (name), PANGO_WRAP_WORD_CHAR);
   gtk_label_set_xalign (GTK_LABEL (more), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (more), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (more), TRUE);
+  gtk_label_set_wrap_mode (GTK_LABEL (more), PANGO_WRAP_WORD_CHAR);
   gtk_widget_add_css_class (more, "caption");
   gtk_widget_add_css_class (more, "dim-label");
   gtk_box_append (GTK_BOX (box), name);

@@ -48,16 +48,35 @@ line_after (GtkWidget *first, int width, int *height)
   return child;
 }
 
-/* All of a line are as high as it is, so that what is lower stands in its middle. */
-static void
-allocate_line (GtkWidget *first, GtkWidget *end, int width, int y, int height, gboolean mirrored)
+/* px of @width that the children from @first to @end leave. */
+static int
+rest_of_line (GtkWidget *first, GtkWidget *end, int width)
 {
-  int x = 0;
+  int rest = width + GAP;
 
   for (GtkWidget *child = first; child != end; child = lap_flow_next (gtk_widget_get_next_sibling (child))) {
     int w, h;
 
     child_size (child, width, &w, &h);
+    rest -= w + GAP;
+  }
+  return MAX (rest, 0);
+}
+
+/* All of a line are as high as it is, so that what is lower stands in its middle. */
+static void
+allocate_line (GtkWidget *first, GtkWidget *end, int width, int y, int height, gboolean mirrored)
+{
+  int x = 0, rest = rest_of_line (first, end, width);
+
+  for (GtkWidget *child = first; child != end; child = lap_flow_next (gtk_widget_get_next_sibling (child))) {
+    int w, h;
+
+    child_size (child, width, &w, &h);
+    if (gtk_widget_get_hexpand (child)) {
+      w += rest;
+      rest = 0;
+    }
     gtk_widget_size_allocate (child, &(GtkAllocation) { mirrored ? width - x - w : x, y, w, height }, -1);
     x += w + GAP;
   }

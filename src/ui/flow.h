@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * A layout that sets children beside each other, each as wide as it likes, and goes on in a new line where the
- * width ends: for buttons and chips.
+ * width ends: for buttons and chips. One that expands has what its line leaves.
  */
 #pragma once
 

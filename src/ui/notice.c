@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/notice.h"
 
+#include "ui/flow.h"
+
 #include <glib/gi18n-lib.h>
 
 struct _LapNotice {
@@ -39,6 +41,7 @@ show_deed (LapNotice *self, GtkWidget *button, const Deed *deed)
   if (!there)
     return;
   gtk_button_set_label (GTK_BUTTON (button), _(deed->label));
+  gtk_label_set_wrap (GTK_LABEL (gtk_button_get_child (GTK_BUTTON (button))), TRUE);
   gtk_actionable_set_action_name (GTK_ACTIONABLE (button), deed->action);
 }
 
@@ -72,6 +75,7 @@ lap_notice_class_init (LapNoticeClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->finalize = lap_notice_finalize;
+  g_type_ensure (LAP_TYPE_FLOW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/notice.ui");
   gtk_widget_class_bind_template_child (widget_class, LapNotice, revealer);
   gtk_widget_class_bind_template_child (widget_class, LapNotice, text);

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/week-dates.h"
 
+#include "ui/flow.h"
 #include "ui/later.h"
 
 #include <glib/gi18n-lib.h>
@@ -43,10 +44,10 @@ static const char *
 remark (LapWeek *week, int monday)
 {
   if (monday != 0 && week->from != 0 && monday + LAP_N_DAYS <= week->from)
-    return _("before the timetable begins");
+    return _("Before the timetable begins");
   if (monday != 0 && week->until != 0 && monday > week->until)
-    return _("after the timetable ends");
-  return monday != 0 ? _("changes are for this week only") : NULL;
+    return _("After the timetable ends");
+  return monday != 0 ? _("Changes are for this week only") : NULL;
 }
 
 static void
@@ -107,6 +108,7 @@ lap_week_dates_class_init (LapWeekDatesClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = lap_week_dates_dispose;
+  g_type_ensure (LAP_TYPE_FLOW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/week-dates.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWeekDates, title);
   gtk_widget_class_bind_template_child (widget_class, LapWeekDates, what);

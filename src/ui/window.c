@@ -80,9 +80,15 @@ void
 lap_window_tell (LapWindow *self, const char *text, gboolean undoable)
 {
   LapWindowPrivate *p = PRIVATE (self);
-  g_autofree char *markup = g_markup_escape_text (text, -1);
-  AdwToast *toast = adw_toast_new (markup);
+  AdwToast *toast = adw_toast_new ("");
+  GtkWidget *label = gtk_label_new (text);
 
+  /* A toast's own title is cut on a narrow window. */
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_add_css_class (label, "heading");
+  adw_toast_set_custom_title (toast, label);
   if (p->toast != NULL)
     adw_toast_dismiss (p->toast);
   if (undoable) {
@@ -108,6 +114,16 @@ show_state (LapWindow *self)
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.revert", lap_document_path (document) != NULL);
 }
 
+/* Where the bar shows the title it has seldom room for all of it. */
+static void
+show_tip (AdwViewSwitcherTitle *title)
+{
+  g_autofree char *whole = g_strconcat (adw_view_switcher_title_get_title (title), "\n",
+                                        adw_view_switcher_title_get_subtitle (title), NULL);
+
+  gtk_widget_set_tooltip_text (GTK_WIDGET (title), adw_view_switcher_title_get_title_visible (title) ? whole : NULL);
+}
+
 static void
 show_names (LapWindow *self, AdwViewSwitcherTitle *title)
 {
@@ -117,6 +133,7 @@ show_names (LapWindow *self, AdwViewSwitcherTitle *title)
     read_only = g_strdup_printf (_("%s, read-only"), below);
   adw_view_switcher_title_set_title (title, gtk_window_get_title (GTK_WINDOW (self)));
   adw_view_switcher_title_set_subtitle (title, read_only != NULL ? read_only : below);
+  show_tip (title);
 }
 
 static void
@@ -137,9 +154,11 @@ static gboolean
 show_bar (gpointer data)
 {
   LapWindowPrivate *p = PRIVATE (LAP_WINDOW (data));
-  gboolean narrow = adw_view_switcher_title_get_title_visible (ADW_VIEW_SWITCHER_TITLE (lap_later_peek (p->title)));
+  AdwViewSwitcherTitle *title = ADW_VIEW_SWITCHER_TITLE (lap_later_peek (p->title));
+  gboolean narrow = adw_view_switcher_title_get_title_visible (title);
 
   p->showing_bar = 0;
+  show_tip (title);
   if (narrow)
     adw_view_switcher_bar_set_stack (ADW_VIEW_SWITCHER_BAR (p->bar), ADW_VIEW_STACK (p->views));
   adw_view_switcher_bar_set_reveal (ADW_VIEW_SWITCHER_BAR (p->bar), narrow);

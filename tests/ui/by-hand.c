@@ -240,6 +240,20 @@ mouse_menu (Hand *hand, const char *text)
 }
 
 static gboolean
+offers_whole (gpointer window)
+{
+  return find_text (window, "See the whole session") != NULL;
+}
+
+static void
+see_whole (Hand *hand)
+{
+  mouse_menu (hand, "Zoom");
+  hands_until (offers_whole, hand->window);
+  click_text (GTK_WIDGET (hand->window), "See the whole session");
+}
+
+static gboolean
 has_three (gpointer part)
 {
   return lap_part_n (part) == 3;
@@ -265,7 +279,7 @@ mouse_blocks (Hand *hand)
     if (i == 2) {
       double end;
 
-      mouse_menu (hand, "See the whole session");
+      see_whole (hand);
       end = lap_axis_x (context_of (hand)->axis, context_of (hand)->score->boxes[box_of (hand, 1, 1)].end);
       carry_tile (hand, model_exercise (hand, which), end - 1);
       hands_until (has_three, part_of (hand));
@@ -282,7 +296,7 @@ mouse_swap (Hand *hand)
 {
   double from, to;
 
-  mouse_menu (hand, "See the whole session");
+  see_whole (hand);
   from = travel_to (hand, SWAPPED, 1);
   to = travel_to (hand, SWAPPED + 1, 1);
   hands_drag (blocks_of (hand), from, 30, blocks_of (hand), to + 30, 30);
@@ -311,7 +325,7 @@ choose_from_part (Hand *hand, const char *text)
 {
   GtkWidget *lane = GTK_WIDGET (parts_of (hand)), *menu;
 
-  mouse_menu (hand, "See the whole session");
+  see_whole (hand);
   hands_point (lap_parts_lane_find (LAP_PARTS_LANE (lane), find_bracket (hand, LAP_BRACKET_PART)));
   hands_click (3, 1);
   menu = windows_find (lane, GTK_TYPE_POPOVER_MENU, NULL);

@@ -6,6 +6,7 @@
 #include "ui/sides.h"
 
 #include "edit/verbs.h"
+#include "ui/warnings-text.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -82,19 +83,10 @@ static char *
 summary (LapTimeline *timeline)
 {
   g_autoptr (LapCheckup) checkup = lap_checkup_new (timeline);
-  guint stops = lap_checkup_count (checkup, LAP_SEVERITY_STOP), notes = lap_checkup_count (checkup, LAP_SEVERITY_NOTE);
-  guint warnings = lap_checkup_count (checkup, LAP_SEVERITY_WARNING);
-  g_autofree char *length = lap_clock_text (timeline->length), *all = NULL;
-  g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
+  g_autofree char *length = lap_clock_text (timeline->length), *counts = lap_warnings_counts (checkup);
 
-  if (stops > 0)
-    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u stop", "%u stops", stops), stops));
-  g_ptr_array_add (words, g_strdup_printf (ngettext ("%u warning", "%u warnings", warnings), warnings));
-  g_ptr_array_add (words, g_strdup_printf (ngettext ("%u note", "%u notes", notes), notes));
-  g_ptr_array_add (words, NULL);
-  all = lap_join ((const char * const *) words->pdata);
   /* Translators: the length of a session, and what its checks say: "29:50, 3 warnings and 2 notes". */
-  return g_strdup_printf (_("%1$s, %2$s"), length, all);
+  return g_strdup_printf (_("%1$s, %2$s"), length, *counts != '\0' ? counts : _("no warnings"));
 }
 
 LapPlanSide *

@@ -22,6 +22,23 @@ add_warning (GString *text, const LapCheckup *checkup, const LapWarning *warning
 }
 
 char *
+lap_warnings_counts (const LapCheckup *checkup)
+{
+  guint stops = lap_checkup_count (checkup, LAP_SEVERITY_STOP), notes = lap_checkup_count (checkup, LAP_SEVERITY_NOTE);
+  guint warnings = lap_checkup_count (checkup, LAP_SEVERITY_WARNING);
+  g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
+
+  if (stops > 0)
+    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u stop", "%u stops", stops), stops));
+  if (warnings > 0)
+    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u warning", "%u warnings", warnings), warnings));
+  if (notes > 0)
+    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u note", "%u notes", notes), notes));
+  g_ptr_array_add (words, NULL);
+  return lap_join ((const char * const *) words->pdata);
+}
+
+char *
 lap_warnings_text (const LapCheckup *checkup, const char *title)
 {
   GString *text = g_string_new (NULL);

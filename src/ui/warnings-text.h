@@ -11,8 +11,10 @@ G_BEGIN_DECLS
 
 #define LAP_WARNINGS_TEXT_MOST 500
 
+/* "2 stops and 1 note": what there is of each rank; "" where there is nothing. Translated; transfer full. */
+char *lap_warnings_counts (const LapCheckup *checkup);
 /* @title is the document's. Translated; transfer full. */
-char *lap_warnings_text (const LapCheckup *checkup,
-                         const char       *title);
+char *lap_warnings_text   (const LapCheckup *checkup,
+                           const char       *title);
 
 G_END_DECLS

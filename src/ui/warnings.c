@@ -10,6 +10,7 @@
 #include "ui/warnings.h"
 
 #include "ui/warning-row.h"
+#include "ui/warnings-text.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -69,22 +70,10 @@ fill_soon (LapWarnings *self)
 static void
 show_counts (LapWarnings *self, guint n_kept)
 {
-  LapCheckup *checkup = lap_document_checkup (self->document);
-  g_autoptr (GPtrArray) words = g_ptr_array_new_with_free_func (g_free);
-  g_autofree char *text = NULL, *kept = NULL;
-  guint stops = lap_checkup_count (checkup, LAP_SEVERITY_STOP), notes = lap_checkup_count (checkup, LAP_SEVERITY_NOTE);
-  guint warnings = lap_checkup_count (checkup, LAP_SEVERITY_WARNING);
+  g_autofree char *text = lap_warnings_counts (lap_document_checkup (self->document)), *kept = NULL;
 
-  if (stops > 0)
-    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u stop", "%u stops", stops), stops));
-  if (warnings > 0)
-    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u warning", "%u warnings", warnings), warnings));
-  if (notes > 0)
-    g_ptr_array_add (words, g_strdup_printf (ngettext ("%u note", "%u notes", notes), notes));
-  g_ptr_array_add (words, NULL);
-  text = words->len > 1 ? lap_join ((const char * const *) words->pdata) : g_strdup (_("None."));
   kept = g_strdup_printf (ngettext ("%u kept as fine", "%u kept as fine", n_kept), n_kept);
-  gtk_label_set_text (GTK_LABEL (self->counts), text);
+  gtk_label_set_text (GTK_LABEL (self->counts), *text != '\0' ? text : _("None."));
   gtk_expander_set_label (GTK_EXPANDER (self->kept), kept);
   gtk_widget_set_visible (self->kept, n_kept > 0);
 }

@@ -134,7 +134,7 @@ read_cb (LapReading *reading, gpointer application)
   g_autoptr (GError) error = NULL;
 
   if (show_read (application, reading, &error) == NULL)
-    tell_error (application, _("That file can't be opened"), error->message);
+    tell_error (application, _("That file can’t be opened"), error->message);
 }
 
 /* A table of classes becomes a new week of that name, by way of the dialog that shows what each row will be. */
@@ -196,7 +196,7 @@ open_or_tell (LapApplication *self, const char *path)
   g_autoptr (GError) error = NULL;
 
   if (lap_application_open_path (self, path, &error) == NULL)
-    tell_error (self, _("That file can't be opened"), error->message);
+    tell_error (self, _("That file can’t be opened"), error->message);
 }
 
 static void

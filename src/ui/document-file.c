@@ -182,7 +182,7 @@ lap_document_save (LapDocument *self, const char *path, gboolean whatever, GAsyn
   if (target == NULL || self->saving || !lap_document_is_editable (self)) {
     g_task_return_new_error (task, LAP_ERROR, LAP_ERROR_UNWRITABLE, "%s",
                              self->saving ? _("It is being saved already.") :
-                             _("It can't be saved: it was written by a newer version."));
+                             _("It can’t be saved: it was written by a newer version."));
     g_object_unref (task);
     return;
   }

@@ -62,7 +62,7 @@ done_cb (LapWindow *window, gpointer problem, gpointer answer, gint64 began)
   lap_errand_tell_wrote (window, ((Problem *) problem)->path, began);
 }
 
-static const LapErrandKind errand_kind = { work, done_cb, N_("The sheet couldn't be made"), problem_free, NULL };
+static const LapErrandKind errand_kind = { work, done_cb, N_("The sheet couldn’t be made"), problem_free, NULL };
 
 void
 lap_export_to (LapWindow *window, const LapSheet *sheet, const LapSheetOptions *options, int pieces, const char *path)

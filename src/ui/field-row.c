@@ -28,8 +28,25 @@ lap_field_labels (const LapWords *words, gboolean none)
   if (none)
     gtk_string_list_append (labels, _("None"));
   for (guint i = 0; i < words->n; i++)
-    gtk_string_list_append (labels, lap_words_label (words, i));
+    gtk_string_list_take (labels, lap_words_begin (lap_words_label (words, i)));
   return labels;
+}
+
+static void
+tip_cb (AdwComboRow *row)
+{
+  GObject *chosen = adw_combo_row_get_selected_item (row);
+
+  /* One that can't be used says why. */
+  if (GTK_IS_STRING_OBJECT (chosen) && gtk_widget_get_sensitive (GTK_WIDGET (row)))
+    gtk_widget_set_tooltip_text (GTK_WIDGET (row), gtk_string_object_get_string (GTK_STRING_OBJECT (chosen)));
+}
+
+void
+lap_field_choice_tip (GtkWidget *row)
+{
+  g_signal_connect (row, "notify::selected-item", G_CALLBACK (tip_cb), NULL);
+  tip_cb (ADW_COMBO_ROW (row));
 }
 
 const LapWords *

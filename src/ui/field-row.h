@@ -18,6 +18,8 @@ GtkWidget      *lap_field_row        (const char     *title,
 /* What people call the words, for a row of choices; "None" before them where @none. Transfer full. */
 GtkStringList  *lap_field_labels     (const LapWords *words,
                                       gboolean        none);
+/* A combo row that has no room for all of what is chosen says it in a tip. */
+void            lap_field_choice_tip (GtkWidget      *row);
 /* The words of which each has a switch, of a list or kit; NULL where the field is neither. */
 const LapWords *lap_field_switches   (const LapField *field);
 /* Which of them are in @value. */

@@ -193,11 +193,13 @@ number_cb (Control *self)
   apply (self, &value);
 }
 
+/* The hint of a set stands once, in the row that holds its words. */
 static void
 say_different (Control *self, gboolean same)
 {
-  adw_action_row_set_subtitle (ADW_ACTION_ROW (self->row),
-                               !same ? _("Different") : hint_of (self->spec));
+  const char *hint = lap_field_switches (self->field) != NULL ? "" : hint_of (self->spec);
+
+  adw_action_row_set_subtitle (ADW_ACTION_ROW (self->row), same ? hint : _("Different"));
 }
 
 static void
@@ -357,7 +359,7 @@ line_row (LapFields *self, const LapFieldSpec *spec)
   const char *hint = spec->hint != NULL ? _(spec->hint) : lap_field_hint (control->field);
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _(spec->title));
-  gtk_widget_set_tooltip_text (row, hint);
+  gtk_widget_set_tooltip_text (row, hint != NULL ? hint : _(spec->title));
   if (spec->helper != NULL)
     adw_entry_row_add_suffix (ADW_ENTRY_ROW (row), spec->helper (ADW_ENTRY_ROW (row)));
   g_signal_connect_swapped (row, "entry-activated", G_CALLBACK (line_cb), control);
@@ -377,6 +379,7 @@ choice_row (LapFields *self, const LapFieldSpec *spec, const LapField *field)
 
     adw_combo_row_set_model (ADW_COMBO_ROW (row), G_LIST_MODEL (labels));
   }
+  lap_field_choice_tip (row);
   g_signal_connect_swapped (row, "notify::selected", G_CALLBACK (choice_cb), control);
   return row;
 }
@@ -400,8 +403,9 @@ set_row (LapFields *self, const LapFieldSpec *spec, const LapWords *words)
     adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (row), _(spec->hint));
   for (guint i = 0; i < words->n; i++) {
     guint word = words == &lap_days ? lap_day_nth (lap_customs ().first_day, i) : i;
+    g_autofree char *title = lap_words_begin (lap_words_label (words, word));
 
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, lap_words_label (words, word), NULL, word));
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, title, NULL, word));
   }
   return row;
 }

@@ -262,9 +262,11 @@ set_row (LapForm *form, const LapFormRow *row, const LapWords *words)
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (expander), _(row->title));
   if (row->hint != NULL)
     adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (expander), _(row->hint));
-  for (guint i = 0; i < words->n; i++)
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (expander),
-                              switch_row (form, row, lap_words_label (words, i), NULL, i));
+  for (guint i = 0; i < words->n; i++) {
+    g_autofree char *title = lap_words_begin (lap_words_label (words, i));
+
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (expander), switch_row (form, row, title, NULL, i));
+  }
   return expander;
 }
 
@@ -276,6 +278,7 @@ word_row (LapForm *form, const LapFormRow *row, const LapWords *words)
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (combo), _(row->title));
   adw_combo_row_set_model (ADW_COMBO_ROW (combo), G_LIST_MODEL (labels));
+  lap_field_choice_tip (combo);
   g_signal_connect_swapped (combo, "notify::selected", G_CALLBACK (word_cb),
                             control_new (form, row, combo, 0));
   return combo;
@@ -316,6 +319,7 @@ text_row (LapForm *form, const LapFormRow *row)
   Control *control = control_new (form, row, entry, 0);
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (entry), _(row->title));
+  gtk_widget_set_tooltip_text (entry, _(row->title));
   adw_entry_row_set_show_apply_button (ADW_ENTRY_ROW (entry), TRUE);
   if (row->hint != NULL)
     gtk_widget_set_tooltip_text (entry, _(row->hint));

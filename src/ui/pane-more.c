@@ -4,6 +4,7 @@
 #include "edit/verbs-round.h"
 #include "edit/verbs.h"
 #include "ui/chosen.h"
+#include "ui/field-row.h"
 #include "ui/field-text.h"
 #include "ui/pane-rounds.h"
 #include "ui/pane-words.h"
@@ -288,6 +289,7 @@ show_line (LapPaneMore *self, guint k)
   self->line_was[k] = lap_chosen_differ (self->chosen, lines[k].member) ? g_strdup ("")
                                                                         : lap_field_text (line_field (self->shown, k), &value);
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->lines[k]), title);
+  gtk_widget_set_tooltip_text (self->lines[k], title);
   gtk_editable_set_text (GTK_EDITABLE (self->lines[k]), self->line_was[k]);
 }
 
@@ -396,6 +398,7 @@ fill (GtkWidget *combo, const char *first, const LapWords *words)
   for (guint i = 0; i < words->n; i++)
     gtk_string_list_append (list, lap_words_label (words, i));
   adw_combo_row_set_model (ADW_COMBO_ROW (combo), G_LIST_MODEL (list));
+  lap_field_choice_tip (combo);
 }
 
 static void

@@ -90,7 +90,7 @@ saved_cb (GObject *source, GAsyncResult *result, gpointer data)
     ask_about_other_writer (saving);
     return;
   } else
-    lap_window_tell_error (self, _("It couldn't be saved"), error->message);
+    lap_window_tell_error (self, _("It couldn’t be saved"), error->message);
   saving_free (saving);
 }
 
@@ -166,7 +166,7 @@ void
 lap_saving_ask_before_closing (LapWindow *self)
 {
   g_autofree char *what = g_strdup_printf (_("Save “%s” before closing?"), lap_document_title (lap_window_document (self)));
-  GtkWidget *dialog = question_new (self, what, _("What isn't saved is lost."));
+  GtkWidget *dialog = question_new (self, what, _("What isn’t saved is lost."));
   AdwMessageDialog *message = ADW_MESSAGE_DIALOG (dialog);
 
   adw_message_dialog_add_responses (message, "discard", _("_Discard"), "save", _("_Save"), NULL);

@@ -150,7 +150,7 @@ done_cb (LapWindow *window, gpointer data, gpointer pages, gint64 began)
   if (gtk_print_operation_run (operation, problem->path != NULL ? GTK_PRINT_OPERATION_ACTION_EXPORT
                                                                 : GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG,
                                GTK_WINDOW (window), &error) == GTK_PRINT_OPERATION_RESULT_ERROR)
-    lap_window_tell_error (window, _("The sheet couldn't be printed"), error->message);
+    lap_window_tell_error (window, _("The sheet couldn’t be printed"), error->message);
 }
 
 static const LapErrandKind errand_kind = {

@@ -119,6 +119,7 @@ show_about (LapSheetsView *self)
   text = g_strdup_printf (_("%s, %.0f × %.0f mm, %s"), lap_words_label (&lap_papers, self->choice.options.paper), width,
                           height, pages);
   gtk_label_set_text (GTK_LABEL (self->about), text);
+  gtk_widget_set_tooltip_text (self->about, text);
 }
 
 static void
@@ -536,7 +537,7 @@ say_unit (LapSheetsView *self)
   gtk_adjustment_set_upper (range, gtk_adjustment_get_upper (range) / lap_distance_unit ());
   lap_number_take_distance (GTK_SPIN_BUTTON (self->distance));
   adw_action_row_set_subtitle (ADW_ACTION_ROW (self->distance_row),
-                               feet ? _("feet; 0 suits the paper") : _("metres; 0 suits the paper"));
+                               feet ? _("Feet; 0 suits the paper") : _("Metres; 0 suits the paper"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->distance), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   feet ? _("Names read from, feet") : _("Names read from, metres"), -1);
 }

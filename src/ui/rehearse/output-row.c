@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/rehearse/output-row.h"
 
+#include "ui/field-row.h"
 #include "ui/settings.h"
 
 struct _LapOutputRow {
@@ -134,5 +135,6 @@ lap_output_row_init (LapOutputRow *self)
   adw_combo_row_set_model (ADW_COMBO_ROW (self), names);
   g_signal_connect_object (names, "items-changed", G_CALLBACK (show), self, G_CONNECT_SWAPPED | G_CONNECT_AFTER);
   self->showing = FALSE;
+  lap_field_choice_tip (GTK_WIDGET (self));
   g_signal_connect (self, "notify::selected", G_CALLBACK (selected_cb), NULL);
 }

@@ -67,7 +67,7 @@ show_reading (LapRehearsePage *self)
 
   if (height <= 0) {
     adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->screen),
-                                           _("This screen doesn't say how large it is."));
+                                           _("This screen doesn’t say how large it is."));
     return;
   }
   gdk_monitor_get_geometry (monitor, &pixels);

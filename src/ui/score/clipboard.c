@@ -43,7 +43,7 @@ take (LapScoreContext *context, GBytes *bytes)
 
   blocks = lap_clip_read (bytes, &own, &error);
   if (blocks == NULL) {
-    g_autofree char *why = g_strdup_printf (_("the clipboard doesn't hold blocks (%s)"), error->message);
+    g_autofree char *why = g_strdup_printf (_("the clipboard doesn’t hold blocks (%s)"), error->message);
 
     refuse (context, why);
     return;

@@ -146,7 +146,7 @@ paint_cb (gpointer strip, cairo_t *cr, const LapAxis *axis, int height)
   paint_warnings (self, cr, axis);
 }
 
-/* What isn't in view is paler; what is has a frame. */
+/* What isn't in view is paler, but for the titles, which are read; what is has a frame. */
 static void
 draw_window (LapStrip *self, GtkSnapshot *snapshot, int width, int height)
 {
@@ -155,8 +155,8 @@ draw_window (LapStrip *self, GtkSnapshot *snapshot, int width, int height)
   GskRoundedRect box;
 
   shade.alpha = 0.55;
-  lap_paint_rect (snapshot, &shade, 0, 0, window.x, height);
-  lap_paint_rect (snapshot, &shade, window.x + window.width, 0, width - window.x - window.width, height);
+  lap_paint_rect (snapshot, &shade, 0, 0, window.x, MARK + GAP + BODY);
+  lap_paint_rect (snapshot, &shade, window.x + window.width, 0, width - window.x - window.width, MARK + GAP + BODY);
   gsk_rounded_rect_init_from_rect (&box, &GRAPHENE_RECT_INIT (window.x, 0, window.width, height), 4);
   gtk_snapshot_append_border (snapshot, &box, (float[]) { 2, 2, 2, 2 }, (GdkRGBA[]) { frame, frame, frame, frame });
 }

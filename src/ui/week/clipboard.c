@@ -40,7 +40,7 @@ lap_week_paste_bytes (LapWeekScene *scene, GBytes *bytes)
   g_autoptr (GPtrArray) classes = lap_week_clip_read (week, bytes, &error);
 
   if (classes == NULL) {
-    g_autofree char *why = g_strdup_printf (_("the clipboard doesn't hold classes (%s)"), error->message);
+    g_autofree char *why = g_strdup_printf (_("the clipboard doesn’t hold classes (%s)"), error->message);
 
     refuse (scene, why);
     return FALSE;

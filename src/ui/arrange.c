@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/arrange.h"
 
+#include "ui/field-row.h"
 #include "ui/notify.h"
 #include "ui/plain-row.h"
 #include "ui/worker.h"
@@ -289,6 +290,7 @@ static void
 lap_arrange_init (LapArrange *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_field_choice_tip (self->whom);
 }
 
 static void

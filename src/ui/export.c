@@ -6,6 +6,7 @@
 
 #include "store/save.h"
 #include "ui/errand.h"
+#include "ui/field-row.h"
 #include "ui/files.h"
 #include "ui/sheet-job.h"
 
@@ -144,6 +145,7 @@ static void
 lap_export_init (LapExport *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_field_choice_tip (self->sheet);
   fill_rows (self);
 }
 

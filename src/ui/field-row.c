@@ -45,6 +45,8 @@ tip_cb (AdwComboRow *row)
 void
 lap_field_choice_tip (GtkWidget *row)
 {
+  /* The first item of a model is chosen without being told. */
+  g_signal_connect (row, "notify::model", G_CALLBACK (tip_cb), NULL);
   g_signal_connect (row, "notify::selected-item", G_CALLBACK (tip_cb), NULL);
   tip_cb (ADW_COMBO_ROW (row));
 }

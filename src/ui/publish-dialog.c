@@ -2,6 +2,7 @@
 #include "ui/publish-dialog.h"
 
 #include "model/when.h"
+#include "ui/field-row.h"
 #include "ui/field-text.h"
 #include "ui/files.h"
 #include "ui/publish.h"
@@ -294,6 +295,7 @@ lap_publish_dialog_new (LapWindow *window)
 
   self->window = g_object_ref (window);
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_field_choice_tip (self->format);
   if (is_week (self))
     adw_preferences_row_set_title (ADW_PREFERENCES_ROW (self->day_row), _("First day"));
   gtk_widget_set_sensitive (self->takes_row, timeline != NULL && lap_rows_n (timeline->session->takes) > 0);

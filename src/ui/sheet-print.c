@@ -154,7 +154,7 @@ done_cb (LapWindow *window, gpointer data, gpointer pages, gint64 began)
 }
 
 static const LapErrandKind errand_kind = {
-  work, done_cb, N_("The sheet couldn't be printed"), problem_free, (GDestroyNotify) lap_pages_free,
+  work, done_cb, N_("The sheet couldn’t be printed"), problem_free, (GDestroyNotify) lap_pages_free,
 };
 
 void

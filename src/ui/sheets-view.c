@@ -11,6 +11,7 @@
 #include "ui/column.h"
 #include "ui/document-sheets.h"
 #include "ui/export.h"
+#include "ui/field-row.h"
 #include "ui/files.h"
 #include "ui/number.h"
 #include "ui/sheet-page.h"
@@ -547,6 +548,9 @@ lap_sheets_view_init (LapSheetsView *self)
 {
   self->loading = TRUE;
   gtk_widget_init_template (GTK_WIDGET (self));
+  lap_field_choice_tip (self->sheet);
+  lap_field_choice_tip (self->pieces);
+  lap_field_choice_tip (self->cards);
   gtk_widget_set_layout_manager (self->side, lap_column_new (WIDE));
   fill_rows (self);
   say_unit (self);

@@ -50,19 +50,32 @@ test_contrast (void)
   g_assert_cmpfloat (contrast (0x777777, 0xffffff), <, LEAST);
 }
 
+/* As it is once it has been laid out: till then there is nothing to paint. */
+static GskRenderNode *
+node_of (GtkWidget *widget)
+{
+  g_autoptr (GdkPaintable) paintable = gtk_widget_paintable_new (widget);
+
+  for (;;) {
+    GtkSnapshot *snapshot = gtk_snapshot_new ();
+    GskRenderNode *node;
+
+    gdk_paintable_snapshot (paintable, snapshot, gtk_widget_get_width (widget), gtk_widget_get_height (widget));
+    node = gtk_snapshot_free_to_node (snapshot);
+    if (node != NULL)
+      return node;
+    gtk_test_widget_wait_for_draw (widget);
+  }
+}
+
 static cairo_surface_t *
 picture_of (GtkWidget *widget)
 {
-  g_autoptr (GdkPaintable) paintable = gtk_widget_paintable_new (widget);
-  GtkSnapshot *snapshot = gtk_snapshot_new ();
+  GskRenderNode *node = node_of (widget);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
   cairo_surface_t *picture = cairo_image_surface_create (CAIRO_FORMAT_RGB24, width * SCALE, height * SCALE);
   cairo_t *cr = cairo_create (picture);
-  GskRenderNode *node;
 
-  gdk_paintable_snapshot (paintable, snapshot, width, height);
-  node = gtk_snapshot_free_to_node (snapshot);
-  g_assert_nonnull (node);
   cairo_scale (cr, SCALE, SCALE);
   gsk_render_node_draw (node, cr);
   gsk_render_node_unref (node);

@@ -40,8 +40,8 @@ static const char *const week_dialogs[] = { "win.properties", "win.publish", "wi
 static const char *const views[] = { "plan", "rehearse", "sheets", "script", NULL };
 static const char *const week_views[] = { "week", "sheets", NULL };
 
-/* Names of things, the same in every language. */
-static const char *const names[] = { "Lapwing", "WebVTT", "iCalendar", "Unicode", "GStreamer" };
+/* Names of things, the same in every language; and the title of GTK's own window of shortcuts. */
+static const char *const names[] = { "Lapwing", "WebVTT", "iCalendar", "Unicode", "GStreamer", "Shortcuts" };
 
 static gboolean
 english (const char *text)
@@ -78,7 +78,7 @@ look_at (GtkWidget *widget, GString *faults)
   const char *tip = gtk_widget_get_tooltip_text (widget);
 
   /* GTK names the keys. */
-  if (!gtk_widget_get_mapped (widget) || gtk_widget_has_css_class (widget, "keys"))
+  if (!gtk_widget_get_mapped (widget) || GTK_IS_SHORTCUT_LABEL (widget))
     return;
   if (tip != NULL && english (tip))
     g_string_append_printf (faults, "the tip “%s” is not translated\n", tip);

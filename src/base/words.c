@@ -41,15 +41,6 @@ lap_words_mask (const LapWords *words, const char * const *ids)
   return mask;
 }
 
-char *
-lap_words_begin (const char *text)
-{
-  const char *rest = *text != '\0' ? g_utf8_next_char (text) : text;
-  g_autofree char *first = g_utf8_strup (text, rest - text);
-
-  return g_strconcat (first, rest, NULL);
-}
-
 /* A label as it stands within a sentence: languages that write nouns with a capital keep it. */
 static char *
 within (const char *label)

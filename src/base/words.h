@@ -31,8 +31,6 @@ const char *lap_words_id     (const LapWords     *words,
 /* Translated. */
 const char *lap_words_label  (const LapWords     *words,
                               int                 index);
-/* @text as it begins a line: with a capital, where its script has such. Transfer full. */
-char       *lap_words_begin  (const char         *text);
 /* The set of @ids (NULL is the empty set); unknown ones are passed over. */
 guint32     lap_words_mask   (const LapWords     *words,
                               const char * const *ids);

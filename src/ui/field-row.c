@@ -28,7 +28,7 @@ lap_field_labels (const LapWords *words, gboolean none)
   if (none)
     gtk_string_list_append (labels, _("None"));
   for (guint i = 0; i < words->n; i++)
-    gtk_string_list_take (labels, lap_words_begin (lap_words_label (words, i)));
+    gtk_string_list_append (labels, lap_words_label (words, i));
   return labels;
 }
 

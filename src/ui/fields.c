@@ -403,9 +403,8 @@ set_row (LapFields *self, const LapFieldSpec *spec, const LapWords *words)
     adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (row), _(spec->hint));
   for (guint i = 0; i < words->n; i++) {
     guint word = words == &lap_days ? lap_day_nth (lap_customs ().first_day, i) : i;
-    g_autofree char *title = lap_words_begin (lap_words_label (words, word));
 
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, title, NULL, word));
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), switch_row (self, spec, lap_words_label (words, word), NULL, word));
   }
   return row;
 }

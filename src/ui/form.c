@@ -262,11 +262,9 @@ set_row (LapForm *form, const LapFormRow *row, const LapWords *words)
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (expander), _(row->title));
   if (row->hint != NULL)
     adw_expander_row_set_subtitle (ADW_EXPANDER_ROW (expander), _(row->hint));
-  for (guint i = 0; i < words->n; i++) {
-    g_autofree char *title = lap_words_begin (lap_words_label (words, i));
-
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (expander), switch_row (form, row, title, NULL, i));
-  }
+  for (guint i = 0; i < words->n; i++)
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (expander),
+                              switch_row (form, row, lap_words_label (words, i), NULL, i));
   return expander;
 }
 

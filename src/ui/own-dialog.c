@@ -235,10 +235,9 @@ fill_cares (Dialog *self, AdwPreferencesPage *page)
                                          _("Warnings and kinder versions follow from it. In doubt, say more."));
   for (guint word = 0; word < lap_care_words.n; word++) {
     g_autoptr (GtkStringList) labels = gtk_string_list_new (loads);
-    g_autofree char *title = lap_words_begin (lap_words_label (&lap_care_words, word));
     GtkWidget *combo = adw_combo_row_new ();
 
-    adw_preferences_row_set_title (ADW_PREFERENCES_ROW (combo), title);
+    adw_preferences_row_set_title (ADW_PREFERENCES_ROW (combo), lap_words_label (&lap_care_words, word));
     adw_combo_row_set_model (ADW_COMBO_ROW (combo), G_LIST_MODEL (labels));
     adw_preferences_group_add (ADW_PREFERENCES_GROUP (group), combo);
     g_ptr_array_add (self->cares, combo);

@@ -102,13 +102,11 @@ show_rows (LapPublishDialog *self)
 {
   const Choice *choice = chosen (self);
   LapFormatFlags flags = choice != NULL ? choice->format->flags : 0;
-  g_autofree char *purpose = NULL;
   gboolean day;
 
   if (choice == NULL)
     return;
-  purpose = lap_words_begin (_(choice->format->purpose));
-  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->group), purpose);
+  adw_preferences_group_set_description (ADW_PREFERENCES_GROUP (self->group), _(choice->format->purpose));
   gtk_widget_set_visible (self->offset_row, (flags & LAP_FORMAT_OFFSET) != 0);
   gtk_widget_set_visible (self->takes_row, (flags & LAP_FORMAT_TAKES) != 0);
   gtk_widget_set_visible (self->spoken_row, (flags & LAP_FORMAT_SPOKEN) != 0);

@@ -150,7 +150,7 @@ make_popover (LapShelfFilter *self, Menu menu)
 
   self->checks[menu] = g_ptr_array_new ();
   for (guint i = 0; i < menus[menu].words->n; i++) {
-    g_autofree char *label = lap_words_begin (lap_words_label (menus[menu].words, i));
+    const char *label = lap_words_label (menus[menu].words, i);
     GtkWidget *check = gtk_check_button_new_with_label (label);
 
     gtk_accessible_update_property (GTK_ACCESSIBLE (check), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);

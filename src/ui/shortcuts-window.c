@@ -18,7 +18,7 @@ static const struct {
   { N_("Week"), "x-office-calendar-symbolic", { "Week", "Timetable", "Change classes" } },
 };
 
-/* Without those of the keypad, which do what their likes do. */
+/* A line each, which is never broken; without those of the keypad, which do what their likes do. */
 static char *
 shown_keys (const char *keys)
 {
@@ -33,8 +33,7 @@ shown_keys (const char *keys)
       g_ptr_array_add (shown, gtk_accelerator_get_label (key, modifiers));
   }
   g_ptr_array_add (shown, NULL);
-  /* Translators: stands between keys that do the same. */
-  return g_strjoinv (_(" or "), (char **) shown->pdata);
+  return g_strjoinv ("\n", (char **) shown->pdata);
 }
 
 static GtkWidget *
@@ -44,8 +43,6 @@ row_new (const LapShortcut *shortcut)
   GtkWidget *row = adw_action_row_new (), *label = gtk_label_new (keys);
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _(shortcut->title));
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
   gtk_label_set_xalign (GTK_LABEL (label), 1);
   gtk_label_set_justify (GTK_LABEL (label), GTK_JUSTIFY_RIGHT);
   gtk_widget_add_css_class (label, "dim-label");

@@ -46,6 +46,7 @@ static const LapHelpPage pages[] = {
   { LAP_HELP_SETTINGS, "files#settings" },
   { LAP_HELP_OWN, "catalogue#own" },
   { LAP_HELP_FILE, "files" },
+  { LAP_HELP_KEYS, "plan#keys" },
   { LAP_HELP_EXPORTING, "publish" },
   { LAP_HELP_PART, "score#parts" },
 };

@@ -15,6 +15,7 @@ G_BEGIN_DECLS
 #define LAP_HELP_OWN        "own-exercise"
 #define LAP_HELP_FILE       "about-the-file"
 #define LAP_HELP_EXPORTING  "exporting"
+#define LAP_HELP_KEYS       "keys"
 #define LAP_HELP_LANES      "choose-lanes"
 /* Before the id of a check: what is about that check. */
 #define LAP_HELP_CHECK      "check-"

@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/shortcuts-window.h"
 
+#include "ui/help.h"
 #include "ui/shortcuts.h"
 
 #include <adwaita.h>
@@ -69,6 +70,7 @@ lap_shortcuts_window (void)
   AdwPreferencesWindow *window = ADW_PREFERENCES_WINDOW (adw_preferences_window_new ());
 
   gtk_window_set_title (GTK_WINDOW (window), _("Shortcuts"));
+  gtk_widget_set_name (GTK_WIDGET (window), LAP_HELP_KEYS);
   gtk_window_set_modal (GTK_WINDOW (window), TRUE);
   for (guint i = 0; i < G_N_ELEMENTS (pages); i++) {
     AdwPreferencesPage *page = ADW_PREFERENCES_PAGE (adw_preferences_page_new ());

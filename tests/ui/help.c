@@ -112,7 +112,7 @@ test_session (void)
   static const char *const dialogs[] = {
     "win.properties", "files#properties", "win.export", "sheets", "win.publish", "publish", "win.order", "arrange#order",
     "win.mend", "arrange#mend", "win.adapt", "arrange#adapt", "win.choose", "arrange#choose", "app.new", "files#new",
-    "app.preferences", "files#settings", "win.shortcuts", "script",
+    "app.preferences", "files#settings", "win.shortcuts", "plan#keys",
   };
   LapWindow *window = windows_demo ();
   LapDocument *document = lap_window_document (window);

@@ -228,15 +228,6 @@ lap_verb_back (LapWeek *week, const LapCoach *coach, int date)
 /* Classes that come and go */
 
 LapEdits *
-lap_verb_add_class (LapWeek *week, LapClass *c)
-{
-  LapEdits *edits = named (_("Add %s"), lap_class_title (c));
-
-  lap_edits_insert (edits, week->classes, lap_list_n (week->classes), c);
-  return edits;
-}
-
-LapEdits *
 lap_verb_remove_class (LapWeek *week, LapClass *c)
 {
   LapEdits *edits = named (_("Remove %s"), lap_class_title (c));

@@ -38,7 +38,6 @@ LapEdits *lap_verb_set_aways     (LapWeek *week, const LapCoach *coach, const La
 /* The coach is back: what was said of @date goes; other dates stay. */
 LapEdits *lap_verb_back          (LapWeek *week, const LapCoach *coach, int date);
 
-LapEdits *lap_verb_add_class     (LapWeek *week, LapClass *c);
 LapEdits *lap_verb_remove_class  (LapWeek *week, LapClass *c);
 /* Another like it, without a place, so that it doesn't lie on the first. */
 LapEdits *lap_verb_copy_class    (LapWeek *week, LapClass *c);

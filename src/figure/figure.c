@@ -98,24 +98,12 @@ lap_figure_set_get (LapFigureSet *set, const char *id, GError **error)
   return figure;
 }
 
-void
-lap_figure_set_forget (LapFigureSet *set)
-{
-  g_hash_table_remove_all (set->figures);
-}
-
 /* ---- Asking ---- */
 
 const char *
 lap_figure_id (const LapFigure *figure)
 {
   return figure->id;
-}
-
-LapFigureView
-lap_figure_view (const LapFigure *figure)
-{
-  return figure->view;
 }
 
 LapFigureCycle

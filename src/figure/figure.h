@@ -52,9 +52,6 @@ void lap_figure_set_free (LapFigureSet *set);
  * LAP_ERROR_INVALID (its pointer relative to the figure) when it can't be read. */
 const LapFigure *lap_figure_set_get (LapFigureSet *set, const char *id, GError **error);
 
-/* To be called when the figure of any exercise changed: everything is read anew, older figures are gone. */
-void lap_figure_set_forget (LapFigureSet *set);
-
 /* A figure on its own; free with lap_figure_free(). */
 LapFigure *lap_figure_new (const char *id, JsonObject *object, LapFigureLookup lookup, gpointer data,
                            GError **error);
@@ -63,7 +60,6 @@ void lap_figure_free (LapFigure *figure);
 /* ---- Asking ---- */
 
 const char *lap_figure_id (const LapFigure *figure);
-LapFigureView lap_figure_view (const LapFigure *figure);
 LapFigureCycle lap_figure_cycle (const LapFigure *figure);
 guint lap_figure_n_keys (const LapFigure *figure);
 

@@ -207,9 +207,3 @@ lap_load_chart_show (LapLoadChart *self, const LapWeekLoad *load)
                                   *self->words != '\0' ? self->words : _("No class works a region that is known."), -1);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
-
-const char *
-lap_load_chart_words (LapLoadChart *self)
-{
-  return self->words;
-}

@@ -18,7 +18,5 @@ G_DECLARE_FINAL_TYPE (LapLoadChart, lap_load_chart, LAP, LOAD_CHART, GtkWidget)
 /* @load is copied from. */
 void        lap_load_chart_show  (LapLoadChart      *chart,
                                   const LapWeekLoad *load);
-/* What it shows in words. */
-const char *lap_load_chart_words (LapLoadChart      *chart);
 
 G_END_DECLS

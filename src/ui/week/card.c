@@ -346,15 +346,3 @@ lap_week_card_area (LapWeekCard *self, GdkRectangle *area)
     right = view;
   *area = (GdkRectangle) { left, p->y, right - left, self->scene->score->cell };
 }
-
-const char *
-lap_week_card_id (LapWeekCard *self)
-{
-  return self->id;
-}
-
-guint
-lap_week_card_box (LapWeekCard *self)
-{
-  return self->box;
-}

@@ -21,9 +21,6 @@ void        lap_week_card_bind  (LapWeekCard  *card,
 /* Where it is in the strip. */
 void        lap_week_card_area  (LapWeekCard  *card,
                                  GdkRectangle *area);
-/* The id of its class, or NULL. */
-const char *lap_week_card_id    (LapWeekCard  *card);
-guint       lap_week_card_box   (LapWeekCard  *card);
 
 /* A bar as a card has it, and the crests of an effort. */
 typedef struct {

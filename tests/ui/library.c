@@ -180,11 +180,13 @@ wait_listed (const char *path, const char *mime)
 
   for (gboolean listed = FALSE; !listed; g_main_context_iteration (NULL, TRUE)) {
     g_autoptr (GBookmarkFile) bookmarks = g_bookmark_file_new ();
+    g_autofree char *type = NULL;
 
     if (!g_bookmark_file_load_from_file (bookmarks, list, NULL) || !g_bookmark_file_has_item (bookmarks, uri))
       continue;
     g_assert_true (g_bookmark_file_has_application (bookmarks, uri, "Lapwing", NULL));
-    g_assert_cmpstr (g_bookmark_file_get_mime_type (bookmarks, uri, NULL), ==, mime);
+    type = g_bookmark_file_get_mime_type (bookmarks, uri, NULL);
+    g_assert_cmpstr (type, ==, mime);
     listed = TRUE;
   }
   g_source_remove (looks);

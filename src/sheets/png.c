@@ -16,9 +16,10 @@ static guint32
 check (const guchar *data, gsize n)
 {
   static guint32 table[256];
+  static gsize filled; /* several windows may publish at once */
   guint32 sum = 0xffffffff;
 
-  if (table[1] == 0)
+  if (g_once_init_enter (&filled)) {
     for (guint32 i = 0; i < 256; i++) {
       guint32 value = i;
 
@@ -26,6 +27,8 @@ check (const guchar *data, gsize n)
         value = value & 1 ? 0xedb88320 ^ (value >> 1) : value >> 1;
       table[i] = value;
     }
+    g_once_init_leave (&filled, 1);
+  }
   for (gsize i = 0; i < n; i++)
     sum = table[(sum ^ data[i]) & 0xff] ^ (sum >> 8);
   return ~sum;

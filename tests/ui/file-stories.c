@@ -301,7 +301,7 @@ test_unwritable (void)
   mine = windows_text (window);
   folder_remove (stick);
   hands_press ("<Control>s");
-  on_question ("It couldn't be saved");
+  on_question ("It couldn’t be saved");
   hands_press ("Return");
   stories_away (window, ADW_TYPE_MESSAGE_DIALOG);
   g_assert_true (lap_document_is_modified (lap_window_document (window)));

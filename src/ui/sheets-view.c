@@ -14,8 +14,10 @@
 #include "ui/field-row.h"
 #include "ui/files.h"
 #include "ui/number.h"
+#include "ui/sheet-job.h"
 #include "ui/sheet-page.h"
 #include "ui/sheet-print.h"
+#include "ui/worker.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -47,12 +49,13 @@ struct _LapSheetsView {
   AdwBin          parent_instance;
   LapDocument    *document; /* of the window, which outlives the view */
   GtkWidget      *side, *flap, *sheet, *paper, *landscape, *ink, *pieces, *things, *distance_row, *distance, *cards, *reads;
-  GtkWidget      *about, *save, *print, *thumbs_scroll, *thumbs, *preview, *page;
+  GtkWidget      *about, *save, *print, *thumbs_scroll, *thumbs, *preview, *progress, *page;
   GtkWidget      *thing_rows[32], *thing_switches[32], *rows[N_SWITCHES], *switches[N_SWITCHES];
   GtkWidget      *read_rows[LAP_N_READS], *read_labels[LAP_N_READS], *larger_row;
   LapSheetChoice  choice;
   LapSheetOptions larger; /* what larger_row offers */
-  LapPages       *pages;
+  LapPages       *pages;   /* until others are laid out */
+  LapWorker      *worker;  /* lays them out */
   gboolean        loading; /* rows are being set, not asked */
   gboolean        stale;   /* the pages don't show the document any more */
   guint           idle;
@@ -77,6 +80,12 @@ const LapPages *
 lap_sheets_view_pages (LapSheetsView *self)
 {
   return self->pages;
+}
+
+gboolean
+lap_sheets_view_is_busy (LapSheetsView *self)
+{
+  return self->idle != 0 || self->worker != NULL;
 }
 
 /* Showing */
@@ -154,19 +163,55 @@ show_thumbs (LapSheetsView *self)
   page_cb (self, gtk_list_box_get_selected_row (box));
 }
 
+static gpointer
+lay_out (gpointer job, GCancellable *cancellable, LapWorkerTell tell, gpointer data, GError **error)
+{
+  return lap_sheet_job_pages (job);
+}
+
+static void
+waits_cb (gpointer view)
+{
+  gtk_widget_set_visible (LAP_SHEETS_VIEW (view)->progress, TRUE);
+}
+
+static void
+give_up (LapSheetsView *self)
+{
+  g_clear_pointer (&self->worker, lap_worker_end);
+  if (self->progress != NULL)
+    gtk_widget_set_visible (self->progress, FALSE);
+}
+
+static void
+laid_out_cb (gpointer view, gpointer pages)
+{
+  LapSheetsView *self = view;
+  g_autoptr (LapPages) before = g_steal_pointer (&self->pages);
+
+  give_up (self);
+  self->pages = pages;
+  show_thumbs (self);
+  show_about (self);
+  show_reads (self);
+  show_larger (self);
+}
+
+static const LapWorkerKind worker_kind = {
+  lay_out, waits_cb, laid_out_cb, NULL, (GDestroyNotify) lap_sheet_job_free, (GDestroyNotify) lap_pages_free,
+};
+
+/* What is laid out for what was asked before is given up. */
 static void
 rebuild (LapSheetsView *self)
 {
   g_autofree char *date = NULL;
   LapSheetOptions options = lap_sheet_choice_options (&self->choice, &date);
-  g_autoptr (LapPages) before = g_steal_pointer (&self->pages);
+  LapSheetJob *job = lap_sheet_job_new (self->document, lap_sheets_view_sheet (self), &options);
 
+  give_up (self);
   self->stale = FALSE;
-  self->pages = lap_document_pages (self->document, lap_sheets_view_sheet (self), &options);
-  show_thumbs (self);
-  show_about (self);
-  show_reads (self);
-  show_larger (self);
+  self->worker = lap_worker_start (&worker_kind, job, GTK_PROGRESS_BAR (self->progress), self);
 }
 
 static gboolean
@@ -196,6 +241,17 @@ lap_sheets_view_map (GtkWidget *widget)
   GTK_WIDGET_CLASS (lap_sheets_view_parent_class)->map (widget);
   if (self->stale)
     refresh (self);
+}
+
+/* What nobody looks at is given up, and begun again when somebody does. */
+static void
+lap_sheets_view_unmap (GtkWidget *widget)
+{
+  LapSheetsView *self = LAP_SHEETS_VIEW (widget);
+
+  self->stale = self->stale || self->worker != NULL;
+  give_up (self);
+  GTK_WIDGET_CLASS (lap_sheets_view_parent_class)->unmap (widget);
 }
 
 /* Asking */
@@ -395,6 +451,7 @@ lap_sheets_view_dispose (GObject *object)
   LapSheetsView *self = LAP_SHEETS_VIEW (object);
 
   g_clear_handle_id (&self->idle, g_source_remove);
+  g_clear_pointer (&self->worker, lap_worker_end);
   if (self->page != NULL)
     lap_sheet_page_show (LAP_SHEET_PAGE (self->page), NULL, 0, LAP_INK_COLOUR);
   self->page = NULL;
@@ -421,13 +478,14 @@ lap_sheets_view_class_init (LapSheetsViewClass *klass)
     CHILD (side), CHILD (flap), CHILD (sheet), CHILD (paper), CHILD (landscape), CHILD (ink), CHILD (pieces),
     CHILD (things),
     CHILD (distance_row), CHILD (distance), CHILD (cards), CHILD (reads), CHILD (about), CHILD (save), CHILD (print),
-    CHILD (thumbs_scroll), CHILD (thumbs), CHILD (preview),
+    CHILD (thumbs_scroll), CHILD (thumbs), CHILD (preview), CHILD (progress),
 #undef CHILD
   };
 
   G_OBJECT_CLASS (klass)->dispose = lap_sheets_view_dispose;
   G_OBJECT_CLASS (klass)->finalize = lap_sheets_view_finalize;
   widget_class->map = lap_sheets_view_map;
+  widget_class->unmap = lap_sheets_view_unmap;
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/sheets-view.ui");
   for (guint i = 0; i < G_N_ELEMENTS (children); i++)
     gtk_widget_class_bind_template_child_full (widget_class, children[i].name, FALSE, children[i].offset);

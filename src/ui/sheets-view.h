@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The view "Sheets" of a window: a sheet of the document as it will be printed, following the plan, with its pages
- * small beside it, what is asked of it, and from where it reads. Prints it, and saves it as PDF.
+ * small beside it, what is asked of it, and from where it reads. Prints it, and saves it as PDF. Pages are laid out in a
+ * worker; those before stay until the others are there.
  *
  * Calling order: in a window's template, then lap_sheets_view_set_document() once.
  */
@@ -28,5 +29,7 @@ void                  lap_sheets_view_print        (LapSheetsView *view);
 const LapSheet       *lap_sheets_view_sheet        (LapSheetsView *view);
 const LapSheetChoice *lap_sheets_view_choice       (LapSheetsView *view);
 const LapPages       *lap_sheets_view_pages        (LapSheetsView *view);
+/* Whether what is asked isn't shown yet. */
+gboolean              lap_sheets_view_is_busy      (LapSheetsView *view);
 
 G_END_DECLS

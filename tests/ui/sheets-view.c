@@ -73,6 +73,30 @@ test_sheets (void)
   windows_close (window);
 }
 
+/* Pages stay until others are laid out, which nobody waits for; who goes elsewhere finds them when they come back. */
+static void
+test_elsewhere (void)
+{
+  LapWindow *window = windows_demo ();
+  LapSheetsView *view = open_view (window);
+  const LapPages *shown;
+  LapEdits *edits = lap_edits_new ("title");
+
+  windows_settle (window);
+  shown = lap_sheets_view_pages (view);
+  lap_edits_set_text (edits, lap_document_session (lap_window_document (window)), "title", "Salt and Stairs");
+  g_assert_true (lap_document_apply (lap_window_document (window), edits));
+  while (lap_sheets_view_is_busy (view) && lap_sheets_view_pages (view) == shown && g_main_context_iteration (NULL, FALSE))
+    g_assert_nonnull (lap_sheets_view_pages (view)->title);
+  lap_window_show_view (window, "plan");
+  windows_settle (window);
+  g_assert_false (lap_sheets_view_is_busy (view));
+  lap_window_show_view (window, "sheets");
+  windows_settle (window);
+  g_assert_cmpstr (lap_sheets_view_pages (view)->title, ==, "Salt and Stairs");
+  windows_close (window);
+}
+
 /* What changes in the plan changes on the sheet, when it is looked at. */
 static void
 test_follows (void)
@@ -321,6 +345,7 @@ main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/sheets-view/sheets", test_sheets);
+  g_test_add_func ("/ui/sheets-view/elsewhere", test_elsewhere);
   g_test_add_func ("/ui/sheets-view/follows", test_follows);
   g_test_add_func ("/ui/sheets-view/remembers", test_remembers);
   g_test_add_func ("/ui/sheets-view/by-room", test_by_room);

@@ -4,6 +4,7 @@
 #include "store/documents.h"
 #include "ui/help.h"
 #include "ui/quarks.h"
+#include "ui/sheets-view.h"
 
 #include <unistd.h>
 
@@ -39,12 +40,23 @@ windows_init (int *argc, char ***argv)
   g_assert_no_error (error);
 }
 
+static gboolean
+lays_out_pages (LapWindow *window)
+{
+  GtkWidget *view = g_strcmp0 (lap_window_view (window), "sheets") == 0
+                      ? windows_find (GTK_WIDGET (window), LAP_TYPE_SHEETS_VIEW, NULL) : NULL;
+
+  return view != NULL && gtk_widget_get_mapped (view) && lap_sheets_view_is_busy (LAP_SHEETS_VIEW (view));
+}
+
 void
 windows_settle (LapWindow *window)
 {
   gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
   while (g_main_context_iteration (NULL, FALSE))
     ;
+  while (lays_out_pages (window))
+    g_main_context_iteration (NULL, TRUE);
 }
 
 LapWindow *

@@ -21,7 +21,7 @@ LapWindow     *windows_demo    (void);
 LapWindow     *windows_show    (LapSession      *session);
 /* The file at @path in a window that has been drawn. */
 LapWindow     *windows_open    (const char      *path);
-/* Lets the window draw and idle sources run. */
+/* Lets the window draw, idle sources run, and pages that are looked at be laid out. */
 void           windows_settle  (LapWindow       *window);
 /* Closes it without a question and asserts that window, document and context are finalised. */
 void           windows_close   (LapWindow       *window);

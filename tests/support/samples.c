@@ -20,6 +20,7 @@ written_field (gconstpointer object, const LapField *field)
 
 /* Values of the kinds that a rule can't make one for, as they stand in a file. */
 static const struct { const char *property, *json; } samples[] = {
+  { "screened", "\"2027-01-05\"" },
   { "kit", "{\"mat\": 3, \"x\": 1, \"band\": 2}" },
   { "exercises", "[{\"id\": \"own-a\", \"name\": \"A\", \"for\": [\"work\"], \"pattern\": \"squat\", "
                  "\"move\": \"own\","

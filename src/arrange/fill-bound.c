@@ -2,8 +2,9 @@
  *
  * What no timetable can be better than, by Lagrangian relaxation (Held and Karp 1971, Mathematical Programming 1:6).
  * Each quarter of a room and of a coach, and each further class of a coach on a day, gets a price; each class for
- * itself takes the place that is cheapest with the prices, or stays out; what is sold more than once gets dearer. The sum, less the worth of all there is to sell, is a bound
- * whatever the prices are, so rounding them does no harm. Wishes of rhythm are left out; they only add points.
+ * itself takes the place that is cheapest with the prices, or stays out; what is sold more than once gets dearer. The
+ * sum, less the worth of all there is to sell, is a bound whatever the prices are, so rounding them does no harm. Wishes
+ * of rhythm are left out; they only add points.
  */
 #include "arrange/fill-table.h"
 

@@ -15,7 +15,8 @@ void lap_remedy_longer   (const LapCheckup *checkup, LapPartKind kind, int secon
 /* Adds "Add …" to @part: an exercise of its use for one of @regions (0 = any) with at least @impact. */
 void lap_remedy_ease_for (const LapCheckup *checkup, guint part, guint32 regions, LapImpact impact,
                           GPtrArray *remedies);
-/* Adds "Take …" for a block without an exercise, or with one that can't stay: what suits the session, for the regions that have had least first. */
+/* Adds "Take …" for a block without an exercise, or with one that can't stay: what suits the session, for the regions
+ * that have had least first. */
 void lap_remedy_choose   (const LapCheckup *checkup, guint turn, GPtrArray *remedies);
 
 G_END_DECLS

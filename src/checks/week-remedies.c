@@ -213,7 +213,8 @@ lap_remedy_other_day (const LapCheckup *cx, guint index, GPtrArray *remedies)
     if (number == event->number || !fits (cx, &idea))
       continue;
     lap_remedy_add (remedies, g_strdup_printf (_("Hold %1$s on %2$s"), lap_event_title (event),
-                                               lap_words_label (&lap_days, lap_week_plan_day (cx->plan, number))), edits_of (cx, &idea));
+                                               lap_words_label (&lap_days, lap_week_plan_day (cx->plan, number))),
+                    edits_of (cx, &idea));
   }
 }
 

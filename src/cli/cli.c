@@ -11,7 +11,8 @@
 #include <string.h>
 
 static const LapCommand *const commands[] = {
-  &lap_command_check, &lap_command_timeline, &lap_command_order, &lap_command_mend, &lap_command_adapt, &lap_command_compose, &lap_command_fill,
+  &lap_command_check, &lap_command_timeline, &lap_command_order, &lap_command_mend,
+  &lap_command_adapt, &lap_command_compose, &lap_command_fill,
   &lap_command_effort, &lap_command_script, &lap_command_print, &lap_command_publish,
   &lap_command_catalogue, &lap_command_formats, &lap_command_sheets, &lap_command_checks,
 };

@@ -20,9 +20,10 @@ typedef struct {
   int       (*run)      (int argc, char **argv); /* argv[0] is the command's name */
 } LapCommand;
 
-extern const LapCommand lap_command_compose, lap_command_adapt, lap_command_fill, lap_command_mend, lap_command_order, lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
-                        lap_command_print, lap_command_publish, lap_command_catalogue, lap_command_formats, lap_command_sheets,
-                        lap_command_checks;
+extern const LapCommand lap_command_compose, lap_command_adapt, lap_command_fill, lap_command_mend, lap_command_order,
+                        lap_command_check, lap_command_timeline, lap_command_effort, lap_command_script,
+                        lap_command_print, lap_command_publish, lap_command_catalogue, lap_command_formats,
+                        lap_command_sheets, lap_command_checks;
 
 /* Runs the command that @argv names, --help or --version included. FALSE where it names none: the words are files
  * for the window. */

@@ -36,8 +36,8 @@ typedef struct {
 /* Whether a warning has a mark here. */
 typedef gboolean (*LapMarkFilter) (const LapWarning *warning, gconstpointer data);
 
-/* Marks are @size px wide, @wide those that stand for several, and stand at the share @at of what a warning is about: 0.5 its middle, 1 its end. @filter may
- * be NULL: all. */
+/* Marks are @size px wide, @wide those that stand for several, and stand at the share @at of what a warning is about:
+ * 0.5 its middle, 1 its end. @filter may be NULL: all. */
 LapMarks *lap_marks_new  (const LapCheckup *checkup,
                           const LapAxis    *axis,
                           int               size,

@@ -349,7 +349,8 @@ lay_head (const Sheet *s, LapPage *page)
                                             s->room != NULL ? lap_room_title (s->room) : s->week->title);
   g_autoptr (LapWrap) words = lap_wrap_new (s->measure, LAP_WEIGHT_PLAIN, when);
   LapType line = { 3.6 * u, 1.2, LAP_ROLE_INK2, LAP_READ_OTHER };
-  LapType large = lap_wrap_largest (title, (LapType) { (s->room != NULL ? 12 : 8) * u, 1.02, LAP_ROLE_INK, LAP_READ_TITLE }, inner, 26 * u, 0.01);
+  LapType most = { (s->room != NULL ? 12 : 8) * u, 1.02, LAP_ROLE_INK, LAP_READ_TITLE };
+  LapType large = lap_wrap_largest (title, most, inner, 26 * u, 0.01);
   LapFit titled = lap_wrap_fit (title, &large, inner), told = lap_wrap_fit (words, &line, inner);
   gboolean beside = titled.width + told.width + 8 * u <= inner;
   double words_y = beside ? y + large.cap - line.cap : y + titled.height + 2.5 * u;

@@ -105,10 +105,13 @@ void
 lap_errand_run (LapWindow *window, const LapErrandKind *kind, gpointer problem, const char *title)
 {
   const LapWorkerKind work = { kind->work, waits_cb, found_cb, failed_cb, kind->free_problem, kind->free_answer };
-  Errand *errand = g_new (Errand, 1);
+  Errand *errand = g_new0 (Errand, 1);
   GtkWidget *bar;
 
-  *errand = (Errand) { *kind, g_object_ref (window), G_APPLICATION (gtk_window_get_application (GTK_WINDOW (window))), NULL, NULL, g_get_monotonic_time () };
+  errand->kind = *kind;
+  errand->window = g_object_ref (window);
+  errand->application = G_APPLICATION (gtk_window_get_application (GTK_WINDOW (window)));
+  errand->began = g_get_monotonic_time ();
   g_application_hold (errand->application);
   bar = make_dialog (errand, title);
   errand->worker = lap_worker_start (&work, problem, GTK_PROGRESS_BAR (bar), errand);

@@ -2,8 +2,8 @@
  *
  * Values of the model as people type and read them in one line: texts, lists of words with commas between, times,
  * dates, hours ("06:00–12:00, 16:00–20:00"), closed dates ("2027-02-09, 2027-02-16–2027-02-20"), repetitions ("8–12"),
- * work and rest of rounds ("30/30, 40/20"). Times are spelt as the locale does, dates as in files; what is read is generous: a time may be "18:30" or "6.30 pm" anywhere, a
- * date as the locale has it.
+ * work and rest of rounds ("30/30, 40/20"). Times are spelt as the locale does, dates as in files; what is read is
+ * generous: a time may be "18:30" or "6.30 pm" anywhere, a date as the locale has it.
  */
 #pragma once
 

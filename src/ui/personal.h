@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A user's own exercises from all sessions: a session without parts in the user's data folder, written
- * whole whenever one is kept, by one program at a time, and read again when another program has. Commands and other people's machines never need it: a session that uses one of these
- * holds it itself, see lap_verb_take_own().
+ * A user's own exercises from all sessions: a session without parts in the user's data folder, written whole whenever
+ * one is kept, by one program at a time, and read again when another program has. Commands and other people's machines
+ * never need it: a session that uses one of these holds it itself, see lap_verb_take_own().
  *
  * "changed" says that others are in it.
  */

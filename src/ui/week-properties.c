@@ -121,8 +121,11 @@ expanded_cb (GtkWidget *row, GParamSpec *pspec, LapWeekProperties *self)
   g_ptr_array_add (one, object);
   fields = lap_fields_new (self->document, G_OBJECT_TYPE (object));
   g_ptr_array_add (self->opened, fields);
-  for (guint i = 0; i < kinds[kind].n; i++)
-    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), lap_fields_row (fields, &kinds[kind].rows[kind == COACHES ? in_order (FREE_MONDAY, i) : i]));
+  for (guint i = 0; i < kinds[kind].n; i++) {
+    guint at = kind == COACHES ? in_order (FREE_MONDAY, i) : i;
+
+    adw_expander_row_add_row (ADW_EXPANDER_ROW (row), lap_fields_row (fields, &kinds[kind].rows[at]));
+  }
   lap_fields_show (fields, one);
 }
 

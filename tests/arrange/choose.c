@@ -108,7 +108,8 @@ test_neighbours (void)
   for (guint32 seed = 0; seed < 10; seed++) {
     g_autoptr (LapTimeline) t = test_timeline (
       "'kit': ['mat'],"
-      "'parts': [{'kind': 'main', 'blocks': [{'exercise': 'squat', 'work': 40, 'rest': 20}, " NULLS ", {'exercise': 'push-up', 'work': 40, 'rest': 20}]}]");
+      "'parts': [{'kind': 'main', 'blocks': [{'exercise': 'squat', 'work': 40, 'rest': 20}, " NULLS
+      ", {'exercise': 'push-up', 'work': 40, 'rest': 20}]}]");
     g_autoptr (LapCheckup) checkup = NULL;
 
     choose (t, seed, 0);

@@ -105,8 +105,8 @@ test_date (void)
     "{'class': 'b', 'date': '2027-01-19', 'start': '08:15', 'room': 'y', 'coach': 't'}, "
     "{'class': 'e', 'date': '2027-01-21', 'to': '2027-01-28'}], "
     "'away': [{'coach': 'm', 'from': '2027-01-20', 'until': '2027-01-20'}]}";
-  static const char *const said[] = { "2027-01-18", "Alpha Cancelled", "08:15 Beta Yard, not Loft\xc2\xa0· Teo for Mira", "not at 07:00", "Mira is away",
-                                      "Moved to 2027-01-28", "Closed" };
+  static const char *const said[] = { "2027-01-18", "Alpha Cancelled", "08:15 Beta Yard, not Loft\xc2\xa0· Teo for Mira",
+                                      "not at 07:00", "Mira is away", "Moved to 2027-01-28", "Closed" };
   g_autoptr (LapPages) pages = build (text, "2027-01-20", LAP_PAPER_A2, TRUE), always = NULL;
   g_autofree char *shown = face_text (pages), *as_always = NULL;
 

@@ -184,7 +184,8 @@ test_class (void)
 static void
 test_views (void)
 {
-  static const char *const of_session[] = { "plan", "rehearse", "sheets", "script", NULL }, *const of_week[] = { "week", "sheets", NULL };
+  static const char *const of_session[] = { "plan", "rehearse", "sheets", "script", NULL };
+  static const char *const of_week[] = { "week", "sheets", NULL };
   g_autofree char *path = g_build_filename (g_getenv ("LAP_SOURCE"), "data", "demo", "kelpline-week.lapweek", NULL);
 
   for (guint i = 0; i < 2; i++) {

@@ -80,12 +80,14 @@ mark (LapScoreContext *self)
   g_hash_table_iter_init (&iter, self->chosen);
   while (g_hash_table_iter_next (&iter, &block, &round)) {
     guint part, index, box;
+    int rounds;
 
     if (!find_place (self, block, &part, &index)) {
       g_hash_table_iter_remove (&iter);
       continue;
     }
-    round = GINT_TO_POINTER (CLAMP (GPOINTER_TO_INT (round), 1, lap_session_nth (lap_document_session (self->document), part)->rounds));
+    rounds = lap_session_nth (lap_document_session (self->document), part)->rounds;
+    round = GINT_TO_POINTER (CLAMP (GPOINTER_TO_INT (round), 1, rounds));
     g_hash_table_iter_replace (&iter, round);
     box = lap_score_find (self->score, part, index, GPOINTER_TO_INT (round));
     if (box != LAP_NO_BOX)

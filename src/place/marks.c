@@ -12,6 +12,7 @@ typedef struct {
   LapMarks   *marks;
   GHashTable *cells; /* number -> index of a place, plus one */
   int         size;
+  int         later;  /* from a cell to the next in time: 1, or -1 from the right */
   double      offset; /* from the view to the content, whose px the cells count */
 } Placer;
 
@@ -26,8 +27,8 @@ near_mark (const Placer *p, int x)
 {
   int cell = cell_of (p, x);
 
-  for (int i = cell - 1; i <= cell + 1; i++) {
-    guint found = GPOINTER_TO_UINT (g_hash_table_lookup (p->cells, GINT_TO_POINTER (i)));
+  for (int i = -1; i <= 1; i++) {
+    guint found = GPOINTER_TO_UINT (g_hash_table_lookup (p->cells, GINT_TO_POINTER (cell + i * p->later)));
 
     if (found > 0 && ABS (g_array_index (p->marks->places, LapMarkPlace, found - 1).x - x) < p->size)
       return found - 1;
@@ -51,7 +52,7 @@ add (Placer *p, int x, guint warning)
 }
 
 /* The middle of a mark at @x, moved inside the session where that has the room. Rounded alike on either side of 0, so
- * that nothing depends on where the view begins. */
+ * that nothing depends on where the view begins, and from the right as in a mirror. */
 static int
 middle_of (const LapAxis *axis, int size, double x)
 {
@@ -59,7 +60,7 @@ middle_of (const LapAxis *axis, int size, double x)
 
   if (ABS (b - a) >= size)
     x = CLAMP (x, MIN (a, b) + half, MAX (a, b) - half);
-  return floor (x + 0.5);
+  return axis->mirrored ? axis->view - floor (axis->view - x + 0.5) : floor (x + 0.5);
 }
 
 static LapMarkPlace *
@@ -87,7 +88,7 @@ join (LapMarks *self, guint mark, guint other)
       g_array_index (self->members, LapMarkMember, i).mark = mark;
 }
 
-/* Joins what overlaps in the order of x; whether anything did. */
+/* Joins what overlaps, beginning where time does, so that it is the same from either side; whether anything did. */
 static gboolean
 join_near (LapMarks *self, const LapAxis *axis, int wide)
 {
@@ -106,9 +107,9 @@ join_near (LapMarks *self, const LapAxis *axis, int wide)
   }
   g_array_sort_with_data (order, by_x, self);
   for (guint i = 0; i < order->len; i++) {
-    guint at = g_array_index (order, guint, i);
+    guint at = g_array_index (order, guint, axis->mirrored ? order->len - 1 - i : i);
 
-    if (i > 0 && 2 * (nth (self, at)->x - nth (self, last)->x) < nth (self, at)->width + nth (self, last)->width) {
+    if (i > 0 && 2 * ABS (nth (self, at)->x - nth (self, last)->x) < nth (self, at)->width + nth (self, last)->width) {
       join (self, MIN (at, last), MAX (at, last));
       at = MIN (at, last);
       joined = TRUE;
@@ -142,7 +143,7 @@ lap_marks_new (const LapCheckup *checkup, const LapAxis *axis, int size, int wid
   LapMarks *self = g_new (LapMarks, 1);
   g_autoptr (GHashTable) cells = g_hash_table_new (NULL, NULL);
   /* Time that comes from the right counts px from there, downward. */
-  Placer p = { self, cells, size, axis->mirrored ? -axis->view - axis->offset : axis->offset };
+  Placer p = { self, cells, size, axis->mirrored ? -1 : 1, axis->mirrored ? -axis->view - axis->offset : axis->offset };
   guint n = MIN (lap_checkup_n (checkup), LAP_MARKS_MOST);
 
   self->places = g_array_new (FALSE, FALSE, sizeof (LapMarkPlace));

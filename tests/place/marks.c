@@ -116,6 +116,26 @@ test_near_ones_join (void)
     }
 }
 
+/* From the right the same marks stand for the same warnings, where a mirror shows them. */
+static void
+test_mirrored (void)
+{
+  g_autoptr (LapCheckup) checkup = checkup_new (60);
+
+  for (double zoom = 0.05; zoom < 3; zoom *= 1.6) {
+    g_autoptr (LapAxis) left = axis_for (checkup, zoom, 0, 100, FALSE), right = axis_for (checkup, zoom, 0, 100, TRUE);
+    g_autoptr (LapMarks) marks = lap_marks_new (checkup, left, 20, 34, 0.5, is_muscle, NULL);
+    g_autoptr (LapMarks) others = lap_marks_new (checkup, right, 20, 34, 0.5, is_muscle, NULL);
+
+    g_assert_cmpuint (marks->places->len, ==, others->places->len);
+    for (guint i = 0; i < marks->places->len; i++) {
+      g_assert_cmpuint (place (marks, i)->first, ==, place (others, i)->first);
+      g_assert_cmpuint (place (marks, i)->n, ==, place (others, i)->n);
+      g_assert_cmpint (100 - place (others, i)->x, ==, place (marks, i)->x);
+    }
+  }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -123,5 +143,6 @@ main (int argc, char **argv)
   g_test_add_func ("/place/marks/places", test_places);
   g_test_add_func ("/place/marks/ends", test_ends);
   g_test_add_func ("/place/marks/near-ones-join", test_near_ones_join);
+  g_test_add_func ("/place/marks/mirrored", test_mirrored);
   return g_test_run ();
 }

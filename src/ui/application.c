@@ -276,6 +276,9 @@ help_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 static void
 about_action (GSimpleAction *action, GVariant *parameter, gpointer data)
 {
+  /* The icon of a program that isn't installed. Not before, since the whole folder is searched. */
+  gtk_icon_theme_add_resource_path (gtk_icon_theme_get_for_display (gdk_display_get_default ()),
+                                    "/org/lapwing/Lapwing/about");
   adw_show_about_window (gtk_application_get_active_window (data),
                          "application-name", _("Lapwing"),
                          "application-icon", "org.lapwing.Lapwing",

@@ -12,6 +12,8 @@
 #define WHEEL_DOWN 5
 /* More than Tab needs to go through all of a window. */
 #define MOST_PRESSES 400
+/* s: more than anything takes that ends, on any machine. */
+#define PATIENCE     120
 
 /* X11/extensions/XTest.h */
 static int (*fake_key)    (Display *display, unsigned int code, Bool down, unsigned long delay);
@@ -72,12 +74,21 @@ has_keyboard (gpointer data)
   return gtk_window_is_active (data);
 }
 
-void
-hands_until (gboolean (*is_so) (gpointer data), gpointer data)
+static void
+give_up (gpointer waiting)
 {
+  g_error ("%s: waited for %d s in vain", (const char *) waiting, PATIENCE);
+}
+
+void
+hands_wait (gboolean (*is_so) (gpointer data), gpointer data, const char *what)
+{
+  guint limit = g_timeout_add_once (PATIENCE * 1000, give_up, (gpointer) what);
+
   load_once ();
   while (!is_so (data))
     g_main_context_iteration (NULL, TRUE);
+  g_source_remove (limit);
   settle ();
 }
 

@@ -53,8 +53,11 @@ void hands_type         (const char *text);
 void hands_press_until  (const char *keys,
                          gboolean  (*is_so) (gpointer data),
                          gpointer    data);
-/* Waits for what takes longer than a frame, such as a popover or a file. Runs the main loop until @is_so says TRUE. */
-void hands_until        (gboolean  (*is_so) (gpointer data),
-                         gpointer    data);
+/* Waits for what takes longer than a frame, such as a popover or a file. Runs the main loop until @is_so says TRUE; where
+ * it never does the test ends and says where. */
+#define hands_until(is_so, data) hands_wait (is_so, data, G_STRLOC ": " #is_so)
+void hands_wait         (gboolean  (*is_so) (gpointer data),
+                         gpointer    data,
+                         const char *what);
 
 G_END_DECLS

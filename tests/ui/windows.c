@@ -2,6 +2,7 @@
 #include "ui/windows.h"
 
 #include "store/documents.h"
+#include "ui/arrange.h"
 #include "ui/help.h"
 #include "ui/quarks.h"
 #include "ui/sheets-view.h"
@@ -257,8 +258,8 @@ windows_end_errand (void (*cancel) (GtkWindow *dialog))
     g_main_context_iteration (NULL, TRUE);
 }
 
-GtkWindow *
-windows_dialog (LapWindow *window)
+static GtkWindow *
+newest_beside (LapWindow *window)
 {
   g_autoptr (GListModel) all = g_object_ref (gtk_window_get_toplevels ());
 
@@ -269,4 +270,17 @@ windows_dialog (LapWindow *window)
       return g_steal_pointer (&other);
   }
   g_assert_not_reached ();
+}
+
+GtkWindow *
+windows_dialog (LapWindow *window)
+{
+  GtkWindow *dialog = newest_beside (window);
+
+  if (LAP_IS_ARRANGE (dialog)) {
+    while (lap_arrange_proposal (LAP_ARRANGE (dialog)) == NULL)
+      g_main_context_iteration (NULL, TRUE);
+    gtk_test_widget_wait_for_draw (GTK_WIDGET (dialog));
+  }
+  return dialog;
 }

@@ -48,7 +48,8 @@ GtkWidget     *windows_find    (GtkWidget       *widget,
 /* The AdwPreferencesRow called @title in @widget, or NULL. */
 GtkWidget     *windows_find_row (GtkWidget      *widget,
                                  const char     *title);
-/* The newest window that is open beside @window; there has to be one. Transfer full. */
+/* The newest window that is open beside @window; there has to be one. What a worker looks for to show there has been
+ * found. Transfer full. */
 GtkWindow     *windows_dialog  (LapWindow       *window);
 /* The dialog of what a window does in a worker, shown or not yet. It is finalised when that is over. Transfer none. */
 GtkWindow     *windows_errand  (void);

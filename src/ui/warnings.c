@@ -9,6 +9,7 @@
  */
 #include "ui/warnings.h"
 
+#include "ui/flow.h"
 #include "ui/warning-row.h"
 #include "ui/warnings-text.h"
 
@@ -367,6 +368,7 @@ lap_warnings_class_init (LapWarningsClass *klass)
                                   G_TYPE_UINT);
   signals[PREVIEW] = g_signal_new ("preview", LAP_TYPE_WARNINGS, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
                                    G_TYPE_POINTER);
+  g_type_ensure (LAP_TYPE_FLOW);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/warnings.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWarnings, counts);
   gtk_widget_class_bind_template_child (widget_class, LapWarnings, list);

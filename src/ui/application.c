@@ -380,11 +380,13 @@ lap_application_has_display (void)
 LapApplication *
 lap_application_new (void)
 {
+  LapApplication *self;
+
   /* They register themselves, but the linker drops what nobody calls. */
   lap_ui_get_resource ();
-  return g_object_new (LAP_TYPE_APPLICATION,
-                       "application-id", "org.lapwing.Lapwing",
-                       "resource-base-path", "/org/lapwing/Lapwing",
-                       "flags", G_APPLICATION_HANDLES_OPEN,
+  self = g_object_new (LAP_TYPE_APPLICATION, "application-id", "org.lapwing.Lapwing", "flags", G_APPLICATION_HANDLES_OPEN,
                        NULL);
+  /* With a folder of its own, in which there may be icons, all of the theme's are looked through a second time. */
+  g_application_set_resource_base_path (G_APPLICATION (self), NULL);
+  return self;
 }

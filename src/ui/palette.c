@@ -68,11 +68,14 @@ define_colours (GtkCssProvider *provider)
 void
 lap_palette_install (GdkDisplay *display)
 {
-  g_autoptr (GtkCssProvider) provider = gtk_css_provider_new ();
+  g_autoptr (GtkCssProvider) provider = gtk_css_provider_new (), style = gtk_css_provider_new ();
   AdwStyleManager *manager = adw_style_manager_get_default ();
 
   define_colours (provider);
   gtk_style_context_add_provider_for_display (display, GTK_STYLE_PROVIDER (provider),
+                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
+  gtk_css_provider_load_from_resource (style, "/org/lapwing/Lapwing/style.css");
+  gtk_style_context_add_provider_for_display (display, GTK_STYLE_PROVIDER (style),
                                               GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
   g_signal_connect_object (manager, "notify::dark", G_CALLBACK (define_colours), provider, G_CONNECT_SWAPPED);
   g_signal_connect_object (manager, "notify::high-contrast", G_CALLBACK (define_colours), provider, G_CONNECT_SWAPPED);

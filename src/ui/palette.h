@@ -23,7 +23,7 @@ typedef enum {
 /* Its colour in the style that is on now. */
 GdkRGBA lap_colour          (LapColour   colour);
 
-/* Gives @display the named colours, and again whenever the style changes. Once a program. */
+/* Gives @display the style, and the named colours again whenever dark or light is chosen. Once a program. */
 void    lap_palette_install (GdkDisplay *display);
 
 G_END_DECLS

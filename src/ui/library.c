@@ -63,6 +63,8 @@ show_state (LapLibrary *self)
   gtk_label_set_text (GTK_LABEL (self->status), lap_index_is_whole (self->index) ? all : part);
   gtk_widget_set_visible (self->status, n > 0);
   adw_status_page_set_title (ADW_STATUS_PAGE (self->nothing), nothing);
+  if (g_str_equal (page, "nothing")) /* not before: a large icon is drawn when the window is, though nobody sees it */
+    adw_status_page_set_icon_name (ADW_STATUS_PAGE (self->nothing), "edit-find-symbolic");
 }
 
 static void

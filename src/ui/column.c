@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/column.h"
 
+#include "ui/letters.h"
+
 #define NARROW 340 /* px: what a pane can do with when letters are large and the screen is small */
 
 struct _LapColumn {
@@ -62,14 +64,4 @@ lap_column_new (double lines)
 
   self->lines = lines;
   return GTK_LAYOUT_MANAGER (self);
-}
-
-int
-lap_text_line (GtkWidget *widget)
-{
-  PangoFontMetrics *metrics = pango_context_get_metrics (gtk_widget_get_pango_context (widget), NULL, NULL);
-  int line = PANGO_PIXELS_CEIL (pango_font_metrics_get_height (metrics));
-
-  pango_font_metrics_unref (metrics);
-  return line;
 }

@@ -16,7 +16,4 @@ G_DECLARE_FINAL_TYPE (LapColumn, lap_column, LAP, COLUMN, GtkLayoutManager)
  * where that doesn't fit. */
 GtkLayoutManager *lap_column_new  (double     lines);
 
-/* px that a line of text takes in @widget. */
-int               lap_text_line   (GtkWidget *widget);
-
 G_END_DECLS

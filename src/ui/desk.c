@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/desk.h"
 
-#include "ui/column.h"
+#include "ui/letters.h"
 
 /* Lines of text that the plan is wide at least before a pane beside it is folded. */
 #define ROOM 30

@@ -28,7 +28,6 @@ lap_mark_paint (cairo_t *cr, LapSeverity severity, PangoLayout *number, double x
   GdkRGBA fill = lap_colour (colours[severity][0]), rim = lap_colour (colours[severity][1]);
   GdkRGBA ink = lap_colour (colours[severity][2]);
   double r = size / 2 - 1;
-  int width, height;
 
   cairo_save (cr);
   cairo_translate (cr, x + size / 2, y + size / 2);
@@ -48,8 +47,7 @@ lap_mark_paint (cairo_t *cr, LapSeverity severity, PangoLayout *number, double x
   gdk_cairo_set_source_rgba (cr, &rim);
   cairo_stroke (cr);
   cairo_restore (cr);
-  pango_layout_get_pixel_size (number, &width, &height);
-  lap_paint_layout (cr, number, &ink, x + (size - width) / 2, y + (size - height) / 2);
+  lap_paint_small (cr, number, &ink, x + size / 2, y + size / 2);
 }
 
 static void
@@ -76,7 +74,7 @@ lap_mark_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, i
   if (self->number != NULL)
     pango_layout_get_pixel_size (self->number, &width, &height);
   /* A lozenge holds a box half as wide and high as itself; figures fill less than a line. */
-  *least = *natural = MAX (24, MAX (width * 2, height * 3 / 2) + 2);
+  *least = *natural = MAX (24, LAP_SMALL * MAX (width * 2, height * 1.5) + 2);
 }
 
 static void

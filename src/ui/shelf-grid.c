@@ -7,7 +7,7 @@
 #include "ui/shelf-grid.h"
 
 #include "place/tiling.h"
-#include "ui/column.h"
+#include "ui/letters.h"
 #include "ui/exercise-drop.h"
 #include "ui/shortcuts.h"
 #include "ui/tile.h"

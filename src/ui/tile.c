@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/tile.h"
 
-#include "ui/column.h"
+#include "ui/letters.h"
 #include "ui/figures.h"
 #include "ui/palette.h"
 #include "ui/picture.h"

@@ -2,7 +2,7 @@
 #include "ui/week-load.h"
 
 #include "base/customs.h"
-#include "ui/column.h"
+#include "ui/letters.h"
 #include "ui/palette.h"
 #include "ui/score/paint.h"
 #include "ui/week/card.h"

@@ -63,7 +63,7 @@ assert_main (LapWindow *window, const char *expected)
 static double
 y_of (LapWindow *window, gboolean upper)
 {
-  return upper ? 6 : 2 * lap_lane_line (LAP_LANE (lane_of (window)));
+  return upper ? 6 : 2 * lap_text_line (GTK_WIDGET (lane_of (window)));
 }
 
 /* Presses @px into the part's time from @second, and carries it by @by seconds; ends by the signal @last. */

@@ -74,7 +74,7 @@ test_muscles_open (void)
   LapWindow *window = windows_demo ();
   LapMusclesLane *lane = LAP_MUSCLES_LANE (lane_of (window, &lap_lane_muscles));
   GtkWidget *title = gtk_widget_get_first_child (gtk_widget_get_prev_sibling (GTK_WIDGET (lane)));
-  int line = lap_lane_line (LAP_LANE (lane)), folded;
+  int line = lap_text_line (GTK_WIDGET (lane)), folded;
 
   folded = gtk_widget_get_height (GTK_WIDGET (lane));
   g_assert_false (lap_muscles_lane_is_open (lane));
@@ -157,7 +157,7 @@ test_mark_selects_warning (void)
         continue;
       gtk_widget_grab_focus (GTK_WIDGET (ruler)); /* it scrolls into view */
       windows_settle (window);
-      windows_click (GTK_WIDGET (ruler), mark->x, lap_lane_line (ruler) + 10);
+      windows_click (GTK_WIDGET (ruler), mark->x, lap_text_line (GTK_WIDGET (ruler)) + 10);
       windows_settle (window);
       if (mark->n > 1)
         gtk_widget_activate (GTK_WIDGET (listed (ruler, row++)));
@@ -286,7 +286,7 @@ test_bracket_folds (void)
   LapLane *parts = lane_of (window, &lap_lane_parts);
   double x = lap_axis_x (context->axis, 70);
 
-  windows_click (GTK_WIDGET (parts), x, 2 * lap_lane_line (parts));
+  windows_click (GTK_WIDGET (parts), x, 2 * lap_text_line (GTK_WIDGET (parts)));
   windows_settle (window);
   g_assert_true (is_folded (context, 0, 0));
   g_assert_false (is_folded (context, 1, 1));
@@ -552,7 +552,7 @@ check_words (LapWindow *window)
     texts = texts_of (widget);
     said += texts.n;
     /* Two figures of its number at the most. */
-    g_assert_true (texts.n > 0 || seen < 2 * lap_lane_line (LAP_LANE (windows_blocks (window))));
+    g_assert_true (texts.n > 0 || seen < 2 * lap_text_line (GTK_WIDGET (windows_blocks (window))));
     if (texts.n > 0) {
       g_assert_cmpfloat (placed.x + texts.from, >=, -1);
       g_assert_cmpfloat (placed.x + texts.to, <=, context->axis->view + 1);

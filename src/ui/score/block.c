@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
- * From the top: number, figure, body and tail, the name in two lines. All but the strokes grows with the text.
+ * From the top: number, figure, body and tail, the name in up to three lines. All but the strokes grows with the text.
  */
 #include "ui/score/block.h"
 
@@ -27,8 +27,6 @@ struct _LapBlockWidget {
   LapName         *words; /* of its name */
   guint32          fit;   /* how they are set, or CUT */
   PangoLayout     *name, *number, *seconds;
-  int              line;  /* of the lane's text, in the type of @serial */
-  guint            serial;
 };
 
 G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
@@ -46,7 +44,7 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 int
 lap_block_widget_height (int line)
 {
-  return 2 * TOP + 2 * GAP + (4 + FIGURE) * line + line / 2; /* three lines of a name, which are smaller */
+  return 2 * TOP + 2 * GAP + (5 + FIGURE) * line; /* a number, a body and three lines of a name */
 }
 
 void
@@ -61,30 +59,6 @@ static int
 figure_height (int line, int top, int width)
 {
   return top - TOP - GAP - (width < BESIDE ? line : 0);
-}
-
-/* Of its own text, which is smaller than the lane's. */
-static int
-line_height (LapBlockWidget *self)
-{
-  int height;
-
-  pango_layout_get_pixel_size (self->number, NULL, &height);
-  return height;
-}
-
-/* Of the lane's text: by that lane and blocks agree where the ground is. Asked for in each frame, found when the type
- * changes. */
-static int
-lane_line (LapBlockWidget *self)
-{
-  GtkWidget *lane = gtk_widget_get_parent (GTK_WIDGET (self));
-  guint serial = pango_context_get_serial (gtk_widget_get_pango_context (lane));
-
-  if (serial != self->serial)
-    self->line = lap_lane_line (LAP_LANE (lane));
-  self->serial = serial;
-  return self->line;
 }
 
 static const LapBox *
@@ -278,7 +252,7 @@ draw_words (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int top, int
 
   if (box->kind == LAP_BOX_EXERCISE || box->kind == LAP_BOX_OWN_PACE)
     draw_seconds (self, snapshot, width, top, height);
-  draw_number (self, snapshot, draw_name (self, snapshot, top + height + GAP, line_height (self)));
+  draw_number (self, snapshot, draw_name (self, snapshot, top + height + GAP, height));
 }
 
 static void
@@ -289,7 +263,7 @@ lap_block_widget_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   if (self->box == LAP_NO_BOX || self->name == NULL)
     return;
-  line = lane_line (self);
+  line = lap_text_line (widget);
   lap_block_widget_ground (line, gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   draw_figure (self, snapshot, width, line, top);
   draw_hollow_figure (self, snapshot, width, line, top);

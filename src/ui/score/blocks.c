@@ -214,7 +214,7 @@ focus_box (LapBlocksLane *self, guint box)
 
   /* It must exist to take the focus; the allocation that follows keeps what has it. */
   bind (self, box);
-  place (self, box, height > 0 ? height : lap_block_widget_height (lap_lane_line (LAP_LANE (self))));
+  place (self, box, height > 0 ? height : lap_block_widget_height (lap_text_line (GTK_WIDGET (self))));
   gtk_widget_grab_focus (lap_blocks_lane_find (self, box));
 }
 
@@ -269,7 +269,7 @@ draw_streaks (LapBlocksLane *self, GtkSnapshot *snapshot)
   GdkRGBA outline = lap_colour (LAP_COLOUR_WORK);
   int top, height;
 
-  lap_block_widget_ground (lap_lane_line (LAP_LANE (self)), gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (self)), gtk_widget_get_height (GTK_WIDGET (self)), &top, &height);
   for (guint i = 0; i < streaks->len; i++) {
     const LapStreak *streak = &g_array_index (streaks, LapStreak, i);
     gboolean pale = streak->kind == LAP_STREAK_WORK && streak->later;
@@ -289,7 +289,7 @@ lap_blocks_lane_draw (LapLane *lane, GtkSnapshot *snapshot, int width, int heigh
   int top, ground;
 
   draw_streaks (LAP_BLOCKS_LANE (lane), snapshot);
-  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (lane)), height, &top, &ground);
   if (lap_lane_context (lane)->score->n == 0)
     lap_ground_draw_none (snapshot, width, top, ground);
   lap_captions_draw (lane, snapshot, top + ground + 3);
@@ -312,8 +312,8 @@ lap_blocks_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 {
   int top, ground;
 
-  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
-  return top + ground - lap_marks_size (lap_lane_line (lane)) / 2;
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (lane)), height, &top, &ground);
+  return top + ground - lap_marks_size (lap_text_line (GTK_WIDGET (lane))) / 2;
 }
 
 static guint

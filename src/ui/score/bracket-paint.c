@@ -73,7 +73,7 @@ draw_bracket (LapLane *lane, GtkSnapshot *snapshot, const LapBracket *bracket, d
   const LapAxis *axis = lap_lane_context (lane)->axis;
   double left = round (MIN (from, to)) + GAP, right = round (MAX (from, to)) - GAP;
   double seen_left = MAX (left, 0), seen_right = MIN (right, axis->view), room = seen_right - seen_left - 2 * (PAD + BEFORE), x;
-  int middle = y + lap_lane_line (lane) / 2 + 1, width = 0, all = axis->n > 1 ? SIGN : 0;
+  int middle = y + lap_text_line (GTK_WIDGET (lane)) / 2 + 1, width = 0, all = axis->n > 1 ? SIGN : 0;
   GdkRGBA ink = lap_colour (colour);
   g_autoptr (PangoLayout) layout = NULL;
 
@@ -126,7 +126,7 @@ hatch (GtkSnapshot *snapshot, double x, int y, double width, int height)
 static void
 draw_rest (LapLane *lane, GtkSnapshot *snapshot, const LapBracket *bracket, double a, double b)
 {
-  int line = lap_lane_line (lane), y = lap_bracket_is_upper (bracket) ? 4 : lap_brackets_row (line) + 4, width;
+  int line = lap_text_line (GTK_WIDGET (lane)), y = lap_bracket_is_upper (bracket) ? 4 : lap_brackets_row (line) + 4, width;
   double left = MAX (round (MIN (a, b)), 0), right = MIN (round (MAX (a, b)), lap_lane_context (lane)->axis->view);
   int middle = y + line / 2, height = FOOT + 3;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK2);
@@ -164,7 +164,8 @@ draw_round (LapLane *lane, GtkSnapshot *snapshot, const LapBracket *bracket, dou
   const char *format = ABS (to - from) > 120 ? _("Round %d") : "%d";
   g_autofree char *text = g_strdup_printf (format, bracket->round);
 
-  draw_bracket (lane, snapshot, bracket, from, to, lap_brackets_row (lap_lane_line (lane)) + 4, text, LAP_COLOUR_WORK);
+  draw_bracket (lane, snapshot, bracket, from, to, lap_brackets_row (lap_text_line (GTK_WIDGET (lane))) + 4, text,
+                LAP_COLOUR_WORK);
 }
 
 void

@@ -378,7 +378,7 @@ static int
 handle_above (Drag *drag, double x, int top, int height)
 {
   LapLane *lane = LAP_LANE (drag->lane);
-  int size = lap_marks_size (lap_lane_line (lane)), middle = top + height - size / 2;
+  int size = lap_marks_size (lap_text_line (GTK_WIDGET (lane))), middle = top + height - size / 2;
 
   return lap_lane_is_on_mark (lane, x, middle) ? height + 4 + top - 2 - (middle - size / 2) : 0;
 }
@@ -397,7 +397,7 @@ draw_handles (Drag *drag, GtkSnapshot *snapshot, guint box)
   placed = lap_score_place (drag->context->score, axis, box);
   if (placed.width < LEAST)
     return;
-  lap_block_widget_ground (lap_lane_line (LAP_LANE (drag->lane)), gtk_widget_get_height (GTK_WIDGET (drag->lane)), &top,
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (drag->lane)), gtk_widget_get_height (GTK_WIDGET (drag->lane)), &top,
                            &height);
   for (int rest = 0; rest < 2; rest++) {
     int at = rest ? placed.width : placed.body;

@@ -130,7 +130,7 @@ lap_effort_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, cons
 static int
 lap_effort_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 {
-  return height - lap_marks_size (lap_lane_line (lane)) / 2 - 1;
+  return height - lap_marks_size (lap_text_line (GTK_WIDGET (lane))) / 2 - 1;
 }
 
 static void

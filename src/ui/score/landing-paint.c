@@ -69,7 +69,7 @@ draw_figure (LapLane *lane, GtkSnapshot *snapshot, const LapGhost *ghost, double
 
   if (ghost->shown == NULL || width < FIGURED)
     return;
-  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (lane)), height, &top, &ground);
   high = top - MARGIN;
   wide = (int) MIN (width - MARGIN, 2 * high) / 8 * 8;
   picture = lap_figure_picture (lap_document_catalogue (lap_lane_context (lane)->document), ghost->shown, wide, high,
@@ -88,7 +88,7 @@ draw_ghost (LapLane *lane, cairo_t *cr, const LapGhost *ghost, double x, int hei
   g_autoptr (PangoLayout) layout = NULL;
   int top, ground;
 
-  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (lane)), height, &top, &ground);
   dashed (cr, LAP_COLOUR_PAPER, left, 0, width, height);
   dashed (cr, LAP_COLOUR_WORK2, axis->mirrored ? x - body : x, top, body, ground);
   lap_paint_hatch (cr, LAP_HATCH_REST, &accent, axis->mirrored ? left : x + body, top + ground / 4, width - body,
@@ -196,7 +196,7 @@ static void
 draw_fresh (LapLane *lane, cairo_t *cr, const LapWarning *warning, double caret, int height)
 {
   LapLaneClass *klass = LAP_LANE_GET_CLASS (lane);
-  int size = lap_marks_size (lap_lane_line (lane)), beside = size / 2 + BESIDE;
+  int size = lap_marks_size (lap_text_line (GTK_WIDGET (lane))), beside = size / 2 + BESIDE;
   int y = klass->mark_y != NULL ? klass->mark_y (lane, warning, height) : height / 2;
   const LapAxis *axis = lap_lane_context (lane)->axis;
   gboolean right = axis->mirrored ? caret < 2 * beside : caret + 2 * beside <= axis->view;

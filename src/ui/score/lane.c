@@ -110,13 +110,12 @@ mark_y (LapLane *self, guint warning, int height)
 static void
 paint_marks (LapLane *self, cairo_t *cr, const LapAxis *axis, int height)
 {
-  int line = lap_lane_line (self), size = lap_marks_size (line);
+  int line = lap_text_line (GTK_WIDGET (self)), size = lap_marks_size (line);
   g_autoptr (LapMarks) marks = lap_marks_of (checkup_of (self), axis, line, LAP_LANE_GET_CLASS (self)->marks->id);
   g_autoptr (PangoLayout) layout = lap_lane_layout (self, NULL, -1);
   g_autoptr (PangoAttrList) attrs = pango_attr_list_new ();
 
   pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
-  pango_attr_list_insert (attrs, pango_attr_scale_new (0.85));
   pango_layout_set_attributes (layout, attrs);
   for (guint i = marks->places->len; i-- > 0;) {
     const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
@@ -141,7 +140,7 @@ paint_cb (gpointer lane, cairo_t *cr, const LapAxis *axis, int height)
 static guint
 mark_at (LapLane *self, LapMarks *marks, double x, double y)
 {
-  int size = lap_marks_size (lap_lane_line (self));
+  int size = lap_marks_size (lap_text_line (GTK_WIDGET (self)));
   guint mark = lap_marks_at (marks, x);
 
   if (mark != LAP_NO_WARNING &&
@@ -153,7 +152,7 @@ mark_at (LapLane *self, LapMarks *marks, double x, double y)
 LapMarks *
 lap_lane_marks (LapLane *self)
 {
-  return lap_marks_of (checkup_of (self), PRIVATE (self)->context->axis, lap_lane_line (self),
+  return lap_marks_of (checkup_of (self), PRIVATE (self)->context->axis, lap_text_line (GTK_WIDGET (self)),
                        LAP_LANE_GET_CLASS (self)->marks->id);
 }
 
@@ -176,7 +175,7 @@ lap_lane_open_mark (LapLane *self, const LapMarks *marks, guint mark)
 {
   LapLanePrivate *priv = PRIVATE (self);
   const LapMarkPlace *place = &g_array_index (marks->places, LapMarkPlace, mark);
-  int line = lap_lane_line (self), size = lap_marks_size (line);
+  int line = lap_text_line (GTK_WIDGET (self)), size = lap_marks_size (line);
   int room = gtk_widget_get_width (GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self)))) - LIST_ROOM;
 
   if (place->n == 1) {
@@ -283,7 +282,7 @@ lap_lane_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, i
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
     *least = *natural = 0;
   else
-    *least = *natural = LAP_LANE_GET_CLASS (self)->height (self, lap_lane_line (self));
+    *least = *natural = LAP_LANE_GET_CLASS (self)->height (self, lap_text_line (GTK_WIDGET (self)));
 }
 
 static void
@@ -384,17 +383,6 @@ guint
 lap_lane_n_painted (LapLane *self)
 {
   return lap_tiles_n_painted (PRIVATE (self)->tiles);
-}
-
-int
-lap_lane_line (LapLane *self)
-{
-  PangoContext *pango = gtk_widget_get_pango_context (GTK_WIDGET (self));
-  PangoFontMetrics *metrics = pango_context_get_metrics (pango, NULL, NULL);
-  int line = PANGO_PIXELS_CEIL (pango_font_metrics_get_height (metrics));
-
-  pango_font_metrics_unref (metrics);
-  return line;
 }
 
 PangoLayout *

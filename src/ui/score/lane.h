@@ -11,6 +11,7 @@
 #pragma once
 
 #include "place/marks.h"
+#include "ui/letters.h"
 #include "ui/score/context.h"
 
 G_BEGIN_DECLS
@@ -50,8 +51,6 @@ struct _LapLaneKind {
 };
 
 LapScoreContext   *lap_lane_context     (LapLane         *lane);
-/* px of a line of the lane's text, which grows with the text size of the desktop. */
-int                lap_lane_line        (LapLane         *lane);
 /* A layout of @text in the lane's type, @width px wide (-1: as it comes) and cut with an ellipsis. */
 PangoLayout       *lap_lane_layout      (LapLane         *lane,
                                          const char      *text,

@@ -78,14 +78,11 @@ paint_more (cairo_t *cr, guint more, int size, int wide, int x, int y, PangoLayo
 {
   GdkRGBA paper = lap_colour (LAP_COLOUR_CARD), rim = lap_colour (LAP_COLOUR_LINE2), ink = lap_colour (LAP_COLOUR_INK);
   g_autofree char *text = g_strdup_printf ("+%u", MIN (more, MOST_MORE));
-  int high = size * 5 / 8, under = size / 2, left = mirrored ? x : x + under, width, height, free;
+  int high = size * 5 / 8, under = size / 2, left = mirrored ? x : x + under, free = wide - size;
 
   pango_layout_set_text (layout, text, -1);
-  pango_layout_get_pixel_size (layout, &width, &height);
   lap_paint_box (cr, &paper, &rim, 1, high / 2, left, y - high / 2, wide - under, high);
-  free = wide - size;
-  lap_paint_layout (cr, layout, &ink, (mirrored ? x : x + size) + (free - width) / 2 + (mirrored ? 1 : -1),
-                    y - height / 2);
+  lap_paint_small (cr, layout, &ink, (mirrored ? x : x + size) + free / 2.0 + (mirrored ? 1 : -1), y);
 }
 
 LapMarks *

@@ -72,7 +72,7 @@ static void
 lap_muscles_label_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   LapMusclesLabel *self = LAP_MUSCLES_LABEL (widget);
-  int line = lap_lane_line (LAP_LANE (self->lane)), head = lap_muscles_lane_head (self->lane), room;
+  int line = lap_text_line (GTK_WIDGET (self->lane)), head = lap_muscles_lane_head (self->lane), room;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
 
   room = gtk_widget_get_width (widget);

@@ -31,7 +31,7 @@ typedef enum { LOOK_FADE, LOOK_LATER, LOOK_HARD, LOOK_OUTLINE, LOOK_HELPS, N_LOO
 int
 lap_muscles_lane_head (LapMusclesLane *self)
 {
-  return self->open ? lap_lane_line (LAP_LANE (self)) + HEAD : 0;
+  return self->open ? lap_text_line (GTK_WIDGET (self)) + HEAD : 0;
 }
 
 static int
@@ -88,7 +88,7 @@ paint_loads (LapLane *lane, cairo_t *cr, const LapAxis *axis, int head)
   };
   g_autoptr (GArray) loads = lap_score_loads (lap_lane_context (lane)->score, axis);
   gboolean plain = adw_style_manager_get_high_contrast (adw_style_manager_get_default ());
-  int line = lap_lane_line (lane), top, height;
+  int line = lap_text_line (GTK_WIDGET (lane)), top, height;
 
   for (Look look = 0; look < N_LOOKS; look++) {
     GdkRGBA colour = lap_colour (looks[look].colour);
@@ -133,7 +133,7 @@ paint_clashes (LapLane *lane, cairo_t *cr, const LapAxis *axis, gboolean open, i
   GdkRGBA fill = lap_colour (LAP_COLOUR_NOTE), ink = lap_colour (LAP_COLOUR_INK);
 
   for (guint i = 0; i < clashes->len; i++)
-    add_clash (cr, &g_array_index (clashes, LapClash, i), lap_lane_line (lane), open, head);
+    add_clash (cr, &g_array_index (clashes, LapClash, i), lap_text_line (GTK_WIDGET (lane)), open, head);
   gdk_cairo_set_source_rgba (cr, &fill);
   cairo_fill_preserve (cr);
   gdk_cairo_set_source_rgba (cr, &ink);
@@ -148,7 +148,7 @@ paint_rules (LapLane *lane, cairo_t *cr, const LapAxis *axis, gboolean open, int
   int top, height;
 
   for (guint row = 0; row < (open ? LAP_N_ROWS : 1); row++) {
-    lap_load_rows_place (lap_lane_line (lane), open, row, &top, &height);
+    lap_load_rows_place (lap_text_line (GTK_WIDGET (lane)), open, row, &top, &height);
     cairo_rectangle (cr, 0, head + top + height / 2, axis->view, 1);
   }
   gdk_cairo_set_source_rgba (cr, &rule);
@@ -194,7 +194,7 @@ lap_muscles_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, con
 {
   LapScoreContext *context = lap_lane_context (lane);
   gboolean open = LAP_MUSCLES_LANE (lane)->open;
-  int line = lap_lane_line (lane), head = lap_muscles_lane_head (LAP_MUSCLES_LANE (lane));
+  int line = lap_text_line (GTK_WIDGET (lane)), head = lap_muscles_lane_head (LAP_MUSCLES_LANE (lane));
   g_autoptr (GArray) now = lap_score_clashes (context->score, context->axis);
   g_autoptr (GArray) then = lap_score_clashes (score, context->axis);
   GdkRGBA paper = lap_colour (LAP_COLOUR_PAPER), note = lap_colour (LAP_COLOUR_NOTE), accent = lap_colour (LAP_COLOUR_WORK);
@@ -219,7 +219,7 @@ lap_muscles_lane_landing (LapLane *lane, cairo_t *cr, const LapGhost *ghost, dou
 {
   const LapAxis *axis = lap_lane_context (lane)->axis;
   double wide = ghost->body * axis->zoom, left = axis->mirrored ? x - wide : x;
-  int line = lap_lane_line (lane), head = lap_muscles_lane_head (LAP_MUSCLES_LANE (lane)), top, high;
+  int line = lap_text_line (GTK_WIDGET (lane)), head = lap_muscles_lane_head (LAP_MUSCLES_LANE (lane)), top, high;
 
   if (!LAP_MUSCLES_LANE (lane)->open)
     return;
@@ -245,7 +245,7 @@ lap_muscles_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 
   if (rows == 0 && self->open)
     return lap_muscles_lane_head (self) / 2;
-  lap_load_rows_place (lap_lane_line (lane), self->open, row, &top, &high);
+  lap_load_rows_place (lap_text_line (GTK_WIDGET (lane)), self->open, row, &top, &high);
   return lap_muscles_lane_head (self) + top + high / 2;
 }
 

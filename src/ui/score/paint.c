@@ -120,6 +120,19 @@ lap_paint_layout (cairo_t *cr, PangoLayout *layout, const GdkRGBA *colour, doubl
 }
 
 void
+lap_paint_small (cairo_t *cr, PangoLayout *layout, const GdkRGBA *colour, double x, double y)
+{
+  int width, height;
+
+  pango_layout_get_pixel_size (layout, &width, &height);
+  cairo_save (cr);
+  cairo_translate (cr, x, y);
+  cairo_scale (cr, LAP_SMALL, LAP_SMALL);
+  lap_paint_layout (cr, layout, colour, -width / 2.0, -height / 2.0);
+  cairo_restore (cr);
+}
+
+void
 lap_paint_rect (GtkSnapshot *snapshot, const GdkRGBA *colour, double x, double y, double width, double height)
 {
   if (width > 0 && height > 0)

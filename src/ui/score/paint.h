@@ -65,6 +65,15 @@ void lap_paint_layout (cairo_t      *cr,
                        double        x,
                        double        y);
 
+/* @layout in letters of LAP_SMALL of its size, its middle at x, y. Scaled where it is painted: a font of another size has
+ * to be found, measured and hinted first. */
+#define LAP_SMALL 0.85
+void lap_paint_small  (cairo_t      *cr,
+                       PangoLayout  *layout,
+                       const GdkRGBA *colour,
+                       double        x,
+                       double        y);
+
 void lap_paint_rect  (GtkSnapshot   *snapshot,
                       const GdkRGBA *colour,
                       double         x,

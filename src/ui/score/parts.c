@@ -137,7 +137,7 @@ place (LapPartsLane *self, guint index)
   const LapBracket *bracket = &self->brackets->all[index];
   LapBracketPlace placed = lap_bracket_place (bracket, lap_lane_context (LAP_LANE (self))->axis);
   GtkWidget *widget = lap_parts_lane_find (self, index);
-  int row = lap_brackets_row (lap_lane_line (LAP_LANE (self)));
+  int row = lap_brackets_row (lap_text_line (GTK_WIDGET (self)));
 
   gtk_widget_measure (widget, GTK_ORIENTATION_HORIZONTAL, -1, NULL, NULL, NULL, NULL);
   gtk_widget_size_allocate (widget, &(GtkAllocation) { placed.x, lap_bracket_is_upper (bracket) ? 1 : row + 2,
@@ -234,7 +234,7 @@ lap_parts_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   LapPartsLane *self = LAP_PARTS_LANE (widget);
   const LapAxis *axis = lap_lane_context (LAP_LANE (self))->axis;
-  int row = lap_brackets_row (lap_lane_line (LAP_LANE (self)));
+  int row = lap_brackets_row (lap_text_line (GTK_WIDGET (self)));
 
   GTK_WIDGET_CLASS (lap_parts_lane_parent_class)->snapshot (widget, snapshot);
   if (self->under < self->brackets->n && !lap_bracket_drag_is_held (self)) {
@@ -250,7 +250,7 @@ lap_parts_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 guint
 lap_parts_lane_hit (LapPartsLane *self, double x, double y, gboolean *at_end)
 {
-  gboolean upper = y < lap_brackets_row (lap_lane_line (LAP_LANE (self))) + 4;
+  gboolean upper = y < lap_brackets_row (lap_text_line (GTK_WIDGET (self))) + 4;
 
   return lap_brackets_hit (self->brackets, lap_lane_context (LAP_LANE (self))->axis, x, upper, at_end);
 }

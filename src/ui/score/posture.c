@@ -68,7 +68,7 @@ static gboolean
 has_room (LapLane *lane, const LapAxis *axis, guint turn)
 {
   const LapTimeline *t = lap_lane_context (lane)->score->timeline;
-  double seconds = LABEL_LINES * lap_lane_line (lane) / axis->zoom;
+  double seconds = LABEL_LINES * lap_text_line (GTK_WIDGET (lane)) / axis->zoom;
 
   for (guint i = turn + 1; i < t->n_turns && t->turns[i - 1].end - t->turns[turn - 1].end < seconds; i++)
     if (lacking (t, i) > 0)
@@ -85,11 +85,11 @@ paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint turn, int he
   g_autofree char *text = g_strdup_printf (_("%d s"), lacking (t, turn));
   g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
 
-  int beside = lap_marks_size (lap_lane_line (lane)) / 2 + BESIDE, width; /* the mark */
+  int beside = lap_marks_size (lap_text_line (GTK_WIDGET (lane))) / 2 + BESIDE, width; /* the mark */
 
   pango_layout_get_pixel_size (layout, &width, NULL);
   lap_paint_layout (cr, layout, &ink, round ((a + b) / 2) + (axis->mirrored ? -beside - width : beside),
-                    (height - lap_lane_line (lane)) / 2);
+                    (height - lap_text_line (GTK_WIDGET (lane))) / 2);
 }
 
 static gboolean

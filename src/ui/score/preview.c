@@ -40,7 +40,7 @@ draw_box (LapLane *lane, cairo_t *cr, const LapScore *score, guint index, const 
   cairo_stroke (cr);
   if (placed->width < NAMED)
     return;
-  lap_block_widget_ground (lap_lane_line (lane), height, &top, &ground);
+  lap_block_widget_ground (lap_text_line (GTK_WIDGET (lane)), height, &top, &ground);
   layout = lap_lane_layout (lane, name, placed->width - 12);
   pango_layout_set_height (layout, -3);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);

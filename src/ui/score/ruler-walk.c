@@ -151,7 +151,7 @@ void
 lap_ruler_walk_draw (LapLane *ruler, GtkSnapshot *snapshot)
 {
   GtkWidget *widget = GTK_WIDGET (ruler);
-  int height = gtk_widget_get_height (widget), size = lap_marks_size (lap_lane_line (ruler)), y;
+  int height = gtk_widget_get_height (widget), size = lap_marks_size (lap_text_line (GTK_WIDGET (ruler))), y;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   const LapMarkPlace *mark;
   cairo_t *cr;

@@ -71,7 +71,7 @@ lap_ruler_lane_height (LapLane *lane, int line)
 static int
 lap_ruler_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 {
-  return line_y (lap_lane_line (lane)) - 1;
+  return line_y (lap_text_line (GTK_WIDGET (lane))) - 1;
 }
 
 static double
@@ -135,7 +135,7 @@ paint_pleats (cairo_t *cr, const LapAxis *axis, const LapAxisPiece *piece, int h
 static void
 lap_ruler_lane_paint (LapLane *lane, cairo_t *cr, const LapAxis *axis, int whole)
 {
-  int height = line_y (lap_lane_line (lane));
+  int height = line_y (lap_text_line (GTK_WIDGET (lane)));
   g_autoptr (GArray) ticks = lap_ticks (axis, lap_ruler_lane_lead (LAP_RULER_LANE (lane)), label_room (lane));
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   double from = lap_axis_x (axis, 0), to = lap_axis_x (axis, axis->length);

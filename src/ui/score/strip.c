@@ -6,7 +6,7 @@
 
 #include "place/marks.h"
 #include "place/overview.h"
-#include "ui/column.h"
+#include "ui/letters.h"
 #include "ui/mark.h"
 #include "ui/palette.h"
 #include "ui/score/paint.h"

@@ -166,7 +166,7 @@ lap_talk_lane_preview (LapLane *lane, cairo_t *cr, const LapScore *score, const 
 static int
 lap_talk_lane_mark_y (LapLane *lane, const LapWarning *warning, int height)
 {
-  return lap_marks_size (lap_lane_line (lane)) / 2 + 1;
+  return lap_marks_size (lap_text_line (GTK_WIDGET (lane))) / 2 + 1;
 }
 
 static void

@@ -107,7 +107,7 @@ most_more (LapScoreView *self, guint i)
   LapLane *lane = LAP_LANE (nth (self, i)->lane);
   LapLaneClass *klass = LAP_LANE_GET_CLASS (lane);
 
-  return is_there (self, i) && klass->more != NULL ? klass->more (lane, lap_lane_line (lane)) : 0;
+  return is_there (self, i) && klass->more != NULL ? klass->more (lane, lap_text_line (GTK_WIDGET (lane))) : 0;
 }
 
 /* px of row @i beyond what it needs. That follows from the window alone: an edit, which may bring warnings and so take
@@ -115,7 +115,7 @@ most_more (LapScoreView *self, guint i)
 static int
 more_height (LapScoreView *self, guint i)
 {
-  int all = 0, room = (self->high - USUAL_HIGH * lap_lane_line (LAP_LANE (nth (self, 0)->lane))) / 2;
+  int all = 0, room = (self->high - USUAL_HIGH * lap_text_line (GTK_WIDGET (nth (self, 0)->lane))) / 2;
 
   if (room <= 0 || self->empty)
     return 0;
@@ -149,7 +149,7 @@ lap_score_view_size_allocate (GtkWidget *widget, int width, int height, int base
   int labels = label_width (self), left = mirrored ? 0 : labels + LABEL_GAP, y = 0, foot;
   int view = MAX (1, width - labels - LABEL_GAP);
 
-  lap_score_set_view (self->context, view, mirrored, lap_lane_line (LAP_LANE (nth (self, 0)->lane)) / USUAL_LINE);
+  lap_score_set_view (self->context, view, mirrored, lap_text_line (GTK_WIDGET (nth (self, 0)->lane)) / USUAL_LINE);
   for (guint i = 0; i < self->rows->len; i++) {
     Row *row = nth (self, i);
     int room = row_height (self, i, labels) + more_height (self, i);

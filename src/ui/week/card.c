@@ -259,7 +259,7 @@ lap_week_card_new (LapWeekScene *scene)
 }
 
 static void
-set_layout (LapWeekCard *self, PangoLayout **layout, const char *text, gboolean bold, gboolean struck, double scale)
+set_layout (LapWeekCard *self, PangoLayout **layout, const char *text, gboolean bold, gboolean struck)
 {
   g_autoptr (PangoAttrList) attrs = pango_attr_list_new ();
 
@@ -270,7 +270,6 @@ set_layout (LapWeekCard *self, PangoLayout **layout, const char *text, gboolean 
   }
   if (bold)
     pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
-  pango_attr_list_insert (attrs, pango_attr_scale_new (scale));
   if (struck)
     pango_attr_list_insert (attrs, pango_attr_strikethrough_new (TRUE));
   pango_layout_context_changed (*layout);
@@ -286,12 +285,12 @@ make_words (LapWeekCard *self)
   const LapWeekPlaced *p = &self->placed;
   g_autofree char *number = g_strdup_printf ("%u", box->warning);
 
-  set_layout (self, &self->name, p->named == LAP_NAMED_INITIALS ? box->initials : lap_class_title (box->c), TRUE, box->off, 1);
+  set_layout (self, &self->name, p->named == LAP_NAMED_INITIALS ? box->initials : lap_class_title (box->c), TRUE, box->off);
   pango_layout_set_width (self->name, p->named == LAP_NAMED_CUT ? (p->words_width - p->mark) * PANGO_SCALE : -1);
-  set_layout (self, &self->detail, box->detail, FALSE, FALSE, 1);
+  set_layout (self, &self->detail, box->detail, FALSE, FALSE);
   pango_layout_set_width (self->detail, self->scene->score->look.detailed ? p->words_width * PANGO_SCALE : -1);
-  set_layout (self, &self->number, number, TRUE, FALSE, box->warning < 10 ? 0.82 : 1);
-  set_layout (self, &self->none, "", FALSE, FALSE, 1);
+  set_layout (self, &self->number, number, TRUE, FALSE);
+  set_layout (self, &self->none, "", FALSE, FALSE);
 }
 
 static void

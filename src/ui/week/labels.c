@@ -11,7 +11,8 @@
 #include <math.h>
 
 #define GAP   8  /* px between a day and its lines, and before the strip */
-#define SMALL 0.765 /* of the usual size of letters: dates, lines, hours */
+#define SMALL 0.85 /* of the usual size of letters: dates, lines, hours. As in cards: each size is found, hinted and
+                    * drawn for itself, which the first frame waits for. */
 #define MOST  96 /* px of the name of a room at the usual size of letters */
 
 struct _LapWeekLabels {

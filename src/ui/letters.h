@@ -1,0 +1,15 @@
+/* SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What the letters of a widget take. Sizes here are counted in lines of text, so that all grows with the letters that
+ * people choose; they are asked for many times a frame, and found once for each type.
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+G_BEGIN_DECLS
+
+/* px that a line of text takes in @widget. */
+int lap_text_line (GtkWidget *widget);
+
+G_END_DECLS

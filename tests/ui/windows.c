@@ -7,7 +7,11 @@
 #include "ui/quarks.h"
 #include "ui/sheets-view.h"
 
+#include <signal.h>
 #include <unistd.h>
+
+/* s: more than any of the programs takes, less than what the whole run may. */
+#define PATIENCE 900
 
 static LapApplication *application;
 
@@ -25,11 +29,20 @@ windows_data_folder (void)
   return folder;
 }
 
+/* The sanitizer prints the stack of what aborts. */
+static void
+stuck_cb (int signal)
+{
+  abort ();
+}
+
 void
 windows_init (int *argc, char ***argv)
 {
   g_autoptr (GError) error = NULL;
 
+  signal (SIGALRM, stuck_cb);
+  alarm (PATIENCE);
   windows_data_folder ();
   quarks_keep_first_table ();
   gtk_test_init (argc, argv, NULL);

@@ -79,6 +79,15 @@ blocks_action (GtkWidget *widget, const char *name, GVariant *parameter)
     gtk_widget_child_focus (blocks, GTK_DIR_TAB_FORWARD);
 }
 
+static void
+fields_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
+
+  lap_desk_set_shown (LAP_DESK (self->desk), LAP_DESK_END, TRUE);
+  gtk_widget_child_focus (GTK_WIDGET (lap_window_pane (LAP_WINDOW (self))), GTK_DIR_TAB_FORWARD);
+}
+
 /* The arrows go on from the block for which something was chosen. */
 static void
 chose_cb (GtkWidget *popover, LapBlocksLane *blocks)
@@ -240,6 +249,7 @@ install_actions (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
   gtk_widget_class_install_action (klass, "win.blocks", NULL, blocks_action);
   gtk_widget_class_install_action (klass, "win.exercise", NULL, exercise_action);
+  gtk_widget_class_install_action (klass, "win.fields", NULL, fields_action);
   gtk_widget_class_install_action (klass, "win.catalogue", NULL, catalogue_action);
   gtk_widget_class_install_action (klass, "win.find-exercise", NULL, catalogue_action);
   lap_arrange_install (klass);

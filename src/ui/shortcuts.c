@@ -49,6 +49,7 @@ static const LapShortcut shortcuts[] = {
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select the block on the right, too"), "score.extend-right", "<Shift>Right" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select the whole part"), "score.all", "<Control>a" },
   { LAP_SCOPE_SCORE, N_("Blocks"), N_("Select nothing"), "score.clear", "Escape" },
+  { LAP_SCOPE_SCORE, N_("Blocks"), N_("To what can be changed of it"), "win.fields", "Return KP_Enter" },
   { LAP_SCOPE_REHEARSE, N_("Rehearsal"), N_("Begin, hold, go on"), "rehearse.hold", "space period b F5" },
   { LAP_SCOPE_REHEARSE, N_("Rehearsal"), N_("On by one"), "rehearse.on", "Right Page_Down" },
   { LAP_SCOPE_REHEARSE, N_("Rehearsal"), N_("Back by one"), "rehearse.back", "Left Page_Up" },

@@ -327,6 +327,35 @@ test_chooser (void)
   windows_close (window);
 }
 
+static gboolean
+has_focus_in (gpointer widget)
+{
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (gtk_widget_get_root (widget)));
+
+  return focus != NULL && gtk_widget_is_ancestor (focus, widget) && gtk_widget_get_mapped (focus);
+}
+
+/* Enter leads from a block to what can be changed of it, also where the pane was put away, and F6 back. */
+static void
+test_fields (void)
+{
+  LapWindow *window = windows_demo ();
+  GtkWidget *pane = GTK_WIDGET (lap_window_pane (window)), *blocks = GTK_WIDGET (windows_blocks (window));
+
+  hands_on (GTK_WINDOW (window));
+  for (guint i = 0; i < 2; i++) {
+    hands_press ("F6");
+    g_assert_true (has_focus_in (blocks));
+    hands_press ("Right");
+    hands_press ("Return");
+    hands_until (has_focus_in, pane);
+    hands_press ("F6");
+    hands_until (has_focus_in, blocks);
+    hands_press ("F9");
+  }
+  windows_close (window);
+}
+
 /* Exercise after exercise, with no key but what leads to the next. */
 static void
 test_one_by_one (void)
@@ -420,6 +449,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/dialogs/own-gone", test_own_gone);
   g_test_add_func ("/ui/dialogs/chooser", test_chooser);
   g_test_add_func ("/ui/dialogs/one-by-one", test_one_by_one);
+  g_test_add_func ("/ui/dialogs/fields", test_fields);
   g_test_add_func ("/ui/dialogs/part", test_part);
   g_test_add_func ("/ui/dialogs/week/pages", test_week_pages);
   g_test_add_func ("/ui/dialogs/list", test_list);

@@ -83,9 +83,10 @@ lap_window_tell (LapWindow *self, const char *text, gboolean undoable)
   AdwToast *toast = adw_toast_new ("");
   GtkWidget *label = gtk_label_new (text);
 
-  /* A toast's own title is cut on a narrow window. */
+  /* A toast's own title is cut on a narrow window. Beside a button it would take the least width that its lines fit in. */
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
+  gtk_label_set_natural_wrap_mode (GTK_LABEL (label), GTK_NATURAL_WRAP_NONE);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_widget_add_css_class (label, "heading");
   adw_toast_set_custom_title (toast, label);

@@ -161,11 +161,14 @@ static void
 undo_by_toast (Room *room, const char *label)
 {
   GtkWidget *told, *button;
+  GtkLabel *text;
 
   g_assert_cmpstr (undo_label (room), ==, label);
   windows_settle (room->window);
   told = toast (room);
-  g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (windows_find (told, GTK_TYPE_LABEL, NULL))), ==, label);
+  text = GTK_LABEL (windows_find (told, GTK_TYPE_LABEL, NULL));
+  g_assert_cmpstr (gtk_label_get_text (text), ==, label);
+  g_assert_cmpint (pango_layout_get_line_count (gtk_label_get_layout (text)), ==, 1);
   button = windows_find (told, GTK_TYPE_BUTTON, NULL);
   g_assert_cmpstr (gtk_button_get_label (GTK_BUTTON (button)), ==, "Undo");
   gtk_widget_activate_action (button, gtk_actionable_get_action_name (GTK_ACTIONABLE (button)), NULL);

@@ -22,11 +22,12 @@ typedef struct {
   GPtrArray *keys; /* of what the score and the history offer */
 } Walk;
 
-/* What needs another window has tests of its own, and pasting, which comes when the desktop has answered. */
+/* What needs another window or the pane has tests of its own, and pasting, which comes when the desktop has answered. */
 static gboolean
 is_walked (const LapShortcut *shortcut)
 {
-  if (g_str_equal (shortcut->action, "score.paste") || g_str_equal (shortcut->action, "score.part-properties"))
+  if (g_str_equal (shortcut->action, "score.paste") || g_str_equal (shortcut->action, "score.part-properties") ||
+      g_str_equal (shortcut->action, "win.fields"))
     return FALSE;
   return shortcut->scope == LAP_SCOPE_SCORE || shortcut->scope == LAP_SCOPE_PART ||
          g_str_has_prefix (shortcut->action, "win.zoom") || g_str_equal (shortcut->action, "win.unfold") ||

@@ -9,6 +9,8 @@
 #include "ui/score/parts.h"
 #include "ui/week-window.h"
 
+#define MOST_PRESSES 4
+
 static gboolean
 is_pressed (GtkWidget *widget)
 {
@@ -20,10 +22,13 @@ is_pressed (GtkWidget *widget)
   return FALSE;
 }
 
+/* The one before goes only when the next comes. */
 static gboolean
-is_mapped (gpointer widget)
+has_menu (gpointer widget)
 {
-  return gtk_widget_get_mapped (widget);
+  GtkWidget *menu = windows_find (widget, GTK_TYPE_POPOVER_MENU, NULL);
+
+  return menu != NULL && gtk_widget_get_mapped (menu);
 }
 
 static gboolean
@@ -47,6 +52,22 @@ open_menu (GtkWidget *widget, double x, double y, gboolean held)
   hands_button (GDK_BUTTON_SECONDARY, FALSE);
 }
 
+/* One press in some hundreds never comes out of GDK (4.8.3) when Escape closed a menu before it: nothing of the window is
+ * told of it. A hand presses again. */
+static GtkWidget *
+opened (GtkWidget *widget, double x, double y, gboolean held)
+{
+  for (guint i = 0; i < MOST_PRESSES && !has_menu (widget); i++) {
+    gint64 end = g_get_monotonic_time () + G_USEC_PER_SEC;
+
+    open_menu (widget, x, y, held);
+    while (!has_menu (widget) && g_get_monotonic_time () < end)
+      g_main_context_iteration (NULL, FALSE);
+  }
+  g_assert_true (has_menu (widget));
+  return windows_find (widget, GTK_TYPE_POPOVER_MENU, NULL);
+}
+
 /* The menu at x, y of @widget. */
 static void
 open_and_close (GtkWidget *widget, double x, double y)
@@ -54,10 +75,7 @@ open_and_close (GtkWidget *widget, double x, double y)
   GtkWidget *window = GTK_WIDGET (gtk_widget_get_root (widget)), *menu;
 
   for (guint i = 0; i < 4; i++) {
-    open_menu (widget, x, y, (i & 1) != 0);
-    menu = windows_find (widget, GTK_TYPE_POPOVER_MENU, NULL);
-    g_assert_nonnull (menu);
-    hands_until (is_mapped, menu);
+    menu = opened (widget, x, y, (i & 1) != 0);
     g_assert_false (is_pressed (window));
     if ((i & 2) != 0)
       hands_press ("Escape");

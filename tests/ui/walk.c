@@ -26,12 +26,12 @@ typedef struct {
   GtkGesture      *drag;
 } Walk;
 
-/* What needs the desktop or another window has tests of its own. */
+/* What needs the desktop, another window or the pane has tests of its own. */
 static gboolean
 is_walked (const LapShortcut *shortcut)
 {
   static const char *const left_out[] = { "score.menu", "score.paste", "score.copy", "score.cut",
-                                           "score.part-properties" };
+                                           "score.part-properties", "win.fields" };
 
   for (guint i = 0; i < G_N_ELEMENTS (left_out); i++)
     if (g_str_equal (shortcut->action, left_out[i]))

@@ -37,25 +37,6 @@ lap_verb_add_block (LapPart *part, guint position, LapBlock *block, LapCatalogue
   return edits;
 }
 
-LapEdits *
-lap_verb_remove (LapPart *part, guint position, LapCatalogue *catalogue)
-{
-  LapEdits *edits = named (_("Remove %s"), lap_part_nth (part, position), catalogue);
-
-  lap_edits_splice (edits, part->blocks, position, 1, NULL);
-  return edits;
-}
-
-LapEdits *
-lap_verb_duplicate (LapPart *part, guint position, LapCatalogue *catalogue)
-{
-  LapEdits *edits = named (_("Duplicate %s"), lap_part_nth (part, position), catalogue);
-  g_autoptr (LapBlock) copy = lap_object_copy (lap_part_nth (part, position));
-
-  lap_edits_insert (edits, part->blocks, position + 1, copy);
-  return edits;
-}
-
 void
 lap_verb_keep_within (LapEdits *edits, LapBlock *block, int rounds)
 {

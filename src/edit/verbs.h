@@ -15,8 +15,6 @@ G_BEGIN_DECLS
 char     *lap_block_title      (LapBlock *block, LapCatalogue *catalogue);
 
 LapEdits *lap_verb_add_block   (LapPart *part, guint position, LapBlock *block, LapCatalogue *catalogue);
-LapEdits *lap_verb_remove      (LapPart *part, guint position, LapCatalogue *catalogue);
-LapEdits *lap_verb_duplicate   (LapPart *part, guint position, LapCatalogue *catalogue);
 /* To @to of @target, counted before the move. In the part itself or in another; a move to another part leaves
  * in-round changes beyond its rounds behind. Empty when nothing would move. */
 LapEdits *lap_verb_move        (LapPart *part, guint from, LapPart *target, guint to, LapCatalogue *catalogue);

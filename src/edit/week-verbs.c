@@ -171,16 +171,6 @@ lap_verb_as_always (LapWeek *week, LapClass *c, int date)
 }
 
 LapEdits *
-lap_verb_away (LapWeek *week, const LapCoach *coach, int from, int until)
-{
-  LapEdits *edits = named (_("%s is away"), lap_coach_title (coach));
-  g_autoptr (LapAway) away = lap_away_new (coach->id, from, until);
-
-  lap_edits_insert (edits, week->aways, lap_list_n (week->aways), away);
-  return edits;
-}
-
-LapEdits *
 lap_verb_set_aways (LapWeek *week, const LapCoach *coach, const LapRows *dates)
 {
   LapEdits *edits = named (_("Change when %s is away"), lap_coach_title (coach));
@@ -197,47 +187,7 @@ lap_verb_set_aways (LapWeek *week, const LapCoach *coach, const LapRows *dates)
   return edits;
 }
 
-/* Puts what remains of @away before and after @date into @added. */
-static void
-keep_rest (const LapAway *away, int date, GPtrArray *added)
-{
-  if (away->from < date)
-    g_ptr_array_add (added, lap_away_new (away->coach, away->from, date - 1));
-  if (date < away->until)
-    g_ptr_array_add (added, lap_away_new (away->coach, date + 1, away->until));
-}
-
-LapEdits *
-lap_verb_back (LapWeek *week, const LapCoach *coach, int date)
-{
-  LapEdits *edits = named (_("%s is back"), lap_coach_title (coach));
-
-  /* From the last to the first, so that positions stay what they are. */
-  for (guint i = lap_list_n (week->aways); i-- > 0;) {
-    const LapAway *away = lap_list_nth (week->aways, i);
-    g_autoptr (GPtrArray) added = g_ptr_array_new_with_free_func (g_object_unref);
-
-    if (date < away->from || date > away->until || !g_str_equal (away->coach, coach->id))
-      continue;
-    keep_rest (away, date, added);
-    lap_edits_splice (edits, week->aways, i, 1, added);
-  }
-  return edits;
-}
-
-/* Classes that come and go */
-
-LapEdits *
-lap_verb_remove_class (LapWeek *week, LapClass *c)
-{
-  LapEdits *edits = named (_("Remove %s"), lap_class_title (c));
-
-  for (guint i = lap_list_n (week->exceptions); i-- > 0;)
-    if (g_str_equal (LAP_EXCEPTION (lap_list_nth (week->exceptions, i))->class_id, c->id))
-      lap_edits_splice (edits, week->exceptions, i, 1, NULL);
-  take_out (edits, week->classes, c);
-  return edits;
-}
+/* A day of classes */
 
 static LapClass *
 another (LapClass *c)
@@ -247,17 +197,6 @@ another (LapClass *c)
   g_free (copy->id);
   copy->id = g_uuid_string_random ();
   return copy;
-}
-
-LapEdits *
-lap_verb_copy_class (LapWeek *week, LapClass *c)
-{
-  LapEdits *edits = named (_("Copy %s"), lap_class_title (c));
-  g_autoptr (LapClass) copy = another (c);
-
-  copy->day = copy->start = -1;
-  lap_edits_insert (edits, week->classes, lap_list_find (week->classes, c) + 1, copy);
-  return edits;
 }
 
 LapEdits *

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later
  *
  * What people do to a week, as edits: each verb returns a named group (transfer full) and changes nothing. What names
- * a thing goes with it: the exceptions of a class, the absences of a coach.
+ * a thing goes with it: the absences of a coach. Classes go and are copied by week-many.h.
  */
 #pragma once
 
@@ -32,15 +32,9 @@ LapEdits *lap_verb_cancel_on     (LapWeek *week, LapClass *c, int date);
 LapEdits *lap_verb_note_on       (LapWeek *week, LapClass *c, int date, const char *note);
 /* As every week again. */
 LapEdits *lap_verb_as_always     (LapWeek *week, LapClass *c, int date);
-LapEdits *lap_verb_away          (LapWeek *week, const LapCoach *coach, int from, int until);
 /* Away on @dates (LapClosed, may be NULL) and on no others. */
 LapEdits *lap_verb_set_aways     (LapWeek *week, const LapCoach *coach, const LapRows *dates);
-/* The coach is back: what was said of @date goes; other dates stay. */
-LapEdits *lap_verb_back          (LapWeek *week, const LapCoach *coach, int date);
 
-LapEdits *lap_verb_remove_class  (LapWeek *week, LapClass *c);
-/* Another like it, without a place, so that it doesn't lie on the first. */
-LapEdits *lap_verb_copy_class    (LapWeek *week, LapClass *c);
 /* All classes of @from once more on @to. */
 LapEdits *lap_verb_copy_day      (LapWeek *week, LapDay from, LapDay to);
 

@@ -6,6 +6,7 @@
  */
 #include "edit/history.h"
 #include "edit/verbs.h"
+#include "edit/verbs-blocks.h"
 #include "store/documents.h"
 #include "store/read-file.h"
 #include "support/samples.h"
@@ -63,6 +64,34 @@ new_block (Walk *walk)
     }
 }
 
+/* One of @part on its own, for the verbs that take several. */
+static GPtrArray *
+any_of (Walk *walk, LapPart *part)
+{
+  GPtrArray *blocks = g_ptr_array_new ();
+
+  g_ptr_array_add (blocks, lap_part_nth (part, below (walk, lap_part_n (part))));
+  return blocks;
+}
+
+static LapEdits *
+remove_one (Walk *walk, LapPart *part)
+{
+  g_autoptr(GPtrArray) blocks = any_of (walk, part);
+
+  return lap_verb_remove_blocks (blocks, walk->catalogue);
+}
+
+static LapEdits *
+duplicate_one (Walk *walk, LapPart *part)
+{
+  g_autoptr(GPtrArray) blocks = any_of (walk, part);
+  g_autoptr(GPtrArray) copies = lap_blocks_copy (blocks);
+  LapSpot spot = { part, lap_list_find (part->blocks, g_ptr_array_index (blocks, 0)) + 1 };
+
+  return lap_verb_insert_blocks (walk->session, &spot, copies, "Duplicate %s", walk->catalogue);
+}
+
 static LapEdits *
 edit_blocks (Walk *walk, LapPart *part)
 {
@@ -78,7 +107,7 @@ edit_blocks (Walk *walk, LapPart *part)
   switch (below (walk, n < MOST_BLOCKS ? 5 : 3))
     {
     case 0:
-      return lap_verb_remove (part, below (walk, n), walk->catalogue);
+      return remove_one (walk, part);
     case 1:
       return lap_verb_move (part, below (walk, n), part, below (walk, n + 1), walk->catalogue);
     case 2:
@@ -87,7 +116,7 @@ edit_blocks (Walk *walk, LapPart *part)
       return lap_verb_move (part, below (walk, n), target, below (walk, lap_part_n (target) + 1),
                             walk->catalogue);
     default:
-      return lap_verb_duplicate (part, below (walk, n), walk->catalogue);
+      return duplicate_one (walk, part);
     }
 }
 

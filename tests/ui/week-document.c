@@ -279,8 +279,12 @@ test_date (void)
   g_autoptr (LapDocument) document = week_document ();
   const int thursday = lap_date_parse ("2027-01-14");
   LapWeek *week = lap_document_week (document);
+  g_autoptr (LapRows) away = lap_rows_new (&lap_kind_closed);
+  LapClosed *span = lap_rows_add (away);
 
-  g_assert_true (lap_document_apply (document, lap_verb_away (week, lap_week_coach (week, "mira"), thursday - 3, thursday)));
+  span->from = thursday - 3;
+  span->until = thursday;
+  g_assert_true (lap_document_apply (document, lap_verb_set_aways (week, lap_week_coach (week, "mira"), away)));
   g_assert_false (week_says (document, "coach-away"));
   lap_document_set_date (document, thursday);
   g_assert_cmpint (lap_document_date (document), ==, lap_date_parse ("2027-01-11"));

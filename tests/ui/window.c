@@ -4,6 +4,7 @@
 
 #include "base/error.h"
 #include "edit/verbs.h"
+#include "edit/verbs-blocks.h"
 #include "place/plans.h"
 #include "ui/chooser.h"
 #include "ui/export.h"
@@ -312,12 +313,13 @@ test_focus_follows (void)
   LapDocument *document = lap_window_document (window);
   guint box = lap_score_step (context->score, first_main (window), 1), part = context->score->boxes[box].part;
   LapBlock *block = lap_score_block (context, box);
+  g_autoptr (GPtrArray) first = g_ptr_array_new ();
   GtkWidget *widget;
 
   windows_click_box (window, box);
   widget = gtk_window_get_focus (GTK_WINDOW (window));
-  lap_document_apply (document, lap_verb_remove (lap_session_nth (lap_document_session (document), part), 0,
-                                                 lap_document_catalogue (document)));
+  g_ptr_array_add (first, lap_part_nth (lap_session_nth (lap_document_session (document), part), 0));
+  lap_document_apply (document, lap_verb_remove_blocks (first, lap_document_catalogue (document)));
   windows_settle (window);
   g_assert_true (context->block == block);
   g_assert_cmpuint (lap_score_selected (context), ==, box - 1);

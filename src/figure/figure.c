@@ -100,40 +100,10 @@ lap_figure_set_get (LapFigureSet *set, const char *id, GError **error)
 
 /* ---- Asking ---- */
 
-const char *
-lap_figure_id (const LapFigure *figure)
-{
-  return figure->id;
-}
-
-LapFigureCycle
-lap_figure_cycle (const LapFigure *figure)
-{
-  return figure->cycle;
-}
-
-guint
-lap_figure_n_keys (const LapFigure *figure)
-{
-  return figure->n_keys;
-}
-
 guint
 lap_figure_poster_key (const LapFigure *figure)
 {
   return figure->poster;
-}
-
-int
-lap_figure_ghost_key (const LapFigure *figure)
-{
-  return figure->ghost;
-}
-
-LapFigureBox
-lap_figure_box (const LapFigure *figure)
-{
-  return figure->box;
 }
 
 /* ---- Playing ---- */

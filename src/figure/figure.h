@@ -59,16 +59,8 @@ void lap_figure_free (LapFigure *figure);
 
 /* ---- Asking ---- */
 
-const char *lap_figure_id (const LapFigure *figure);
-LapFigureCycle lap_figure_cycle (const LapFigure *figure);
-guint lap_figure_n_keys (const LapFigure *figure);
-
-/* The key that says most about the exercise, and the one to show pale behind it (-1: none). */
+/* The key that says most about the exercise. */
 guint lap_figure_poster_key (const LapFigure *figure);
-int lap_figure_ghost_key (const LapFigure *figure);
-
-/* All that is drawn in any frame, both sides included, in units. */
-LapFigureBox lap_figure_box (const LapFigure *figure);
 
 /* ---- Posing ---- */
 

@@ -11,6 +11,7 @@
 
 #include "figure/figure.h"
 #include "figure/figure-limits.h"
+#include "figure/key.h"
 #include "sheets/figure-paint.h"
 
 #define SHEET_WIDTH 1500
@@ -172,7 +173,7 @@ draw_strips (Catalogue *catalogue, const char *folder)
 
       for (int j = 0; figure != NULL && j < moments; j++)
         draw_cell (cr, figure, LAP_FIGURE_LIGHT, j * size, i * size, size,
-                   j / (moments - (lap_figure_cycle (figure) == LAP_FIGURE_HOLD ? 1.0 : 0.0)));
+                   j / (moments - (figure->cycle == LAP_FIGURE_HOLD ? 1.0 : 0.0)));
     }
   cairo_destroy (cr);
   return write_sheet (surface, folder, "strips.png");

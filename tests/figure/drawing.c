@@ -52,7 +52,8 @@ check_everywhere (void)
 
   for (guint i = 0; i < lap_catalogue_n (catalogue); i++)
     {
-      const LapFigure *figure = lap_figure_set_get (set, lap_catalogue_nth (catalogue, i)->id, NULL);
+      const char *id = lap_catalogue_nth (catalogue, i)->id;
+      const LapFigure *figure = lap_figure_set_get (set, id, NULL);
       static const double sizes[] = { 20.0, 48.0, 400.0 };
 
       for (guint look = LAP_FIGURE_ICON; look <= LAP_FIGURE_POSTER; look++)
@@ -63,7 +64,7 @@ check_everywhere (void)
                                                                       sizes[j],
                                                                       sizes[j] * 0.8);
 
-              check_contours (lap_figure_id (figure), drawing, sizes[j], sizes[j] * 0.8);
+              check_contours (id, drawing, sizes[j], sizes[j] * 0.8);
             }
     }
 }

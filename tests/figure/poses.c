@@ -78,16 +78,16 @@ check_agreement (void)
     {
       LapExercise *exercise = lap_catalogue_nth (catalogue, i);
       const LapFigure *figure = lap_figure_set_get (set, exercise->id, NULL);
-      LapFigureBox box = lap_figure_box (figure);
+      LapFigureBox box = figure->box;
 
       check_kit (exercise, figure);
       /* What has no repetitions is taken up once, or never moves. */
       if (exercise->seconds_per_rep == 0.0)
-        g_assert_true (lap_figure_cycle (figure) == LAP_FIGURE_HOLD || lap_figure_n_keys (figure) == 1);
+        g_assert_true (figure->cycle == LAP_FIGURE_HOLD || figure->n_keys == 1);
       else
-        g_assert_cmpint (lap_figure_cycle (figure), !=, LAP_FIGURE_HOLD);
-      g_assert_cmpint (lap_figure_poster_key (figure), <, lap_figure_n_keys (figure));
-      g_assert_cmpint (lap_figure_ghost_key (figure), !=, (int) lap_figure_poster_key (figure));
+        g_assert_cmpint (figure->cycle, !=, LAP_FIGURE_HOLD);
+      g_assert_cmpint (figure->poster, <, figure->n_keys);
+      g_assert_cmpint (figure->ghost, !=, figure->poster);
       /* Nothing is as tall as two people, or as long as three. */
       g_assert_cmpfloat (box.y1 - box.y0, <, 200.0);
       g_assert_cmpfloat (box.x1 - box.x0, <, 300.0);

@@ -196,12 +196,6 @@ lap_chooser_set_catalogue (LapChooser *self, LapCatalogue *catalogue)
   search_cb (self);
 }
 
-void
-lap_chooser_set_text (LapChooser *self, const char *text)
-{
-  gtk_editable_set_text (GTK_EDITABLE (self->search), text);
-}
-
 guint
 lap_chooser_n (LapChooser *self)
 {

@@ -16,9 +16,6 @@ G_DECLARE_FINAL_TYPE (LapChooser, lap_chooser, LAP, CHOOSER, GtkWidget)
 /* Shows @catalogue with an empty search; NULL lets it go. */
 void lap_chooser_set_catalogue (LapChooser   *chooser,
                                 LapCatalogue *catalogue);
-/* What is looked for. */
-void lap_chooser_set_text      (LapChooser   *chooser,
-                                const char   *text);
 /* How many match. */
 guint lap_chooser_n            (LapChooser   *chooser);
 

@@ -290,11 +290,8 @@ test_dates (void)
   Timetable t = timetable_show (timetable_read (TIMETABLE_ALL), 1300, 900);
   LapWeek *week = lap_document_week (t.document);
   guint n_classes;
-  GDate date;
 
-  g_date_clear (&date, 1);
-  g_date_set_dmy (&date, 20, G_DATE_JANUARY, 2027);
-  lap_week_view_set_date (t.view, &date);
+  lap_document_set_date (t.document, lap_date_parse ("2027-01-20"));
   timetable_settle (&t);
   lap_week_view_show (t.view, "noon");
   timetable_press (&t, "Delete");
@@ -330,7 +327,7 @@ test_dates (void)
   timetable_assert_at (&t, "noon", LAP_DAY_TUE, 720, 30, "yard"); /* every other week */
   g_assert_cmpint (lap_week_exception (week, "noon", lap_date_parse ("2027-01-19"))->to, ==, lap_date_parse ("2027-01-21"));
   g_assert_true (t.scene->score->boxes[lap_week_score_find (t.scene->score, "noon")].changed);
-  lap_week_view_set_date (t.view, NULL);
+  lap_document_set_date (t.document, 0);
   g_assert_cmpint (t.scene->score->bands[0].date, ==, 0);
   timetable_close (&t);
 }

@@ -534,12 +534,6 @@ lap_week_view_selected (LapWeekView *self)
 }
 
 void
-lap_week_view_set_date (LapWeekView *self, const GDate *date)
-{
-  lap_document_set_date (self->scene->document, date != NULL ? (int) g_date_get_julian (date) : 0);
-}
-
-void
 lap_week_view_reveal (LapWeekView *self, const char *id)
 {
   for (LapWeekSieve i = 0; i < LAP_N_SIEVES; i++)

@@ -22,9 +22,6 @@ G_DECLARE_FINAL_TYPE (LapWeekView, lap_week_view, LAP, WEEK_VIEW, GtkWidget)
 LapWeekView  *lap_week_view_new        (LapDocument *document);
 /* The ids of the selected classes in the order of the file. Transfer full. */
 char        **lap_week_view_selected   (LapWeekView *view);
-/* The week that @date lies in, with all that is different on its days; NULL: every week. */
-void          lap_week_view_set_date   (LapWeekView *view,
-                                        const GDate *date);
 /* Selects the class @id and brings it into sight, whatever is filtered. */
 void          lap_week_view_reveal     (LapWeekView *view,
                                         const char  *id);

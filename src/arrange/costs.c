@@ -164,7 +164,6 @@ lap_costs_new (const LapTimeline *t, guint p)
   guint n = lap_part_n (part);
   g_autofree const LapTask **tasks = NULL;
 
-  g_atomic_ref_count_init (&c->references);
   c->n = n;
   c->rounds = part->run == LAP_RUN_OWN_PACE ? 1 : part->rounds;
   c->circles = part->run == LAP_RUN_STATIONS || part->run == LAP_RUN_OWN_PACE;
@@ -187,18 +186,9 @@ lap_costs_new (const LapTimeline *t, guint p)
   return c;
 }
 
-LapCosts *
-lap_costs_ref (LapCosts *c)
-{
-  g_atomic_ref_count_inc (&c->references);
-  return c;
-}
-
 void
-lap_costs_unref (LapCosts *c)
+lap_costs_free (LapCosts *c)
 {
-  if (!g_atomic_ref_count_dec (&c->references))
-    return;
   g_free (c->is_free);
   g_free (c->is_work);
   g_free (c->pairs);

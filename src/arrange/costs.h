@@ -27,15 +27,13 @@ typedef struct {
   guint8   *runs;       /* n × n × n: warnings of three that i, j, k in a row raise */
   guint8   *runs_over;  /* the same with the seam between j and k */
   guint8   *runs_under; /* the same with the seam between i and j */
-  gatomicrefcount references;
 } LapCosts;
 
 /* The costs of part @part of @timeline. Transfer full. */
 LapCosts *lap_costs_new   (const LapTimeline *timeline,
                            guint              part);
-LapCosts *lap_costs_ref   (LapCosts          *costs);
-void      lap_costs_unref (LapCosts          *costs);
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapCosts, lap_costs_unref)
+void      lap_costs_free  (LapCosts          *costs);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapCosts, lap_costs_free)
 
 /* @order[k] is the block at place k. */
 int       lap_costs_cost  (const LapCosts    *costs,

@@ -18,7 +18,6 @@ struct _LapRehearsal {
   int           speed;
   gint64        from, until; /* what is repeated; both 0 for nothing */
   gboolean      away;
-  guint         serial;
 };
 
 LapRehearsal *
@@ -75,7 +74,6 @@ set_anchor (LapRehearsal *self, gint64 clock, int count_in)
 {
   self->clock = clock;
   self->anchor = self->now + CLAMP (count_in, 0, LAP_MOST_IN) * LAP_SECOND;
-  self->serial++;
 }
 
 static gint64
@@ -166,7 +164,6 @@ move (LapRehearsal *self, gint64 clock)
   self->clock = clock;
   if (self->state != LAP_REHEARSAL_COUNT_IN)
     self->anchor = self->now;
-  self->serial++;
   if (clock == length (self))
     self->state = LAP_REHEARSAL_DONE;
   else if (self->state == LAP_REHEARSAL_DONE)
@@ -295,10 +292,4 @@ lap_rehearsal_ahead (LapRehearsal *self, gint64 time, gint64 *clock)
     return FALSE;
   *clock = time < self->anchor ? self->clock - (self->anchor - time) : clock_at (self, time);
   return *clock < length (self);
-}
-
-guint
-lap_rehearsal_serial (LapRehearsal *self)
-{
-  return self->serial;
 }

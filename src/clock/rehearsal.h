@@ -88,7 +88,5 @@ guint              lap_rehearsal_shot       (LapRehearsal  *rehearsal);
 gboolean           lap_rehearsal_ahead      (LapRehearsal  *rehearsal,
                                              gint64         time,
                                              gint64        *clock);
-/* Rises with all that makes what was prepared ahead untrue. */
-guint              lap_rehearsal_serial     (LapRehearsal  *rehearsal);
 
 G_END_DECLS

@@ -265,12 +265,6 @@ lap_effort_next_run (const LapEffort *effort, double start, double end, double l
   return inside;
 }
 
-double
-lap_effort_pulse (const LapEffort *effort, double second)
-{
-  return lap_pulse (lap_effort_at (effort, second), effort->rest_pulse, effort->maximum);
-}
-
 guint
 lap_effort_starts (const LapTimeline *timeline)
 {

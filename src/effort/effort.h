@@ -80,9 +80,6 @@ gboolean   lap_effort_next_run (const LapEffort  *effort,
                                 double            level,
                                 gboolean          below,
                                 LapEffortRun     *run);
-/* Beats a minute at @second. */
-double     lap_effort_pulse    (const LapEffort  *effort,
-                                double            second);
 
 /* Between whom the estimate lies: fitness 2 METs less and 2 more, and where people rotate everyone's start. */
 typedef struct {

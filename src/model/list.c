@@ -101,12 +101,6 @@ lap_list_find (LapList *list, gconstpointer item)
   return g_ptr_array_find (list->items, item, &i) ? i : G_MAXUINT;
 }
 
-LapObject *
-lap_list_owner (LapList *list)
-{
-  return list->owner;
-}
-
 void
 lap_list_splice (LapList *list, guint position, guint n_removed, GPtrArray *added)
 {

@@ -28,7 +28,6 @@ void       lap_list_splice (LapList        *list,
                             guint           position,
                             guint           n_removed,
                             GPtrArray      *added);
-LapObject *lap_list_owner  (LapList        *list);
 
 /* The kind of a field that is such a list; `item` names the type of what is in it. */
 typedef struct {

@@ -171,14 +171,6 @@ lap_session_band (const LapSession *session, double *low, double *high)
   return session->band_low >= 0 || session->band_high >= 0;
 }
 
-gboolean
-lap_session_is_tender (const LapSession *session)
-{
-  LapChangeRule rule = lap_session_rule (session);
-
-  return lap_change_is_tender (&rule);
-}
-
 /* Own exercises */
 
 static gboolean

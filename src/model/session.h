@@ -87,8 +87,6 @@ LapChangeRule lap_session_rule       (const LapSession *session);
 gboolean      lap_session_band       (const LapSession *session,
                                       double           *low,
                                       double           *high);
-/* New to it, or 60 and over. */
-gboolean      lap_session_is_tender  (const LapSession *session);
 
 extern const LapRowsKind lap_kind_takes;
 /* A slot that holds own exercises, a GPtrArray of LapExercise. */

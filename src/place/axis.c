@@ -95,15 +95,6 @@ lap_axis_set_pieces (LapAxis *self, const int *ends, guint n)
 }
 
 void
-lap_axis_fold (LapAxis *self, guint piece, gboolean folded)
-{
-  g_return_if_fail (piece < self->n);
-  self->pieces[piece].folded = folded;
-  self->pieces[piece].share = folded;
-  lay_out (self);
-}
-
-void
 lap_axis_set_folds (LapAxis *self, const gboolean *folded)
 {
   gboolean same = TRUE;

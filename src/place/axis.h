@@ -47,10 +47,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapAxis, lap_axis_free)
 void     lap_axis_set_pieces (LapAxis       *axis,
                               const int     *ends,
                               guint          n);
-void     lap_axis_fold       (LapAxis       *axis,
-                              guint          piece,
-                              gboolean       folded);
-/* All at once: @folded has a value for each piece. */
+/* @folded has a value for each piece. */
 void     lap_axis_set_folds  (LapAxis       *axis,
                               const gboolean *folded);
 void     lap_axis_set_view   (LapAxis       *axis,

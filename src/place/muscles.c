@@ -193,19 +193,6 @@ lap_load_rows_place (int line, gboolean open, guint row, int *top, int *height)
     *top += *height + (group_starts & LAP_BIT (i + 1) ? GROUP_GAP : 0);
 }
 
-guint
-lap_load_rows_at (int line, gboolean open, double y)
-{
-  for (guint row = 0; row < LAP_N_ROWS; row++) {
-    int top, height;
-
-    lap_load_rows_place (line, open, row, &top, &height);
-    if (y >= top && y < top + height)
-      return row;
-  }
-  return LAP_N_ROWS;
-}
-
 const char *
 lap_load_row_label (guint row)
 {

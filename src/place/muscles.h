@@ -54,10 +54,6 @@ void     lap_load_rows_place    (int             line,
                             guint           row,
                             int            *top,
                             int            *height);
-/* The row at @y, or LAP_N_ROWS between them. */
-guint    lap_load_rows_at       (int             line,
-                            gboolean        open,
-                            double          y);
 /* "Thighs", "Breathless". Translated. */
 const char *lap_load_row_label  (guint           row);
 

@@ -235,7 +235,6 @@ static void
 test_ahead (FalseClock *clock)
 {
   gint64 ahead;
-  guint serial;
 
   g_assert_false (lap_rehearsal_ahead (clock->rehearsal, clock->time, &ahead));
   lap_rehearsal_jump (clock->rehearsal, 65);
@@ -245,11 +244,6 @@ test_ahead (FalseClock *clock)
   g_assert_true (lap_rehearsal_ahead (clock->rehearsal, clock->time + 4 * LAP_SECOND, &ahead));
   g_assert_cmpint (ahead, ==, 66 * LAP_SECOND);
   g_assert_false (lap_rehearsal_ahead (clock->rehearsal, clock->time + 1000 * LAP_SECOND, &ahead));
-  serial = lap_rehearsal_serial (clock->rehearsal);
-  false_clock_pass (clock, 4);
-  g_assert_cmpuint (lap_rehearsal_serial (clock->rehearsal), ==, serial);
-  lap_rehearsal_skip (clock->rehearsal);
-  g_assert_cmpuint (lap_rehearsal_serial (clock->rehearsal), >, serial);
 }
 
 static void

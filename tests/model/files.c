@@ -387,10 +387,12 @@ test_fitness (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
+      LapChangeRule rule;
+
       g_object_set (session, "group-level", rows[i].level, "group-age", rows[i].age, NULL);
+      rule = lap_session_rule (session);
       g_assert_cmpfloat (lap_session_fitness (session), ==, rows[i].mets);
-      g_assert_true (lap_session_is_tender (session) == (rows[i].level == LAP_LEVEL_NEW
-                                                         || rows[i].age >= 60));
+      g_assert_true (lap_change_is_tender (&rule) == (rows[i].level == LAP_LEVEL_NEW || rows[i].age >= 60));
     }
   g_object_set (session, "group-fitness", 8.5, NULL);
   g_assert_cmpfloat (lap_session_fitness (session), ==, 8.5);

@@ -14,10 +14,7 @@ axis_of (double zoom, double offset, double view, gboolean mirrored, gboolean fo
 
   lap_axis_set_pieces (axis, (int[]) { 100, 500, 600 }, 3);
   lap_axis_set_view (axis, view, mirrored);
-  if (folded) {
-    lap_axis_fold (axis, 0, TRUE);
-    lap_axis_fold (axis, 2, TRUE);
-  }
+  lap_axis_set_folds (axis, (gboolean[]) { folded, FALSE, folded });
   lap_axis_zoom_at (axis, zoom, mirrored ? view : 0);
   lap_axis_scroll (axis, offset);
   return axis;

@@ -139,9 +139,11 @@ test_folded (void)
   g_autoptr (LapScore) score = score_new ();
   g_autoptr (LapBrackets) brackets = lap_brackets_new (score);
   g_autoptr (LapAxis) axis = axis_for (score, 2, FALSE);
+  g_autofree gboolean *folded = g_new0 (gboolean, axis->n);
   gboolean at_end;
 
-  lap_axis_fold (axis, 1, TRUE);
+  folded[1] = TRUE;
+  lap_axis_set_folds (axis, folded);
   g_assert_false (lap_bracket_is_open (&brackets->all[2], axis));
   g_assert_true (lap_bracket_is_open (&brackets->all[0], axis));
   lap_brackets_hit (brackets, axis, lap_axis_x (axis, 419), TRUE, &at_end);

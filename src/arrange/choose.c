@@ -19,8 +19,9 @@ lap_choice_clear (LapChoice *c)
   lap_catalogue_unref (c->catalogue);
 }
 
-void
-lap_choice_count (LapChoice *c, const LapExercise *e, int work)
+/* Counts an exercise that is there already. */
+static void
+count_in (LapChoice *c, const LapExercise *e, int work)
 {
   guint32 regions = lap_muscle_regions (e->primary_mask);
 
@@ -85,7 +86,7 @@ lap_choice_next (LapChoice *c, const LapExercise *before, const LapExercise *aft
     best = e;
   }
   if (best != NULL)
-    lap_choice_count (c, best, work);
+    count_in (c, best, work);
   return best;
 }
 
@@ -110,7 +111,7 @@ fill_part (const LapTimeline *t, guint p, guint32 seed, LapEdits *edits, guint *
   lap_choice_init (&choice, t->catalogue, t->session, part->kind, seed);
   for (guint i = 0; i < lap_part_n (part); i++)
     if (neighbour (t, part, i) != NULL)
-      lap_choice_count (&choice, neighbour (t, part, i), lap_part_nth (part, i)->work);
+      count_in (&choice, neighbour (t, part, i), lap_part_nth (part, i)->work);
   for (guint i = 0; i < lap_part_n (part); i++) {
     LapBlock *block = lap_part_nth (part, i);
     LapExercise *e;

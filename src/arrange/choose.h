@@ -35,10 +35,6 @@ LapExercise *lap_choice_next  (LapChoice        *choice,
                                const LapExercise *before,
                                const LapExercise *after,
                                int                work);
-/* Counts an exercise that is there already. */
-void         lap_choice_count (LapChoice        *choice,
-                               const LapExercise *exercise,
-                               int                work);
 
 /* The edits that fill all blocks without an exercise. *@left (may be NULL) is how many nothing was found for. */
 LapEdits    *lap_choose       (const LapTimeline *timeline,

@@ -28,8 +28,9 @@ taste (const LapTask *a, const LapTask *b)
   return MIN (quarters, MOST_TASTE);
 }
 
-int
-lap_cost_pair (const LapTimeline *t, const LapPart *part, const LapTask *a, const LapTask *b, int seconds)
+/* What @a directly before @b costs with @seconds between them. */
+static int
+cost_of_pair (const LapTimeline *t, const LapPart *part, const LapTask *a, const LapTask *b, int seconds)
 {
   guint32 focus = lap_words_mask (&lap_regions, (const char * const *) t->session->focus), shared;
   LapChangeRule rule = lap_session_rule (t->session);
@@ -141,9 +142,9 @@ fill_pairs (LapCosts *c, const LapTimeline *t, guint p, const LapTask **tasks)
         if (before == NULL || after == NULL)
           continue;
         if (i != j)
-          c->pairs[i * n + j] += lap_cost_pair (t, part, before, after, rest_of (t, p, before));
+          c->pairs[i * n + j] += cost_of_pair (t, part, before, after, rest_of (t, p, before));
         if (r < seams && next->block != before->block)
-          c->seam[i * n + j] += lap_cost_pair (t, part, before, next, rest_of (t, p, before) + part->round_rest);
+          c->seam[i * n + j] += cost_of_pair (t, part, before, next, rest_of (t, p, before) + part->round_rest);
       }
 }
 

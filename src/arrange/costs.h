@@ -44,11 +44,4 @@ int       lap_costs_runs  (const LapCosts    *costs,
 int       lap_costs_total (const LapCosts    *costs,
                            const guint       *order);
 
-/* What one task directly before another costs with @seconds between them. */
-int       lap_cost_pair   (const LapTimeline *timeline,
-                           const LapPart     *part,
-                           const LapTask     *before,
-                           const LapTask     *after,
-                           int                seconds);
-
 G_END_DECLS

@@ -26,6 +26,12 @@ typedef struct {
   LapFillRow *wanted;                      /* starts within the wanted hours */
 } Cooling;
 
+static gboolean
+is_empty (LapFillRow row)
+{
+  return !(row.early | row.late);
+}
+
 /* xorshift64* (Vigna 2016, ACM TOMS 42:30). */
 static guint32
 draw (Cooling *c)
@@ -124,15 +130,15 @@ draw_place (Cooling *c, guint i, LapFillPlace *at)
   at->room = c->rooms[i][0] ? c->rooms[i][1 + draw_below (c, c->rooms[i][0])] : -1;
   at->coach = c->coaches[i][0] ? c->coaches[i][1 + draw_below (c, c->coaches[i][0])] : -1;
   row = lap_fill_starts (t, i, at->day, at->room, at->coach, (luck & 0x300) != 0);
-  if (lap_fill_row_is_empty (row) && (luck & 0x300))
+  if (is_empty (row) && (luck & 0x300))
     row = lap_fill_starts (t, i, at->day, at->room, at->coach, FALSE);
   if (luck & 0x3000) {
     LapFillRow narrow = { row.early & c->wanted[i].early, row.late & c->wanted[i].late };
 
-    if (!lap_fill_row_is_empty (narrow))
+    if (!is_empty (narrow))
       row = narrow;
   }
-  if (lap_fill_row_is_empty (row))
+  if (is_empty (row))
     return FALSE;
   at->start = 15 * draw_quarter (c, row);
   return TRUE;
@@ -326,8 +332,8 @@ has_a_start (const Cooling *c, guint i)
   for (int day = 0; day < LAP_FILL_DAYS; day++)
     for (int r = 0; r < MAX (rooms[0], 1); r++)
       for (int k = 0; k < MAX (coaches[0], 1); k++)
-        if (!lap_fill_row_is_empty (lap_fill_starts (t, i, day, rooms[0] ? rooms[r + 1] : -1,
-                                                     coaches[0] ? coaches[k + 1] : -1, FALSE)))
+        if (!is_empty (lap_fill_starts (t, i, day, rooms[0] ? rooms[r + 1] : -1, coaches[0] ? coaches[k + 1] : -1,
+                                        FALSE)))
           return TRUE;
   return FALSE;
 }

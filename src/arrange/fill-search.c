@@ -6,8 +6,9 @@
 /* What is easiest to relax comes first; in the order of LapFillRule. */
 static const guint8 ease[LAP_FILL_RULES] = { 2, 3, 3, 4, 4, 5, 5, 6, 6, 6, 20, 20 };
 
-guint64
-lap_fill_tries (guint n)
+/* How often the search tries unless told otherwise. */
+static guint64
+usual_tries (guint n)
 {
   return n <= 80 ? 15000 * (guint64) n : n <= 200 ? 800000 : 4000 * (guint64) n;
 }
@@ -254,7 +255,7 @@ lap_fill_find (const LapFillProblem *p, guint64 tries, GCancellable *cancellable
   construct (t);
   fill->first_unplaced = t->unplaced;
   fill->first_points = t->points;
-  if (!lap_fill_cool (t, tries ? tries : lap_fill_tries (p->n_classes), cancellable, tell, &search) ||
+  if (!lap_fill_cool (t, tries ? tries : usual_tries (p->n_classes), cancellable, tell, &search) ||
       !lap_fill_bound (empty, (guint64) LAP_FILL_UNPLACED * t->unplaced + t->points, &fill->least,
                        &fill->least_unplaced, cancellable, tell, &bound)) {
     g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_CANCELLED, "cancelled");

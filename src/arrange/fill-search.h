@@ -96,11 +96,8 @@ typedef struct {
   guint16      *barred;      /* for each class: 0, or the rules that bar even the nearest place before anything moves */
 } LapFill;
 
-/* How often the search tries unless told otherwise. */
-guint64  lap_fill_tries  (guint n_classes);
-
-/* NULL with G_IO_ERROR_CANCELLED only. @tries 0 stands for lap_fill_tries(). @progress (may be NULL) is told shares
- * from 0 to 1. */
+/* NULL with G_IO_ERROR_CANCELLED only. @tries 0 stands for what the number of classes asks for. @progress (may
+ * be NULL) is told shares from 0 to 1. */
 LapFill *lap_fill_find   (const LapFillProblem *problem,
                           guint64               tries,
                           GCancellable         *cancellable,

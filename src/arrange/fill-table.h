@@ -135,10 +135,4 @@ lap_fill_row_set (LapFillRow *row, guint quarter)
     row->late |= G_GUINT64_CONSTANT (1) << (quarter - LAP_FILL_HALF);
 }
 
-static inline gboolean
-lap_fill_row_is_empty (LapFillRow row)
-{
-  return !(row.early | row.late);
-}
-
 G_END_DECLS

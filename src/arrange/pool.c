@@ -38,9 +38,10 @@ lap_wishes_allow (const LapWishes *w, const LapExercise *e)
          has_space (w, e) && (w->lens <= 0 || lap_camera_distance (e, w->lens, w->portrait) <= w->room);
 }
 
-/* Chains are short and have no loops: walk each way from @from. */
-int
-lap_chain_steps (LapCatalogue *catalogue, LapExercise *from, LapExercise *to)
+/* Steps along easier and harder links from one to the other, at most 8; -1 where no chain joins them. Chains are short
+ * and have no loops: walk each way from @from. */
+static int
+chain_steps (LapCatalogue *catalogue, LapExercise *from, LapExercise *to)
 {
   for (int way = 0; way < 2; way++) {
     LapExercise *e = from;
@@ -101,7 +102,7 @@ nearest_of (LapCatalogue *catalogue, const LapWishes *wishes, LapExercise *from,
     if (e == from || !lap_wishes_allow (wishes, e) ||
         (e->impact == LAP_IMPACT_HIGH && from->impact != LAP_IMPACT_HIGH))
       continue;
-    steps = lap_chain_steps (catalogue, from, e);
+    steps = chain_steps (catalogue, from, e);
     if (steps < 0 && !any && !serves (from, e))
       continue;
     d = (Distance) {

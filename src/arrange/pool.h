@@ -36,9 +36,4 @@ LapExercise *lap_pool_nearest    (LapCatalogue      *catalogue,
                                   LapExercise       *from,
                                   GHashTable        *taken);
 
-/* Steps along easier and harder links from one to the other, at most 8; -1 where no chain joins them. */
-int          lap_chain_steps     (LapCatalogue      *catalogue,
-                                  LapExercise       *from,
-                                  LapExercise       *to);
-
 G_END_DECLS

@@ -24,8 +24,9 @@ append (GString *text, const LapPath *path)
   }
 }
 
-char *
-lap_path_pointer (const LapPath *path)
+/* "/parts/0/blocks/3"; "" for the root. */
+static char *
+pointer_of (const LapPath *path)
 {
   GString *text = g_string_new (NULL);
 
@@ -36,7 +37,7 @@ lap_path_pointer (const LapPath *path)
 void
 lap_path_error (GError **error, const LapPath *path, const char *format, ...)
 {
-  g_autofree char *pointer = lap_path_pointer (path);
+  g_autofree char *pointer = pointer_of (path);
   g_autofree char *message = NULL;
   va_list args;
 

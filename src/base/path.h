@@ -19,9 +19,6 @@ struct _LapPath {
 #define LAP_PATH_MEMBER(up_, name_)   (&(LapPath) { (up_), (name_), 0 })
 #define LAP_PATH_ELEMENT(up_, index_) (&(LapPath) { (up_), NULL, (index_) })
 
-/* "/parts/0/blocks/3"; "" for the root. */
-char *lap_path_pointer (const LapPath *path);
-
 /* Sets LAP_ERROR_INVALID about the value at @path. */
 void  lap_path_error   (GError       **error,
                         const LapPath *path,

@@ -58,8 +58,9 @@ ink_ghost (LapInks *inks, const LapFigure *figure, const LapFigurePose *pose)
     }
 }
 
-LapFigureBox
-lap_pose_bounds (const LapFigure *figure, const LapFigurePose *pose)
+/* What a pose covers with its kit, without the floor. */
+static LapFigureBox
+pose_bounds (const LapFigure *figure, const LapFigurePose *pose)
 {
   g_autoptr (LapInks) inks = lap_inks_new (2.0);
 
@@ -72,14 +73,14 @@ static LapFigureBox
 movement_bounds (const LapFigure *figure)
 {
   LapFigurePose pose;
-  LapFigureBox box = lap_pose_bounds (figure, &figure->poses[0]);
+  LapFigureBox box = pose_bounds (figure, &figure->poses[0]);
   guint steps = figure->n_keys <= 2 ? 8 : 4;
 
   for (guint i = 0; i + 1 < figure->n_keys; i++)
     for (guint j = 1; j <= steps; j++)
       {
         lap_blend (figure, i, i + 1, (double) j / steps, FALSE, &pose);
-        box = joined (box, lap_pose_bounds (figure, &pose));
+        box = joined (box, pose_bounds (figure, &pose));
       }
   return box;
 }
@@ -100,7 +101,7 @@ lap_figure_measure (LapFigure *figure)
 static LapFigureBox
 box_to_fit (const LapFigure *figure, const LapFigure *side, LapFigureLook look, const LapFigurePose *pose)
 {
-  LapFigureBox box = look == LAP_FIGURE_ICON ? lap_pose_bounds (side, pose)
+  LapFigureBox box = look == LAP_FIGURE_ICON ? pose_bounds (side, pose)
                      : look == LAP_FIGURE_TILE ? figure->box : figure->marked;
   double half = HALF_WIDTH * (isnan (figure->crop) ? 1.0 : CROP_WIDTH), middle = (box.x0 + box.x1) / 2.0;
 

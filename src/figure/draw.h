@@ -18,7 +18,4 @@ const LapFigure *lap_figure_side (const LapFigure *figure, double phase);
 /* The share of its rectangle that a tile or poster figure leaves free on each side, below its feet too. */
 #define LAP_FIGURE_PADDING 0.06
 
-/* What a pose covers with its kit, without the floor. */
-LapFigureBox lap_pose_bounds (const LapFigure *figure, const LapFigurePose *pose);
-
 G_END_DECLS

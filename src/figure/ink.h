@@ -96,9 +96,4 @@ double lap_ground_depth (const LapFigure *figure, double pixel);
 /* The line an arrow runs along. Returns the number of points written, at most @room. */
 guint lap_arrow_path (const LapFigure *figure, const LapArrow *arrow, LapFigPoint *points, guint room);
 
-/* The middle of a ball of the kit in this pose. */
-LapFigPoint lap_ball_middle (const LapGear *gear, const LapFigurePose *pose);
-/* Where an end of a band or strap is. */
-LapFigPoint lap_gear_end (const LapGearEnd *end, const LapFigurePose *pose);
-
 G_END_DECLS

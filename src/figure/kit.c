@@ -19,8 +19,9 @@ typedef struct {
   int rank;
 } LapKitPen;
 
-LapFigPoint
-lap_gear_end (const LapGearEnd *end, const LapFigurePose *pose)
+/* Where an end of a band or strap is. */
+static LapFigPoint
+gear_end (const LapGearEnd *end, const LapFigurePose *pose)
 {
   return end->joint == LAP_FREE_POINT ? end->at : lap_fig_plus (pose->p[end->joint], end->at);
 }
@@ -34,8 +35,9 @@ held_at (const LapGear *gear, const LapFigurePose *pose)
   return pose->p[LAP_JOINT_HAND + (gear->hands == 2)];
 }
 
-LapFigPoint
-lap_ball_middle (const LapGear *gear, const LapFigurePose *pose)
+/* The middle of a ball of the kit in this pose. */
+static LapFigPoint
+ball_middle (const LapGear *gear, const LapFigurePose *pose)
 {
   LapFigPoint sum = { 0 };
 
@@ -44,7 +46,7 @@ lap_ball_middle (const LapGear *gear, const LapFigurePose *pose)
   if (gear->n_ends == 0)
     return lap_fig_plus (held_at (gear, pose), gear->off);
   for (guint i = 0; i < gear->n_ends; i++)
-    sum = lap_fig_plus (sum, lap_gear_end (&gear->ends[i], pose));
+    sum = lap_fig_plus (sum, gear_end (&gear->ends[i], pose));
   return (LapFigPoint) { sum.x / gear->n_ends + gear->off.x, sum.y / gear->n_ends + gear->off.y };
 }
 
@@ -299,12 +301,12 @@ ink_band (const LapKitPen *pen)
 
   for (guint i = 0; i < gear->n_ends; i++)
     {
-      LapFigPoint at = lap_gear_end (&gear->ends[i], pen->pose);
+      LapFigPoint at = gear_end (&gear->ends[i], pen->pose);
 
       if (gear->ends[i].joint == LAP_FREE_POINT && gear->kind == LAP_GEAR_BAND)
         lap_inks_disc (pen->inks, at, 1.9);
       if (i + 1 < gear->n_ends)
-        cable (pen, at, lap_gear_end (&gear->ends[i + 1], pen->pose));
+        cable (pen, at, gear_end (&gear->ends[i + 1], pen->pose));
     }
 }
 
@@ -373,7 +375,7 @@ ink_rope (const LapKitPen *pen)
 static void
 ink_ball (const LapKitPen *pen)
 {
-  lap_inks_disc (pen->inks, lap_ball_middle (pen->gear, pen->pose), pen->gear->r > 0.0 ? pen->gear->r
+  lap_inks_disc (pen->inks, ball_middle (pen->gear, pen->pose), pen->gear->r > 0.0 ? pen->gear->r
                  : BALL_R);
 }
 

@@ -99,8 +99,8 @@ lap_polygon_half (const LapPolygon *from, LapFigPoint a, LapFigPoint b, double s
     }
 }
 
-void
-lap_polygon_copy (const LapPolygon *from, LapPolygon *to)
+static void
+copy (const LapPolygon *from, LapPolygon *to)
 {
   to->n = from->n;
   to->box = from->box;
@@ -146,10 +146,10 @@ lap_polygon_subtract (const LapPolygon *from, const LapPolygon *cut, GArray *out
 
   if (is_clear_of (from, cut))
     {
-      lap_polygon_copy (from, lap_polygon_slot (out));
+      copy (from, lap_polygon_slot (out));
       return;
     }
-  lap_polygon_copy (from, rest);
+  copy (from, rest);
   for (guint i = 0; i < cut->n && rest->n >= 3; i++)
     {
       LapFigPoint a = cut->p[i], b = cut->p[i + 1 < cut->n ? i + 1 : 0];

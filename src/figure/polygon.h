@@ -41,7 +41,6 @@ void lap_polygon_subtract (const LapPolygon *from, const LapPolygon *cut, GArray
 
 /* Adds room for one polygon to @out. */
 LapPolygon *lap_polygon_slot (GArray *out);
-void lap_polygon_copy (const LapPolygon *from, LapPolygon *to);
 
 /* The way from @at to the polygon, 0 inside. */
 double lap_polygon_way (const LapPolygon *polygon, LapFigPoint at);

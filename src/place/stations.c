@@ -20,8 +20,9 @@ station_free (gpointer data)
   g_free (station);
 }
 
-char *
-lap_short_words (const char *words)
+/* The words of an option up to its first stop: they are written to stand alone there. Transfer full; NULL for none. */
+static char *
+short_words (const char *words)
 {
   const char *end = words;
 
@@ -78,8 +79,8 @@ option_words (const LapTimeline *timeline, const LapTask *task, LapOption option
   double factor = 1;
 
   if (mine != NULL || base == NULL)
-    return lap_short_words (mine);
-  words = lap_short_words (option == LAP_OPTION_EASIER ? base->easier : base->harder);
+    return short_words (mine);
+  words = short_words (option == LAP_OPTION_EASIER ? base->easier : base->harder);
   other = lap_catalogue_shown (timeline->catalogue, task->shown, option, &factor);
   if (other != task->shown && (words == NULL || g_utf8_strlen (words, -1) > LONG_OPTION) &&
       (words == NULL || strlen (lap_exercise_name (other)) < strlen (words)))

@@ -37,9 +37,6 @@ void       lap_station_without_load (LapStation *station);
 gboolean   lap_part_is_shown (const LapTimeline *timeline,
                               guint              part);
 
-/* The words of an option up to its first stop: they are written to stand alone there. Transfer full; NULL for none. */
-char      *lap_short_words   (const char        *words);
-
 /* "12 reps", "8–12 reps". */
 char      *lap_reps_text     (guint              reps);
 

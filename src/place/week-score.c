@@ -430,12 +430,6 @@ lap_week_score_x (const LapWeekScore *self, const LapAxis *axis, double minute)
   return lap_axis_x (axis, minute - self->first);
 }
 
-double
-lap_week_score_minute (const LapWeekScore *self, const LapAxis *axis, double x)
-{
-  return self->first + lap_axis_second (axis, x);
-}
-
 /* px along the axis from the start of @box to where its lane is taken again, or the hours end. */
 static int
 room_for_words (const LapWeekScore *self, const LapAxis *axis, const LapWeekBox *box)
@@ -556,7 +550,7 @@ lap_week_score_hit (const LapWeekScore *self, const LapAxis *axis, double x, dou
   const LapWeekRow *row = &self->rows[hit.row];
 
   hit.band = row->band;
-  hit.minute = lap_week_score_minute (self, axis, x);
+  hit.minute = self->first + lap_axis_second (axis, x);
   for (guint i = row->first; i < row->first + row->n; i++) {
     LapWeekPlaced placed = lap_week_score_place (self, axis, i);
     LapWeekEdge edge = LAP_WEEK_EDGE_NONE;

@@ -99,13 +99,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapWeekScore, lap_week_score_free)
 /* Gives @axis the hours of @score; zoom and offset stay what they can. */
 void          lap_week_score_set_axis (const LapWeekScore *score,
                                        LapAxis            *axis);
-/* px in the view of a minute of the day, and back. */
+/* px in the view of a minute of the day. */
 double        lap_week_score_x        (const LapWeekScore *score,
                                        const LapAxis      *axis,
                                        double              minute);
-double        lap_week_score_minute   (const LapWeekScore *score,
-                                       const LapAxis      *axis,
-                                       double              x);
 
 typedef enum { LAP_NAMED_WHOLE, LAP_NAMED_CUT, LAP_NAMED_INITIALS, LAP_NAMED_NOT } LapNamed;
 

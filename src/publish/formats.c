@@ -82,8 +82,10 @@ word_of (const char *list, guint n)
   return n < g_strv_length (words) ? g_intern_string (words[n]) : NULL;
 }
 
-const char *
-lap_format_suffix (const LapFormat *format, const char *path, GError **error)
+/* The suffix of @format that the file name @path has, or its only or usual one; NULL with LAP_ERROR_USAGE where
+ * the name leaves open which of several is meant. */
+static const char *
+suffix_of (const LapFormat *format, const char *path, GError **error)
 {
   const char *usual = word_of (format->suffixes, 0), *word;
   g_autofree char *lower = g_utf8_strdown (path, -1);
@@ -134,7 +136,7 @@ gboolean
 lap_publish (const LapFormat *format, const LapPublication *what, const char *path, const LapProgress *watch,
              GError **error)
 {
-  const char *suffix = lap_format_suffix (format, path, error);
+  const char *suffix = suffix_of (format, path, error);
   g_autoptr (LapOutput) output = NULL;
 
   if (suffix == NULL || !is_meant (format, what, error))

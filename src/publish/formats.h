@@ -54,12 +54,6 @@ const LapFormat *lap_formats_nth    (guint n);
 /* NULL where no format has that id. */
 const LapFormat *lap_formats_find   (const char            *id);
 
-/* The suffix of @format that the file name @path has, or its only or usual one; NULL with LAP_ERROR_USAGE where
- * the name leaves open which of several is meant. */
-const char      *lap_format_suffix  (const LapFormat       *format,
-                                     const char            *path,
-                                     GError               **error);
-
 /* Writes @what to @path ("-" is standard output), whole or not at all. @watch may be NULL. FALSE with
  * LAP_ERROR_USAGE where the format can't be made of what is published, LAP_ERROR_MISSING where a part of the
  * system isn't there, LAP_ERROR_UNWRITABLE, or G_IO_ERROR_CANCELLED. Needs no main loop: a worker may call it

@@ -23,8 +23,9 @@ lap_day_text (int date)
   return g_date_time_format (day, _("%A, %-d %B"));
 }
 
-char *
-lap_week_span_text (int monday)
+/* "11 to 17 January 2027" of a Monday. Translated; transfer full. */
+static char *
+span_text (int monday)
 {
   g_autoptr (GDateTime) first = lap_noon (monday), last = lap_noon (monday + LAP_N_DAYS - 1);
   gboolean one_month = g_date_time_get_month (first) == g_date_time_get_month (last);
@@ -54,7 +55,7 @@ static void
 show (LapWeekDates *self)
 {
   int monday = lap_document_date (self->document);
-  g_autofree char *span = monday != 0 ? lap_week_span_text (monday) : NULL;
+  g_autofree char *span = monday != 0 ? span_text (monday) : NULL;
   const char *what = remark (lap_document_week (self->document), monday);
 
   gtk_label_set_text (GTK_LABEL (self->title), span != NULL ? span : _("Every week"));

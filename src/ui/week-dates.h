@@ -26,7 +26,5 @@ void  lap_week_dates_turn         (LapWeekDates *dates,
 
 /* "Thursday, 14 January". Translated; transfer full. */
 char *lap_day_text                (int           date);
-/* "11 to 17 January 2027" of a Monday. Translated; transfer full. */
-char *lap_week_span_text          (int           monday);
 
 G_END_DECLS

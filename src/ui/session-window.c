@@ -2,15 +2,11 @@
 #include "ui/session-window.h"
 
 #include "ui/arrange.h"
-#include "ui/desk.h"
 #include "ui/export.h"
-#include "ui/sheets-view.h"
 #include "ui/finding.h"
 #include "ui/heading.h"
-#include "ui/later.h"
 #include "ui/meter.h"
 #include "ui/rehearse/page.h"
-#include "ui/remember.h"
 #include "ui/properties.h"
 #include "ui/score/folds.h"
 #include "ui/script-view.h"
@@ -44,14 +40,6 @@ zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
   }
   else
     lap_score_view_zoom (LAP_SCORE_VIEW (self->score), g_str_equal (name, "win.zoom-in") ? ZOOM_STEP : 1 / ZOOM_STEP);
-}
-
-static void
-pane_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  LapDesk *desk = LAP_DESK (LAP_SESSION_WINDOW (widget)->desk);
-
-  lap_desk_set_shown (desk, LAP_DESK_END, !lap_desk_get_shown (desk, LAP_DESK_END));
 }
 
 static void
@@ -140,26 +128,14 @@ export_action (GtkWidget *widget, const char *name, GVariant *parameter)
   gtk_window_present (lap_export_new (LAP_WINDOW (widget)));
 }
 
-/* The sides belong to the plan: elsewhere their buttons would do nothing that can be seen. */
+/* The catalogue belongs to the plan, as the pane does. */
 static void
 view_cb (LapSessionWindow *self)
 {
   gboolean plan = g_strcmp0 (lap_window_view (LAP_WINDOW (self)), "plan") == 0;
 
   gtk_widget_set_visible (self->catalogue_toggle, plan);
-  gtk_widget_set_visible (self->pane_toggle, plan);
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.catalogue", plan);
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.pane", plan);
-}
-
-static void
-print_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  LapSessionWindow *self = LAP_SESSION_WINDOW (widget);
-
-  lap_window_commit (LAP_WINDOW (self));
-  lap_window_show_view (LAP_WINDOW (self), "sheets");
-  lap_sheets_view_print (LAP_SHEETS_VIEW (lap_later_get (self->sheets)));
 }
 
 static void
@@ -205,8 +181,8 @@ context_cb (LapSessionWindow *self, guint change)
 {
   const LapScore *shown = self->context->preview != NULL ? self->context->preview : self->context->score;
 
-  if (change & LAP_SCORE_PLAN && lap_later_peek (self->find) != NULL)
-    lap_find_bar_again (LAP_FIND_BAR (lap_later_peek (self->find)));
+  if (change & LAP_SCORE_PLAN)
+    lap_window_find_again (LAP_WINDOW (self));
   if (change & LAP_SCORE_PREVIEW)
     lap_heading_preview (LAP_HEADING (self->heading), shown->timeline->length);
 }
@@ -238,14 +214,12 @@ static void
 install_actions (GtkWidgetClass *klass)
 {
   gtk_widget_class_install_action (klass, "win.export", NULL, export_action);
-  gtk_widget_class_install_action (klass, "win.print", NULL, print_action);
   gtk_widget_class_install_action (klass, "win.zoom-in", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-out", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-fit", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-round", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.zoom-selection", NULL, zoom_action);
   gtk_widget_class_install_action (klass, "win.unfold", NULL, zoom_action);
-  gtk_widget_class_install_action (klass, "win.pane", NULL, pane_action);
   gtk_widget_class_install_action (klass, "win.formula", NULL, formula_action);
   gtk_widget_class_install_action (klass, "win.blocks", NULL, blocks_action);
   gtk_widget_class_install_action (klass, "win.exercise", NULL, exercise_action);
@@ -267,8 +241,6 @@ lap_session_window_class_init (LapSessionWindowClass *klass)
   g_type_ensure (LAP_TYPE_METER);
   g_type_ensure (LAP_TYPE_HEADING);
   g_type_ensure (LAP_TYPE_SCORE_VIEW);
-  g_type_ensure (LAP_TYPE_LATER);
-  g_type_ensure (LAP_TYPE_DESK);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/session-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, more);
   gtk_widget_class_bind_template_child (widget_class, LapSessionWindow, meter);
@@ -327,17 +299,6 @@ warning_cb (LapSessionWindow *self, guint n)
 }
 
 static GtkWidget *
-build_find (gpointer owner)
-{
-  GtkWidget *bar = g_object_new (LAP_TYPE_FIND_BAR, NULL);
-  const LapFindTarget target = { find_words, go_to_block, blocks_text, _("Find in the session"),
-                                 _("Exercise, words, note or warning") };
-
-  lap_find_bar_set_target (LAP_FIND_BAR (bar), &target, owner);
-  return bar;
-}
-
-static GtkWidget *
 build_shelf (gpointer owner)
 {
   LapSessionWindow *self = owner;
@@ -368,15 +329,6 @@ build_rehearse (gpointer owner)
 }
 
 static GtkWidget *
-build_sheets (gpointer owner)
-{
-  GtkWidget *view = g_object_new (LAP_TYPE_SHEETS_VIEW, NULL);
-
-  lap_sheets_view_set_document (LAP_SHEETS_VIEW (view), lap_window_document (owner));
-  return view;
-}
-
-static GtkWidget *
 build_script (gpointer owner)
 {
   GtkWidget *view = g_object_new (LAP_TYPE_SCRIPT_VIEW, NULL);
@@ -388,13 +340,15 @@ build_script (gpointer owner)
 static void
 set_parts (LapSessionWindow *self)
 {
-  lap_later_set (self->find, build_find, self);
-  lap_window_set_find (LAP_WINDOW (self), self->find, "plan");
+  const LapFindTarget target = { find_words, go_to_block, blocks_text, _("Find in the session"),
+                                 _("Exercise, words, note or warning") };
+  const LapWindowParts parts = { "plan", LAP_DESK (self->desk), self->pane_toggle, self->find, target, self->sheets };
+
+  lap_window_set_parts (LAP_WINDOW (self), &parts);
   lap_later_set (self->warnings, build_warnings, self);
   lap_later_set (self->shelf, build_shelf, self);
   lap_later_set (self->pane, build_pane, self);
   lap_later_set (self->rehearse, build_rehearse, self);
-  lap_later_set (self->sheets, build_sheets, self);
   lap_later_set (self->script, build_script, self);
 }
 
@@ -417,7 +371,6 @@ lap_session_window_new (GtkApplication *application, LapDocument *document)
   g_signal_connect_object (self->context, "changed", G_CALLBACK (context_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
   document_cb (self, document);
-  lap_remember_panes (LAP_DESK (self->desk), document);
   lap_window_set_document (LAP_WINDOW (self), document);
   view_cb (self);
   return GTK_WIDGET (self);

@@ -2,11 +2,7 @@
 #include "ui/week-window.h"
 
 #include "ui/application.h"
-#include "ui/desk.h"
 #include "ui/finding.h"
-#include "ui/later.h"
-#include "ui/remember.h"
-#include "ui/sheets-view.h"
 #include "ui/week-fill.h"
 #include "ui/week-import.h"
 #include "ui/week-properties.h"
@@ -50,14 +46,6 @@ lap_week_window_subtitle (LapWindow *window)
 /* Actions */
 
 static void
-pane_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  LapDesk *desk = LAP_DESK (LAP_WEEK_WINDOW (widget)->desk);
-
-  lap_desk_set_shown (desk, LAP_DESK_END, !lap_desk_get_shown (desk, LAP_DESK_END));
-}
-
-static void
 zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   lap_week_view_zoom (LAP_WEEK_WINDOW (widget)->view, g_str_equal (name, "win.zoom-fit") ? 0 :
@@ -91,14 +79,6 @@ fill_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
-print_action (GtkWidget *widget, const char *name, GVariant *parameter)
-{
-  lap_window_commit (LAP_WINDOW (widget));
-  lap_window_show_view (LAP_WINDOW (widget), "sheets");
-  lap_sheets_view_print (LAP_SHEETS_VIEW (lap_later_get (LAP_WEEK_WINDOW (widget)->sheets)));
-}
-
-static void
 import_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
   lap_window_commit (LAP_WINDOW (widget));
@@ -116,8 +96,7 @@ document_cb (LapWeekWindow *self, LapDocument *document)
     waiting = waiting || !lap_class_is_placed (lap_list_nth (week->classes, i));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.fill", waiting && lap_document_is_editable (document));
   gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.import", lap_document_is_editable (document));
-  if (lap_later_peek (self->find) != NULL)
-    lap_find_bar_again (LAP_FIND_BAR (lap_later_peek (self->find)));
+  lap_window_find_again (LAP_WINDOW (self));
 }
 
 /* What the parts tell each other */
@@ -168,17 +147,6 @@ classes_text (guint n)
   return g_strdup_printf (ngettext ("%u class", "%u classes", n), n);
 }
 
-static GtkWidget *
-build_find (gpointer owner)
-{
-  GtkWidget *bar = g_object_new (LAP_TYPE_FIND_BAR, NULL);
-  const LapFindTarget target = { find_words, go_to_class, classes_text, _("Find in the week"),
-                                 _("Class, coach, room or warning") };
-
-  lap_find_bar_set_target (LAP_FIND_BAR (bar), &target, owner);
-  return bar;
-}
-
 /* A warning was chosen in the list. The class that has the cursor keeps it where the warning is about it, too. */
 static void
 chosen_cb (LapWeekWindow *self, guint n)
@@ -217,24 +185,6 @@ build_pane (gpointer owner)
   return pane;
 }
 
-static GtkWidget *
-build_sheets (gpointer owner)
-{
-  GtkWidget *view = g_object_new (LAP_TYPE_SHEETS_VIEW, NULL);
-
-  lap_sheets_view_set_document (LAP_SHEETS_VIEW (view), lap_window_document (owner));
-  return view;
-}
-
-static void
-view_cb (LapWeekWindow *self)
-{
-  gboolean week = g_strcmp0 (lap_window_view (LAP_WINDOW (self)), "week") == 0;
-
-  gtk_widget_set_visible (self->pane_toggle, week);
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.pane", week);
-}
-
 static void
 install_actions (GtkWidgetClass *klass)
 {
@@ -242,10 +192,9 @@ install_actions (GtkWidgetClass *klass)
     const char *name;
     GtkWidgetActionActivateFunc func;
   } actions[] = {
-    { "win.pane", pane_action }, { "win.zoom-in", zoom_action }, { "win.zoom-out", zoom_action },
-    { "win.zoom-fit", zoom_action }, { "win.week-always", dates_action }, { "win.week-today", dates_action },
-    { "win.week-next", dates_action }, { "win.week-previous", dates_action },
-    { "win.fill", fill_action }, { "win.import", import_action }, { "win.print", print_action },
+    { "win.zoom-in", zoom_action }, { "win.zoom-out", zoom_action }, { "win.zoom-fit", zoom_action },
+    { "win.week-always", dates_action }, { "win.week-today", dates_action }, { "win.week-next", dates_action },
+    { "win.week-previous", dates_action }, { "win.fill", fill_action }, { "win.import", import_action },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
@@ -260,9 +209,7 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
   LAP_WINDOW_CLASS (klass)->commit = lap_week_window_commit;
   LAP_WINDOW_CLASS (klass)->subtitle = lap_week_window_subtitle;
   LAP_WINDOW_CLASS (klass)->properties = lap_week_window_properties;
-  g_type_ensure (LAP_TYPE_DESK);
   g_type_ensure (LAP_TYPE_WEEK_DATES);
-  g_type_ensure (LAP_TYPE_LATER);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/week-window.ui");
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, more);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, find);
@@ -272,7 +219,6 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, pane);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, pane_toggle);
   gtk_widget_class_bind_template_child (widget_class, LapWeekWindow, sheets);
-  gtk_widget_class_bind_template_callback (widget_class, view_cb);
   install_actions (widget_class);
 }
 
@@ -287,23 +233,22 @@ GtkWidget *
 lap_week_window_new (GtkApplication *application, LapDocument *document)
 {
   LapWeekWindow *self = g_object_new (LAP_TYPE_WEEK_WINDOW, "application", application, NULL);
+  const LapFindTarget target = { find_words, go_to_class, classes_text, _("Find in the week"),
+                                 _("Class, coach, room or warning") };
+  const LapWindowParts parts = { "week", LAP_DESK (self->desk), self->pane_toggle, self->find, target, self->sheets };
 
   self->view = lap_week_view_new (document);
   gtk_widget_set_vexpand (GTK_WIDGET (self->view), TRUE);
   gtk_box_append (GTK_BOX (self->plan), GTK_WIDGET (self->view));
   lap_week_dates_set_document (LAP_WEEK_DATES (self->dates), document);
   lap_later_set (self->pane, build_pane, self);
-  lap_later_set (self->sheets, build_sheets, self);
   g_signal_connect_object (self->view, "selected", G_CALLBACK (selected_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->view, "open-session", G_CALLBACK (open_session_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->view, "warning", G_CALLBACK (warning_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "changed", G_CALLBACK (document_cb), self, G_CONNECT_SWAPPED);
-  lap_later_set (self->find, build_find, self);
-  lap_window_set_find (LAP_WINDOW (self), self->find, "week");
+  lap_window_set_parts (LAP_WINDOW (self), &parts);
   document_cb (self, document);
-  lap_remember_panes (LAP_DESK (self->desk), document);
   lap_window_set_document (LAP_WINDOW (self), document);
-  view_cb (self);
   return GTK_WIDGET (self);
 }
 

@@ -7,6 +7,7 @@
 #include "ui/publish-dialog.h"
 #include "ui/remember.h"
 #include "ui/saving.h"
+#include "ui/sheets-view.h"
 #include "ui/shortcuts-window.h"
 #include "ui/tell.h"
 #include "ui/warnings-text.h"
@@ -25,8 +26,7 @@ typedef struct {
   LapLater    *title;   /* AdwViewSwitcherTitle */
   GtkWidget   *start, *header, *undo, *redo, *menu_button, *notice, *toasts, *bar, *views;
   GMenu       *menu;
-  LapLater    *find;
-  const char  *find_view;
+  LapWindowParts parts;
 } LapWindowPrivate;
 
 static void lap_window_buildable_init (GtkBuildableIface *iface);
@@ -255,17 +255,34 @@ copy_warnings_action (GtkWidget *widget, const char *name, GVariant *parameter)
 static void
 find_action (GtkWidget *widget, const char *name, GVariant *parameter)
 {
-  LapWindowPrivate *p = PRIVATE (LAP_WINDOW (widget));
-
+  const LapWindowParts *parts = &PRIVATE (LAP_WINDOW (widget))->parts;
   LapFindBar *bar;
 
-  lap_window_show_view (LAP_WINDOW (widget), p->find_view);
-  gtk_widget_set_visible (GTK_WIDGET (p->find), TRUE);
-  bar = LAP_FIND_BAR (lap_later_get (p->find));
+  lap_window_show_view (LAP_WINDOW (widget), parts->plan);
+  gtk_widget_set_visible (GTK_WIDGET (parts->find), TRUE);
+  bar = LAP_FIND_BAR (lap_later_get (parts->find));
   if (g_str_equal (name, "win.find"))
     lap_find_bar_begin (bar);
   else
     lap_find_bar_step (bar, g_str_equal (name, "win.find-next") ? 1 : -1);
+}
+
+static void
+pane_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapDesk *desk = PRIVATE (LAP_WINDOW (widget))->parts.desk;
+
+  lap_desk_set_shown (desk, LAP_DESK_END, !lap_desk_get_shown (desk, LAP_DESK_END));
+}
+
+static void
+print_action (GtkWidget *widget, const char *name, GVariant *parameter)
+{
+  LapWindow *self = LAP_WINDOW (widget);
+
+  lap_window_commit (self);
+  lap_window_show_view (self, "sheets");
+  lap_sheets_view_print (LAP_SHEETS_VIEW (lap_later_get (PRIVATE (self)->parts.sheets)));
 }
 
 static void
@@ -344,6 +361,7 @@ lap_window_class_init (LapWindowClass *klass)
   G_OBJECT_CLASS (klass)->finalize = lap_window_finalize;
   GTK_WINDOW_CLASS (klass)->close_request = lap_window_close_request;
   klass->commit = nothing_typed;
+  g_type_ensure (LAP_TYPE_DESK);
   g_type_ensure (LAP_TYPE_LATER);
   g_type_ensure (LAP_TYPE_NOTICE);
   gtk_widget_class_set_template_from_resource (widget_class, "/org/lapwing/Lapwing/ui/window.ui");
@@ -362,6 +380,8 @@ lap_window_class_init (LapWindowClass *klass)
   gtk_widget_class_install_action (widget_class, "win.view", "s", view_action);
   gtk_widget_class_install_action (widget_class, "win.copy-warnings", NULL, copy_warnings_action);
   gtk_widget_class_install_action (widget_class, "win.shortcuts", NULL, shortcuts_action);
+  gtk_widget_class_install_action (widget_class, "win.pane", NULL, pane_action);
+  gtk_widget_class_install_action (widget_class, "win.print", NULL, print_action);
   gtk_widget_class_install_action (widget_class, "win.publish", NULL, publish_action);
   gtk_widget_class_install_action (widget_class, "win.properties", NULL, properties_action);
   gtk_widget_class_install_action (widget_class, "win.find", NULL, find_action);
@@ -380,6 +400,45 @@ lap_window_init (LapWindow *self)
   lap_file_drop_install (GTK_WINDOW (self));
 }
 
+static GtkWidget *
+build_find (gpointer owner)
+{
+  GtkWidget *bar = g_object_new (LAP_TYPE_FIND_BAR, NULL);
+
+  lap_find_bar_set_target (LAP_FIND_BAR (bar), &PRIVATE (LAP_WINDOW (owner))->parts.target, owner);
+  return bar;
+}
+
+static GtkWidget *
+build_sheets (gpointer owner)
+{
+  GtkWidget *view = g_object_new (LAP_TYPE_SHEETS_VIEW, NULL);
+
+  lap_sheets_view_set_document (LAP_SHEETS_VIEW (view), lap_window_document (owner));
+  return view;
+}
+
+/* The pane belongs to the plan: elsewhere its button would do nothing that can be seen. */
+static void
+show_pane_toggle (LapWindow *self)
+{
+  const LapWindowParts *parts = &PRIVATE (self)->parts;
+  gboolean plan = g_strcmp0 (lap_window_view (self), parts->plan) == 0;
+
+  gtk_widget_set_visible (parts->pane_toggle, plan);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "win.pane", plan);
+}
+
+void
+lap_window_set_parts (LapWindow *self, const LapWindowParts *parts)
+{
+  PRIVATE (self)->parts = *parts;
+  lap_later_set (parts->find, build_find, self);
+  lap_later_set (parts->sheets, build_sheets, self);
+  g_signal_connect_object (PRIVATE (self)->views, "notify::visible-child-name", G_CALLBACK (show_pane_toggle), self,
+                           G_CONNECT_SWAPPED);
+}
+
 void
 lap_window_set_document (LapWindow *self, LapDocument *document)
 {
@@ -394,7 +453,9 @@ lap_window_set_document (LapWindow *self, LapDocument *document)
   g_signal_connect_object (document, "notify::state", G_CALLBACK (show_state), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "told", G_CALLBACK (lap_window_tell), self, G_CONNECT_SWAPPED);
   document_cb (self);
+  lap_remember_panes (p->parts.desk, document);
   lap_remember_restore (self);
+  show_pane_toggle (self);
 }
 
 /* Before the last section, which is about the program. */
@@ -411,10 +472,12 @@ lap_window_add_menu (LapWindow *self, GMenuModel *sections)
 }
 
 void
-lap_window_set_find (LapWindow *self, LapLater *find, const char *view)
+lap_window_find_again (LapWindow *self)
 {
-  PRIVATE (self)->find = find;
-  PRIVATE (self)->find_view = view;
+  GtkWidget *bar = lap_later_peek (PRIVATE (self)->parts.find);
+
+  if (bar != NULL)
+    lap_find_bar_again (LAP_FIND_BAR (bar));
 }
 
 LapDocument *

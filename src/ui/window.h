@@ -8,6 +8,7 @@
  */
 #pragma once
 
+#include "ui/desk.h"
 #include "ui/find-bar.h"
 #include "ui/keeper.h"
 #include "ui/later.h"
@@ -29,17 +30,29 @@ struct _LapWindowClass {
   void  (*properties) (LapWindow *window);
 };
 
+/* What both kinds have in their templates, and the base does with it: the pane is shown and hidden, words are found,
+ * sheets are printed. */
+typedef struct {
+  const char   *plan;        /* the name of the view that has the rest of these, but for the sheets */
+  LapDesk      *desk;
+  GtkWidget    *pane_toggle; /* of the pane at the end of the desk; not seen in the other views */
+  LapLater     *find;        /* the find bar, hidden until it is asked for */
+  LapFindTarget target;      /* what it looks through; it is given the window */
+  LapLater     *sheets;      /* the view "sheets" */
+} LapWindowParts;
+
 LapDocument *lap_window_document     (LapWindow   *window);
+/* Once, before the document; @parts is copied. */
+void         lap_window_set_parts    (LapWindow   *window,
+                                      const LapWindowParts *parts);
 /* Once. */
 void         lap_window_set_document (LapWindow   *window,
                                       LapDocument *document);
 /* What this kind of window can do beside what all can: sections of a menu. */
 void         lap_window_add_menu     (LapWindow   *window,
                                       GMenuModel  *sections);
-/* The find bar, hidden until it is asked for, in the view of that name. */
-void         lap_window_set_find     (LapWindow   *window,
-                                      LapLater    *find,
-                                      const char  *view);
+/* The find bar looks again, where it is in use: the plan is another one. */
+void         lap_window_find_again   (LapWindow   *window);
 /* Applies what has been typed somewhere and isn't an edit yet: before saving or closing. */
 void         lap_window_commit       (LapWindow   *window);
 /* The view on show, and showing another one. */

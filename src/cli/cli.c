@@ -202,8 +202,8 @@ lap_cli_print_left (LapSession *session)
   }
 }
 
-int
-lap_cli_print_known (const char *what, guint n, const char *(*id) (guint), const char *(*title) (guint))
+static int
+print_known (const char *what, guint n, const char *(*id) (guint), const char *(*title) (guint))
 {
   g_autoptr (LapJsonWriter) out = lap_json_writer_new ();
   g_autoptr (GBytes) bytes = NULL;
@@ -221,4 +221,24 @@ lap_cli_print_known (const char *what, guint n, const char *(*id) (guint), const
   lap_json_writer_end_object (out);
   bytes = lap_json_writer_finish (out);
   return lap_cli_print (bytes);
+}
+
+int
+lap_cli_list (int argc, char **argv, const LapCommand *command, guint n, const char *(*id) (guint),
+              const char *(*title) (guint), void (*tell) (guint))
+{
+  gboolean json = FALSE;
+  const GOptionEntry entries[] = {
+    { "json", 0, 0, G_OPTION_ARG_NONE, &json, N_("Print JSON"), NULL },
+    { NULL },
+  };
+  g_auto (GStrv) rest = NULL;
+
+  if (!lap_cli_options (argc, argv, command, entries, 0, 0, &rest))
+    return LAP_ERROR_USAGE;
+  if (json)
+    return print_known (command->name, n, id, title);
+  for (guint i = 0; i < n; i++)
+    tell (i);
+  return 0;
 }

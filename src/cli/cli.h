@@ -68,11 +68,15 @@ int          lap_cli_write_week (const char   *out,
 int          lap_cli_usage    (const LapCommand *command);
 /* Prints a line for each stop and warning of @session that isn't kept fine. */
 void         lap_cli_print_left (LapSession    *session);
-/* Prints {"@what": [{"id", "title"}]} of @n things, the titles translated by @title. Returns the exit status. */
-int          lap_cli_print_known (const char   *what,
-                                  guint         n,
-                                  const char *(*id) (guint),
-                                  const char *(*title) (guint));
+/* Runs @command, which lists the @n things of its name: @tell prints a line about one; with --json it is
+ * {"checks": [{"id", "title"}]}, the titles translated by @title. Returns the exit status. */
+int          lap_cli_list     (int                argc,
+                               char             **argv,
+                               const LapCommand  *command,
+                               guint              n,
+                               const char      *(*id) (guint),
+                               const char      *(*title) (guint),
+                               void             (*tell) (guint));
 /* Prints @bytes to standard output. Returns the exit status. */
 int          lap_cli_print    (GBytes        *bytes);
 

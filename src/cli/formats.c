@@ -20,26 +20,18 @@ title_of (guint n)
   return _(lap_formats_nth (n)->title);
 }
 
+static void
+tell (guint n)
+{
+  const LapFormat *format = lap_formats_nth (n);
+
+  g_print ("%-14s %s, %s\n", format->id, _(format->title), _(format->purpose));
+}
+
 static int
 run (int argc, char **argv)
 {
-  gboolean json = FALSE;
-  const GOptionEntry entries[] = {
-    { "json", 0, 0, G_OPTION_ARG_NONE, &json, N_("Print JSON"), NULL },
-    { NULL },
-  };
-  g_auto (GStrv) rest = NULL;
-
-  if (!lap_cli_options (argc, argv, &lap_command_formats, entries, 0, 0, &rest))
-    return LAP_ERROR_USAGE;
-  if (json)
-    return lap_cli_print_known ("formats", lap_formats_n (), id_of, title_of);
-  for (guint i = 0; i < lap_formats_n (); i++) {
-    const LapFormat *format = lap_formats_nth (i);
-
-    g_print ("%-14s %s, %s\n", format->id, _(format->title), _(format->purpose));
-  }
-  return 0;
+  return lap_cli_list (argc, argv, &lap_command_formats, lap_formats_n (), id_of, title_of, tell);
 }
 
 const LapCommand lap_command_formats = {

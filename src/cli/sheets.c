@@ -28,24 +28,16 @@ purpose_of (guint n)
   return _(n < lap_sheets_n () ? lap_sheets_nth (n)->purpose : lap_week_sheets_nth (n - lap_sheets_n ())->purpose);
 }
 
+static void
+tell (guint n)
+{
+  g_print ("%-14s %s, %s\n", id_of (n), title_of (n), purpose_of (n));
+}
+
 static int
 run (int argc, char **argv)
 {
-  gboolean json = FALSE;
-  const GOptionEntry entries[] = {
-    { "json", 0, 0, G_OPTION_ARG_NONE, &json, N_("Print JSON"), NULL },
-    { NULL },
-  };
-  g_auto (GStrv) rest = NULL;
-  guint n = lap_sheets_n () + lap_week_sheets_n ();
-
-  if (!lap_cli_options (argc, argv, &lap_command_sheets, entries, 0, 0, &rest))
-    return LAP_ERROR_USAGE;
-  if (json)
-    return lap_cli_print_known ("sheets", n, id_of, title_of);
-  for (guint i = 0; i < n; i++)
-    g_print ("%-14s %s, %s\n", id_of (i), title_of (i), purpose_of (i));
-  return 0;
+  return lap_cli_list (argc, argv, &lap_command_sheets, lap_sheets_n () + lap_week_sheets_n (), id_of, title_of, tell);
 }
 
 const LapCommand lap_command_sheets = {

@@ -81,31 +81,37 @@ lap_verb_swap (LapPart *part, guint a, guint b, LapCatalogue *catalogue)
   return edits;
 }
 
+static LapEdits *
+set_int (const char *format, LapBlock *block, const char *property, int value, LapCatalogue *catalogue)
+{
+  LapEdits *edits = named (format, block, catalogue);
+
+  lap_edits_set_int (edits, block, property, value);
+  return edits;
+}
+
 LapEdits *
 lap_verb_set_work (LapBlock *block, int seconds, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named (_("Change the work of %s"), block, catalogue);
-
-  lap_edits_set_int (edits, block, "work", seconds);
-  return edits;
+  return set_int (_("Change the work of %s"), block, "work", seconds, catalogue);
 }
 
 LapEdits *
 lap_verb_set_rest (LapBlock *block, int seconds, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named (_("Change the rest of %s"), block, catalogue);
-
-  lap_edits_set_int (edits, block, "rest", seconds);
-  return edits;
+  return set_int (_("Change the rest of %s"), block, "rest", seconds, catalogue);
 }
 
 LapEdits *
 lap_verb_set_seconds (LapBlock *block, int seconds, LapCatalogue *catalogue)
 {
-  LapEdits *edits = named (_("Change the length of %s"), block, catalogue);
+  return set_int (_("Change the length of %s"), block, "seconds", seconds, catalogue);
+}
 
-  lap_edits_set_int (edits, block, "seconds", seconds);
-  return edits;
+LapEdits *
+lap_verb_set_option (LapBlock *block, LapOption option, LapCatalogue *catalogue)
+{
+  return set_int (_("Change the option of %s"), block, "option", option, catalogue);
 }
 
 LapEdits *
@@ -114,15 +120,6 @@ lap_verb_set_exercise (LapBlock *block, const char *id, LapCatalogue *catalogue)
   LapEdits *edits = named (_("Replace %s"), block, catalogue);
 
   lap_edits_set_text (edits, block, "exercise", id);
-  return edits;
-}
-
-LapEdits *
-lap_verb_set_option (LapBlock *block, LapOption option, LapCatalogue *catalogue)
-{
-  LapEdits *edits = named (_("Change the option of %s"), block, catalogue);
-
-  lap_edits_set_int (edits, block, "option", option);
   return edits;
 }
 

@@ -2,6 +2,7 @@
  *
  * Checks that ask how hard it gets. All of them rest on an estimate for the group, and say so.
  */
+#include "base/halve.h"
 #include "checks/ease.h"
 #include "checks/remedies.h"
 #include "checks/report.h"
@@ -59,17 +60,7 @@ report_span (LapCheckup *cx, const LapCheck *check, double start, double end)
 static guint
 turn_from (const LapCheckup *cx, int second)
 {
-  guint low = 0, high = cx->timeline->n_turns - 1;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (LAP_TURN (cx, middle)->end <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
+  return LAP_HALVE (cx->timeline->n_turns - 1, i, LAP_TURN (cx, i)->end <= second);
 }
 
 /* Adds "Work hard in …", the other way round with @pace steady, for the block of @turn. */

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "clock/moment.h"
 
+#include "base/halve.h"
+
 /* Seconds that a line stays after it should have been said: who is behind needs it longest. */
 #define LINGER 2
 
@@ -8,17 +10,7 @@
 static guint
 turn_at (const LapTimeline *timeline, int second)
 {
-  guint low = 0, high = timeline->n_turns;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (timeline->turns[middle].end <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
+  return LAP_HALVE (timeline->n_turns, i, timeline->turns[i].end <= second);
 }
 
 /* Blocks at their own pace share their work: what is next is what comes after it. */

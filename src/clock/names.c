@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "clock/names.h"
 
+#include "base/halve.h"
+
 #define APART 100 /* milliseconds between a tone and a name */
 
 /* Not while a tone sounds. */
@@ -40,17 +42,9 @@ lap_names_free (LapNames *names)
 guint
 lap_names_find (const LapNames *names, gint64 at)
 {
-  guint low = 0, high = names->n;
+  guint begun = LAP_HALVE (names->n, i, names->names[i].at <= at);
 
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (names->names[middle].at <= at)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low > 0 ? low - 1 : names->n;
+  return begun > 0 ? begun - 1 : names->n;
 }
 
 void

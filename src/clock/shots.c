@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "clock/shots.h"
 
+#include "base/halve.h"
+
 LapShots *
 lap_shots_new (const LapTimeline *timeline)
 {
@@ -38,15 +40,5 @@ lap_shots_free (LapShots *shots)
 guint
 lap_shots_find (const LapShots *shots, int second)
 {
-  guint low = 0, high = shots->n;
-
-  while (low + 1 < high) {
-    guint middle = (low + high) / 2;
-
-    if (shots->shots[middle].start <= second)
-      low = middle;
-    else
-      high = middle;
-  }
-  return low;
+  return lap_last_of (LAP_HALVE (shots->n, i, shots->shots[i].start <= second));
 }

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "clock/tones.h"
 
+#include "base/halve.h"
+
 #include <math.h>
 #include <string.h>
 
@@ -72,21 +74,16 @@ lap_tones_free (LapTones *tones)
   g_free (tones);
 }
 
+static int
+end_of (const LapTone *tone)
+{
+  return tone->at + lap_tone_shapes[tone->kind].length;
+}
+
 guint
 lap_tones_find (const LapTones *tones, int at)
 {
-  guint low = 0, high = tones->n;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-    const LapTone *tone = &tones->tones[middle];
-
-    if (tone->at + lap_tone_shapes[tone->kind].length <= at)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
+  return LAP_HALVE (tones->n, i, end_of (&tones->tones[i]) <= at);
 }
 
 int

@@ -6,9 +6,10 @@
  */
 #include "effort/effort.h"
 
-#include <math.h>
-
+#include "base/halve.h"
 #include "effort/demand.h"
+
+#include <math.h>
 
 #define SAME_PEAK 1e-6
 #define SAME_MOMENT 1e-6 /* seconds: a run that was left a hair too early isn't found again */
@@ -25,17 +26,7 @@ typedef struct {
 static guint
 segment_at (const LapEffort *effort, double second)
 {
-  guint low = 0, high = effort->n;
-
-  while (high - low > 1) {
-    guint middle = (low + high) / 2;
-
-    if (effort->segments[middle].start <= second)
-      low = middle;
-    else
-      high = middle;
-  }
-  return low;
+  return lap_last_of (LAP_HALVE (effort->n, i, effort->segments[i].start <= second));
 }
 
 /* FALSE when nothing of segment @i lies between @start and @end. */

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/axis.h"
 
+#include "base/halve.h"
+
 /* A folded piece is a quarter of what it would be when open, within its limits. */
 #define FOLD 0.25
 
@@ -122,17 +124,7 @@ lap_axis_set_view (LapAxis *self, double view, gboolean mirrored)
 guint
 lap_axis_piece_at (const LapAxis *self, double second)
 {
-  guint low = 0, high = self->n;
-
-  while (low + 1 < high) {
-    guint middle = (low + high) / 2;
-
-    if (self->pieces[middle].start <= second)
-      low = middle;
-    else
-      high = middle;
-  }
-  return low;
+  return lap_last_of (LAP_HALVE (self->n, i, self->pieces[i].start <= second));
 }
 
 static double
@@ -160,22 +152,13 @@ double
 lap_axis_second (const LapAxis *self, double x)
 {
   double u = (self->mirrored ? self->view - x : x) + self->offset;
-  guint low = 0, high = self->n;
   const LapAxisPiece *piece;
 
   if (u <= 0 || self->n == 0)
     return 0;
   if (u >= self->width)
     return self->length;
-  while (low + 1 < high) {
-    guint middle = (low + high) / 2;
-
-    if (self->pieces[middle].x <= u)
-      low = middle;
-    else
-      high = middle;
-  }
-  piece = &self->pieces[low];
+  piece = &self->pieces[lap_last_of (LAP_HALVE (self->n, i, self->pieces[i].x <= u))];
   return piece->start + (u - piece->x) * (piece->end - piece->start) / piece->width;
 }
 

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "place/brackets.h"
 
+#include "base/halve.h"
+
 #include <math.h>
 
 static void
@@ -77,17 +79,7 @@ lap_bracket_is_rest (const LapBracket *bracket)
 static guint
 first_from (const LapBrackets *self, double second)
 {
-  guint low = 0, high = self->n;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (self->all[middle].start < second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
+  return LAP_HALVE (self->n, i, self->all[i].start < second);
 }
 
 void

@@ -5,6 +5,8 @@
  */
 #include "place/score.h"
 
+#include "base/halve.h"
+
 #include <math.h>
 
 static LapBoxKind
@@ -171,19 +173,9 @@ lap_box_is_block (const LapBox *box)
 guint
 lap_score_at (const LapScore *self, double second)
 {
-  guint low = 0, high = self->n;
-
   if (self->n == 0)
     return LAP_NO_BOX;
-  while (low + 1 < high) {
-    guint middle = (low + high) / 2;
-
-    if (self->boxes[middle].start <= second)
-      low = middle;
-    else
-      high = middle;
-  }
-  return low;
+  return lap_last_of (LAP_HALVE (self->n, i, self->boxes[i].start <= second));
 }
 
 /* Part, then round, then block is the order of time, but for a rest after a part, which has neither: it is last. */
@@ -202,20 +194,9 @@ compare (const LapBox *box, guint part, guint block, guint round)
 guint
 lap_score_find (const LapScore *self, guint part, guint block, guint round)
 {
-  guint low = 0, high = self->n;
+  guint found = LAP_HALVE (self->n, i, compare (&self->boxes[i], part, block, round) < 0);
 
-  while (low < high) {
-    guint middle = (low + high) / 2;
-    int order = compare (&self->boxes[middle], part, block, round);
-
-    if (order == 0)
-      return middle;
-    if (order < 0)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return LAP_NO_BOX;
+  return found < self->n && compare (&self->boxes[found], part, block, round) == 0 ? found : LAP_NO_BOX;
 }
 
 guint

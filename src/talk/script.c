@@ -7,6 +7,8 @@
  */
 #include "talk/script.h"
 
+#include "base/halve.h"
+
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -443,15 +445,7 @@ lap_script_free (LapScript *script)
 const LapLine *
 lap_script_at (const LapScript *script, double second)
 {
-  guint low = 0, high = script->n;
+  guint begun = LAP_HALVE (script->n, i, script->lines[i].start <= second);
 
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (script->lines[middle].start <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low > 0 ? &script->lines[low - 1] : NULL;
+  return begun > 0 ? &script->lines[begun - 1] : NULL;
 }

@@ -8,6 +8,7 @@
 #include "timeline/timeline.h"
 
 #include "base/error.h"
+#include "base/halve.h"
 #include "timeline/task.h"
 
 static const LapWord kinds[] = {
@@ -517,35 +518,15 @@ lap_timeline_unref (LapTimeline *timeline)
 const LapInterval *
 lap_timeline_at (const LapTimeline *timeline, int second)
 {
-  guint low = 0, high = timeline->n;
-
   if (second < 0 || second >= timeline->length)
     return NULL;
-  while (high - low > 1) {
-    guint middle = (low + high) / 2;
-
-    if (timeline->intervals[middle].start <= second)
-      low = middle;
-    else
-      high = middle;
-  }
-  return &timeline->intervals[low];
+  return &timeline->intervals[lap_last_of (LAP_HALVE (timeline->n, i, timeline->intervals[i].start <= second))];
 }
 
 guint
 lap_timeline_turn (const LapTimeline *timeline, double second)
 {
-  guint low = 0, high = timeline->n_turns;
-
-  while (low < high) {
-    guint middle = (low + high) / 2;
-
-    if (timeline->turns[middle].start <= second)
-      low = middle + 1;
-    else
-      high = middle;
-  }
-  return low;
+  return LAP_HALVE (timeline->n_turns, i, timeline->turns[i].start <= second);
 }
 
 const LapTask *

@@ -5,6 +5,7 @@
  */
 #include "ui/sides.h"
 
+#include "base/halve.h"
 #include "edit/verbs.h"
 #include "ui/warnings-text.h"
 
@@ -140,19 +141,12 @@ anchors_of (const LapPlanSide *after, GHashTable *before)
   g_autofree guint *was = g_new0 (guint, n + 1), *top = g_new0 (guint, n + 1), *under = g_new0 (guint, n + 1);
 
   for (guint i = 0; i < n; i++) {
-    guint low = 0, high = most;
+    guint low;
 
     was[i] = GPOINTER_TO_UINT (g_hash_table_lookup (before, nth (after, i)->object));
     if (was[i] == 0)
       continue;
-    while (low < high) {
-      guint middle = (low + high) / 2;
-
-      if (was[top[middle]] < was[i])
-        low = middle + 1;
-      else
-        high = middle;
-    }
+    low = LAP_HALVE (most, k, was[top[k]] < was[i]);
     under[i] = low > 0 ? top[low - 1] : G_MAXUINT;
     top[low] = i;
     most = MAX (most, low + 1);

@@ -4,9 +4,7 @@
  */
 #include "edit/history.h"
 #include "edit/week-many.h"
-#include "store/documents.h"
-
-#include <string.h>
+#include "weeks.h"
 
 static LapWeek *
 make_week (void)
@@ -19,13 +17,8 @@ make_week (void)
     "{'id': 'c', 'title': 'Late', 'kind': 'k', 'minutes': 60, 'day': 'tue', 'start': '23:00', 'room': 'loft', 'coach': 'teo'}],"
     "'except': [{'class': 'a', 'date': '2027-01-18', 'cancelled': true}, {'class': 'c', 'date': '2027-01-19', "
     "'coach': 'mira'}, {'class': 'a', 'date': '2027-01-25', 'cancelled': true}]}";
-  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
-  g_autoptr (GBytes) bytes = g_bytes_new (json, strlen (json));
-  g_autoptr (GError) error = NULL;
-  LapWeek *week = lap_week_from_bytes (bytes, &error);
 
-  g_assert_no_error (error);
-  return week;
+  return test_week (text);
 }
 
 static GPtrArray *

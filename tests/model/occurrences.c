@@ -4,22 +4,9 @@
  * the one that is there twice (Lisbon changes on 2027-03-28 and 2027-10-31 at 01:00 UTC).
  */
 #include "model/occurrences.h"
-#include "store/documents.h"
+#include "weeks.h"
 
 #include <stdio.h>
-#include <string.h>
-
-static LapWeek *
-read_text (const char *text)
-{
-  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
-  g_autoptr (GBytes) bytes = g_bytes_new (json, strlen (json));
-  g_autoptr (GError) error = NULL;
-  LapWeek *week = lap_week_from_bytes (bytes, &error);
-
-  g_assert_no_error (error);
-  return week;
-}
 
 #define WEEK(more) \
   "{'format': 'lapwing-week', 'version': 1, 'id': 'w', 'title': 't', 'timezone': 'Europe/Lisbon'," \
@@ -52,7 +39,7 @@ assert_found (LapWeek *week, const char *date, const char *wanted)
 static void
 test_always (void)
 {
-  g_autoptr (LapWeek) week = read_text (WEEK (", 'closed': ['2027-01-18']"));
+  g_autoptr (LapWeek) week = test_week (WEEK (", 'closed': ['2027-01-18']"));
 
   assert_found (week, NULL, "mon 06:30 early loft - 0\nthu 18:00 late loft mira 0");
 }
@@ -60,7 +47,7 @@ test_always (void)
 static void
 test_season (void)
 {
-  g_autoptr (LapWeek) week = read_text (WEEK (""));
+  g_autoptr (LapWeek) week = test_week (WEEK (""));
 
   assert_found (week, "2027-01-10", "");
   /* From the Wednesday on. */
@@ -72,7 +59,7 @@ test_season (void)
 static void
 test_exceptions (void)
 {
-  g_autoptr (LapWeek) week = read_text (WEEK (
+  g_autoptr (LapWeek) week = test_week (WEEK (
     ", 'closed': [{'from': '2027-02-01', 'until': '2027-02-03'}],"
     "'except': [{'class': 'early', 'date': '2027-01-18', 'cancelled': true},"
     "           {'class': 'late', 'date': '2027-01-21', 'to': '2027-01-22', 'start': '07:00', 'coach': 'teo'},"
@@ -90,7 +77,7 @@ test_exceptions (void)
 static void
 test_between (void)
 {
-  g_autoptr (LapWeek) week = read_text (WEEK (""));
+  g_autoptr (LapWeek) week = test_week (WEEK (""));
   g_autoptr (GArray) found = lap_occurrences_between (week, lap_date_parse ("2027-01-21"), lap_date_parse ("2027-01-28"));
 
   g_assert_cmpuint (found->len, ==, 3);
@@ -102,7 +89,7 @@ test_between (void)
 static void
 test_clocks_change (void)
 {
-  g_autoptr (LapWeek) week = read_text (WEEK (""));
+  g_autoptr (LapWeek) week = test_week (WEEK (""));
   int sunday = lap_date_parse ("2027-03-28");
   g_autoptr (GArray) found = lap_occurrences_between (week, sunday, sunday + 1);
 

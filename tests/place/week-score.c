@@ -5,10 +5,9 @@
  */
 #include "place/face.h"
 #include "place/week-score.h"
-#include "store/documents.h"
+#include "weeks.h"
 
 #include <math.h>
-#include <string.h>
 
 #define EM   10 /* a letter of the face is 6 px */
 #define LINE 15
@@ -24,18 +23,6 @@
   "{'id': '" id "', 'title': '" title "', 'kind': 'k', 'minutes': " #minutes ", 'day': '" day "', 'start': '" start   \
   "', 'room': '" room "', 'coach': '" coach "'}"
 
-static LapWeek *
-read_text (const char *text)
-{
-  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
-  g_autoptr (GBytes) bytes = g_bytes_new (json, strlen (json));
-  g_autoptr (GError) error = NULL;
-  LapWeek *week = lap_week_from_bytes (bytes, &error);
-
-  g_assert_no_error (error);
-  return week;
-}
-
 static LapWeekLook
 plain_look (void)
 {
@@ -45,7 +32,7 @@ plain_look (void)
 static LapWeekScore *
 score_of (const char *text, const char *date, const LapWeekLook *look)
 {
-  g_autoptr (LapWeek) week = read_text (text);
+  g_autoptr (LapWeek) week = test_week (text);
   int day = date != NULL ? lap_date_monday (lap_date_parse (date)) : 0;
   g_autoptr (LapCheckup) checkup = lap_checkup_new_week (week, day, NULL);
 

@@ -6,6 +6,7 @@
 #include "place/face.h"
 #include "place/week-sheet.h"
 #include "store/documents.h"
+#include "weeks.h"
 
 #include <string.h>
 
@@ -15,22 +16,10 @@
 #define CLASS(id, title, day, start) "{'id': '" id "', 'title': '" title "', 'kind': 'k', 'minutes': 45, " \
                                      "'effort': 'hard', 'day': '" day "', 'start': '" start "', 'room': 'r', 'coach': 'm'}"
 
-static LapWeek *
-read_text (const char *text)
-{
-  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
-  g_autoptr (GBytes) bytes = g_bytes_new (json, strlen (json));
-  g_autoptr (GError) error = NULL;
-  LapWeek *week = lap_week_from_bytes (bytes, &error);
-
-  g_assert_no_error (error);
-  return week;
-}
-
 static LapPages *
 build (const char *text, const char *date, LapPaper paper, gboolean landscape)
 {
-  g_autoptr (LapWeek) week = read_text (text);
+  g_autoptr (LapWeek) week = test_week (text);
   LapSheetOptions options = { .paper = paper, .landscape = landscape };
   LapPages *pages = lap_week_sheet_build (&(LapWeekSubject) { week, date != NULL ? lap_date_monday (lap_date_parse (date)) : 0 },
                                           &options, face_measure ());
@@ -137,7 +126,7 @@ test_rooms (void)
                             "'start': '%02d:00', 'room': '%s', 'coach': 'm'}", i > 0 ? ", " : "", i, i, 6 + i,
                             i % 2 ? "r" : "y");
   g_string_append (json, "]}");
-  week = read_text (json->str);
+  week = test_week (json->str);
   all = lap_week_sheet_build (&(LapWeekSubject) { week }, &options, face_measure ());
   options.by_room = TRUE;
   rooms = lap_week_sheet_build (&(LapWeekSubject) { week }, &options, face_measure ());
@@ -176,7 +165,7 @@ test_session (void)
   g_autoptr (LapSession) session = lap_session_from_bytes (bytes, &error);
   LapSessionSource source = { load_session, NULL, session };
   g_autoptr (LapAttachments) attachments = lap_attachments_new (&source);
-  g_autoptr (LapWeek) week = read_text ("{" HEAD ", 'classes': [{'id': 'a', 'title': 'Row', 'kind': 'k', 'minutes': 45, "
+  g_autoptr (LapWeek) week = test_week ("{" HEAD ", 'classes': [{'id': 'a', 'title': 'Row', 'kind': 'k', 'minutes': 45, "
                                         "'effort': 'hard', 'session': 's.lapwing', 'day': 'mon', 'start': '18:30'}]}");
   LapSheetOptions options = { .paper = LAP_PAPER_A3 };
   g_autoptr (LapPages) with = NULL, without = NULL;

@@ -5,32 +5,19 @@
 #include "base/error.h"
 #include "store/documents.h"
 #include "store/week-clip.h"
-
-#include <string.h>
-
-static LapWeek *
-read_text (const char *text)
-{
-  g_autofree char *json = g_strdelimit (g_strdup (text), "'", '"');
-  g_autoptr (GBytes) bytes = g_bytes_new (json, strlen (json));
-  g_autoptr (GError) error = NULL;
-  LapWeek *week = lap_week_from_bytes (bytes, &error);
-
-  g_assert_no_error (error);
-  return week;
-}
+#include "weeks.h"
 
 #define HEAD "{'format': 'lapwing-week', 'version': 1, 'id': 'w', 'title': 'Sea Loft', 'timezone': 'Europe/Lisbon', "
 
 static void
 test_there_and_back (void)
 {
-  g_autoptr (LapWeek) week = read_text (
+  g_autoptr (LapWeek) week = test_week (
     HEAD "'rooms': [{'id': 'loft'}, {'id': 'yard'}], 'coaches': [{'id': 'mira'}], 'classes': ["
     "{'id': 'a', 'title': 'Early', 'kind': 'k', 'minutes': 45, 'day': 'mon', 'start': '07:00', 'room': 'loft', 'coach': 'mira'},"
     "{'id': 'b', 'title': 'Noon', 'kind': 'k', 'minutes': 30, 'later': 1, 'day': 'mon', 'start': '12:00', 'room': 'loft'},"
     "{'id': 'c', 'title': 'Late', 'kind': 'k', 'minutes': 60}]}");
-  g_autoptr (LapWeek) other = read_text (HEAD "'rooms': [{'id': 'loft'}]}");
+  g_autoptr (LapWeek) other = test_week (HEAD "'rooms': [{'id': 'loft'}]}");
   g_autoptr (GPtrArray) two = g_ptr_array_new (), read = NULL;
   g_autoptr (GBytes) bytes = NULL;
   g_autoptr (GError) error = NULL;
@@ -54,7 +41,7 @@ test_there_and_back (void)
 static void
 test_nothing_in_it (void)
 {
-  g_autoptr (LapWeek) week = read_text (HEAD "'rooms': []}");
+  g_autoptr (LapWeek) week = test_week (HEAD "'rooms': []}");
   g_autoptr (GBytes) bytes = lap_week_to_bytes (week), text = g_bytes_new_static ("Squat", 5);
   g_autoptr (GError) none = NULL, wrong = NULL;
 

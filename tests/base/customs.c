@@ -190,8 +190,6 @@ test_area (void)
 int
 main (int argc, char **argv)
 {
-  int result;
-
   locales_begin ("de_DE.UTF-8", "en_US.UTF-8", "ja_JP.UTF-8", "ar_EG.UTF-8", NULL);
   g_unsetenv ("LC_ALL");
   g_test_init (&argc, &argv, NULL);
@@ -202,7 +200,5 @@ main (int argc, char **argv)
   g_test_add_func ("/customs/area", test_area);
   g_test_add_func ("/customs/typed-lengths", test_typed_lengths);
   g_test_add_func ("/customs/typed-areas", test_typed_areas);
-  result = g_test_run ();
-  locales_end ();
-  return result;
+  return g_test_run ();
 }

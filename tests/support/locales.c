@@ -3,6 +3,7 @@
 
 #include <gio/gio.h>
 #include <locale.h>
+#include <stdlib.h>
 
 static char *folder;
 
@@ -19,6 +20,15 @@ make (const char *name)
   g_assert_no_error (error);
 }
 
+static void
+remove_folder (void)
+{
+  char *remove[] = { "rm", "-r", folder, NULL };
+
+  g_assert_true (g_spawn_sync (NULL, remove, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, NULL, NULL, NULL, NULL));
+  g_clear_pointer (&folder, g_free);
+}
+
 void
 locales_begin (const char *name, ...)
 {
@@ -31,19 +41,11 @@ locales_begin (const char *name, ...)
     make (name);
   va_end (names);
   g_setenv ("LOCPATH", folder, TRUE);
+  atexit (remove_folder);
 }
 
 void
 locales_go (const char *name)
 {
   g_assert_nonnull (setlocale (LC_ALL, name));
-}
-
-void
-locales_end (void)
-{
-  char *remove[] = { "rm", "-r", folder, NULL };
-
-  g_assert_true (g_spawn_sync (NULL, remove, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, NULL, NULL, NULL, NULL));
-  g_clear_pointer (&folder, g_free);
 }

@@ -108,13 +108,9 @@ test_times (void)
 int
 main (int argc, char **argv)
 {
-  int result;
-
   locales_begin ("de_DE.UTF-8", "en_US.UTF-8", NULL);
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/field-text/lines", test_lines);
   g_test_add_func ("/field-text/times", test_times);
-  result = g_test_run ();
-  locales_end ();
-  return result;
+  return g_test_run ();
 }

@@ -263,8 +263,6 @@ test_command (void)
 int
 main (int argc, char **argv)
 {
-  int result;
-
   locales_begin ("de_DE.UTF-8", "en_US.UTF-8", "ar_EG.UTF-8", NULL);
   windows_init (&argc, &argv);
   g_test_add_func ("/first-day/view", test_view);
@@ -273,7 +271,5 @@ main (int argc, char **argv)
   g_test_add_func ("/first-day/properties", test_properties);
   g_test_add_func ("/first-day/units", test_units);
   g_test_add_func ("/first-day/command", test_command);
-  result = g_test_run ();
-  locales_end ();
-  return result;
+  return g_test_run ();
 }

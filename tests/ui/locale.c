@@ -87,14 +87,10 @@ test_session (void)
 int
 main (int argc, char **argv)
 {
-  int result;
-
   locales_begin ("en_US.UTF-8", NULL);
   g_setenv ("LC_ALL", "en_US.UTF-8", TRUE);
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/locale/week", test_week);
   g_test_add_func ("/ui/locale/session", test_session);
-  result = g_test_run ();
-  locales_end ();
-  return result;
+  return g_test_run ();
 }

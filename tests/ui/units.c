@@ -99,13 +99,9 @@ test_sheet (void)
 int
 main (int argc, char **argv)
 {
-  int result;
-
   locales_begin ("de_DE.UTF-8", "en_US.UTF-8", NULL);
   windows_init (&argc, &argv);
   g_test_add_func ("/units/session", test_session);
   g_test_add_func ("/units/sheet", test_sheet);
-  result = g_test_run ();
-  locales_end ();
-  return result;
+  return g_test_run ();
 }

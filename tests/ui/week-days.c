@@ -219,14 +219,10 @@ test_calendar (void)
 int
 main (int argc, char **argv)
 {
-  int result;
-
   locales_begin ("de_DE.UTF-8", "en_US.UTF-8", NULL);
   windows_init (&argc, &argv);
   g_test_add_func ("/week-days/carry", test_carry);
   g_test_add_func ("/week-days/carry-dated", test_carry_dated);
   g_test_add_func ("/week-days/calendar", test_calendar);
-  result = g_test_run ();
-  locales_end ();
-  return result;
+  return g_test_run ();
 }

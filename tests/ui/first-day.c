@@ -7,7 +7,7 @@
  */
 #include "store/folder.h"
 #include "support/locales.h"
-#include "ui/week-plan.h"
+#include "ui/week-room.h"
 #include "ui/windows.h"
 
 #include "sheets/week-sheets.h"
@@ -18,35 +18,11 @@
 #include "ui/week/moves.h"
 #include "ui/week/scene.h"
 
-typedef struct {
-  char        *folder, *path;
-  LapWindow   *window;
-  LapDocument *document;
-  LapWeekScene *scene;
-} Room;
-
 static void
 room_begin (Room *room)
 {
-  g_autoptr (GError) error = NULL;
-
-  room->folder = folder_new ();
-  room->path = g_build_filename (room->folder, "harbour.lapweek", NULL);
-  put_text (room->path, week_text);
-  room->window = LAP_WINDOW (lap_application_open_path (LAP_APPLICATION (g_application_get_default ()), room->path, &error));
-  g_assert_no_error (error);
-  room->document = lap_window_document (room->window);
-  room->scene = lap_week_view_scene (lap_week_window_view (LAP_WEEK_WINDOW (room->window)));
-  windows_settle (room->window);
-}
-
-static void
-room_end (Room *room)
-{
-  windows_settle (room->window);
-  windows_close (room->window);
-  folder_remove (room->folder);
-  g_free (room->path);
+  room_make (room);
+  room_open (room);
 }
 
 static void
@@ -94,7 +70,7 @@ test_view (void)
 
       g_assert_cmpint (room.scene->score->bands[room.scene->score->rows[box->row].band].date, ==, o->date);
     }
-    room_end (&room);
+    room_close (&room);
   }
   locales_go ("C.UTF-8");
 }
@@ -147,7 +123,7 @@ test_sheet (void)
       lap_document_set_date (room.document, dated ? lap_date_parse ("2027-01-20") : 0);
       pages = lap_document_pages (room.document, lap_document_sheets_nth (room.document, 0), &options);
       g_assert_cmpstr (first_day (pages), ==, places[i].first);
-      room_end (&room);
+      room_close (&room);
     }
   locales_go ("C.UTF-8");
 }
@@ -200,7 +176,7 @@ test_properties (void)
     g_assert_true (comes_before (GTK_WIDGET (dialog), "Sunday", "Monday") == (i == 1));
     gtk_window_destroy (dialog);
     g_object_unref (dialog);
-    room_end (&room);
+    room_close (&room);
   }
   locales_go ("C.UTF-8");
 }

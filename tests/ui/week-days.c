@@ -7,21 +7,13 @@
 #include "store/folder.h"
 #include "support/locales.h"
 #include "ui/rows.h"
-#include "ui/week-plan.h"
+#include "ui/week-room.h"
 #include "ui/windows.h"
 
 #include "ui/week-calendar.h"
 #include "ui/week-window.h"
 #include "ui/week/scene.h"
 #include "ui/week/strip.h"
-
-typedef struct {
-  char         *folder, *path;
-  LapWindow    *window;
-  LapDocument  *document;
-  LapWeekView  *view;
-  LapWeekScene *scene;
-} Room;
 
 static const struct {
   const char *locale;
@@ -34,28 +26,11 @@ static const struct {
 static void
 room_begin (Room *room)
 {
-  g_autoptr (GError) error = NULL;
-
-  room->folder = folder_new ();
-  room->path = g_build_filename (room->folder, "harbour.lapweek", NULL);
-  put_text (room->path, week_text);
-  room->window = LAP_WINDOW (lap_application_open_path (LAP_APPLICATION (g_application_get_default ()), room->path, &error));
-  g_assert_no_error (error);
+  room_make (room);
+  room_open (room);
   gtk_window_set_default_size (GTK_WINDOW (room->window), 1400, 960);
-  room->document = lap_window_document (room->window);
-  room->view = lap_week_window_view (LAP_WEEK_WINDOW (room->window));
-  room->scene = lap_week_view_scene (room->view);
   windows_settle (room->window);
   hands_on (GTK_WINDOW (room->window));
-}
-
-static void
-room_end (Room *room)
-{
-  windows_settle (room->window);
-  windows_close (room->window);
-  folder_remove (room->folder);
-  g_free (room->path);
 }
 
 /* On the line of @line, where the @minute of @day is. */
@@ -107,7 +82,7 @@ test_carry (void)
     carry (&room, "noon", LAP_DAY_TUE, LAP_DAY_MON);
     g_assert_cmpint (noon->day, ==, above ? LAP_DAY_MON : LAP_DAY_TUE);
     g_assert_cmpint (dawn->day, ==, above ? LAP_DAY_SUN : LAP_DAY_MON);
-    room_end (&room);
+    room_close (&room);
   }
   locales_go ("C.UTF-8");
 }
@@ -132,7 +107,7 @@ test_carry_dated (void)
     g_assert_nonnull (e);
     g_assert_cmpint (e->to, ==, sunday);
     g_assert_cmpint (week_class (room.document, "noon")->day, ==, LAP_DAY_WED);
-    room_end (&room);
+    room_close (&room);
   }
   locales_go ("C.UTF-8");
 }
@@ -211,7 +186,7 @@ test_calendar (void)
     rows_by_mouse.press (popover, "This week");
     hands_until (is_gone, popover);
     g_assert_cmpint (lap_document_date (room.document), ==, lap_date_week (lap_today (), places[i].first));
-    room_end (&room);
+    room_close (&room);
   }
   locales_go ("C.UTF-8");
 }

@@ -12,7 +12,7 @@
 #include "ui/publish.h"
 #include "ui/publish-dialog.h"
 #include "ui/week-fill.h"
-#include "ui/week-plan.h"
+#include "ui/week-room.h"
 #include "ui/week/words.h"
 #include "ui/week-properties.h"
 
@@ -20,12 +20,6 @@
 #include "ui/windows.h"
 
 #include <string.h>
-
-typedef struct {
-  char        *folder, *path;
-  LapWindow   *window;
-  LapDocument *document;
-} Room;
 
 static LapApplication *
 application (void)
@@ -36,26 +30,9 @@ application (void)
 static void
 room_begin (Room *room)
 {
-  g_autoptr (GError) error = NULL;
-
-  room->folder = folder_new ();
-  room->path = g_build_filename (room->folder, "harbour.lapweek", NULL);
-  put_text (room->path, week_text);
+  room_make (room);
   week_put_session (room->path, 1200);
-  room->window = LAP_WINDOW (lap_application_open_path (application (), room->path, &error));
-  g_assert_no_error (error);
-  g_assert_true (LAP_IS_WEEK_WINDOW (room->window));
-  room->document = lap_window_document (room->window);
-  windows_settle (room->window);
-}
-
-static void
-room_end (Room *room)
-{
-  windows_settle (room->window);
-  windows_close (room->window);
-  folder_remove (room->folder);
-  g_free (room->path);
+  room_open (room);
 }
 
 static LapClassPane *
@@ -127,7 +104,7 @@ test_open (void)
   room_begin (&room);
   g_assert_true (lap_application_open_path (application (), room.path, &error) == GTK_WINDOW (room.window));
   g_assert_cmpstr (lap_window_view (room.window), ==, "week");
-  room_end (&room);
+  room_close (&room);
 }
 
 /* Each field of a class is one step, and what it says comes back. */
@@ -158,7 +135,7 @@ test_class (void)
     gtk_widget_activate_action (GTK_WIDGET (room.window), "win.undo", NULL);
   g_assert_false (lap_document_is_modified (room.document));
   assert_typed (pane, "Title", "Noon");
-  room_end (&room);
+  room_close (&room);
 }
 
 static LapWarnings *
@@ -239,7 +216,7 @@ test_mark (void)
   gtk_widget_activate_action (GTK_WIDGET (room.window), "win.pane", NULL);
   text = lap_week_warnings_text (checkup, week_class (room.document, "dawn"));
   g_assert_true (g_str_has_prefix (text, "1: Dawn and Noon are both in Loft"));
-  room_end (&room);
+  room_close (&room);
 }
 
 /* Classes that differ say so, and take a value together. */
@@ -261,7 +238,7 @@ test_several (void)
   lap_document_undo (room.document);
   g_assert_cmpstr (week_class (room.document, "dawn")->coach, ==, "mira");
   g_assert_false (lap_document_is_modified (room.document));
-  room_end (&room);
+  room_close (&room);
 }
 
 /* What is typed and not entered yet is saved, too. */
@@ -276,7 +253,7 @@ test_commit (void)
   lap_window_commit (room.window);
   g_assert_cmpstr (week_class (room.document, "noon")->title, ==, "Typed");
   lap_document_undo (room.document);
-  room_end (&room);
+  room_close (&room);
 }
 
 static void
@@ -307,7 +284,7 @@ test_session (void)
   g_assert_nonnull (row_of (GTK_WIDGET (class_pane (&room)), "No session"));
   lap_document_undo (room.document);
   lap_document_undo (room.document);
-  room_end (&room);
+  room_close (&room);
 }
 
 /* On one date: cancelled, moved, given to somebody else, with a note; every week it stays as it is. */
@@ -349,7 +326,7 @@ test_date (void)
   for (int i = 0; i < 4; i++)
     lap_document_undo (room.document);
   g_assert_false (lap_document_is_modified (room.document));
-  room_end (&room);
+  room_close (&room);
 }
 
 /* A coach who is ill is typed in, and the week asks for somebody else, with a remedy. */
@@ -370,7 +347,7 @@ test_away (void)
                    "1 class, 0:45 h, 1 hard; away 2027-01-11–2027-01-12");
   lap_document_undo (room.document);
   g_assert_false (week_says (room.document, "coach-away"));
-  room_end (&room);
+  room_close (&room);
 }
 
 static void
@@ -402,7 +379,7 @@ test_properties (void)
     lap_document_undo (room.document);
   g_assert_false (lap_document_is_modified (room.document));
   gtk_window_destroy (GTK_WINDOW (dialog));
-  room_end (&room);
+  room_close (&room);
 }
 
 /* What was found is taken as one step. */
@@ -423,7 +400,7 @@ test_fill (void)
   g_assert_false (week_says (room.document, "unplaced"));
   lap_document_undo (room.document);
   g_assert_false (lap_document_is_modified (room.document));
-  room_end (&room);
+  room_close (&room);
 }
 
 /* A dialog that closes while the worker searches takes nothing and leaves nothing. */
@@ -440,7 +417,7 @@ test_fill_cancel (void)
   while (fill != NULL)
     g_main_context_iteration (NULL, TRUE);
   g_assert_false (lap_document_is_modified (room.document));
-  room_end (&room);
+  room_close (&room);
 }
 
 /* Both sheets are built, of the week that is looked at. */
@@ -462,7 +439,7 @@ test_sheets (void)
     g_assert_cmpstr (lap_sheets_view_sheet (sheets)->id, ==, lap_week_sheets_nth (i)->id);
     g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (sheets)), ==, 1);
   }
-  room_end (&room);
+  room_close (&room);
 }
 
 static LapWindow *
@@ -524,7 +501,7 @@ test_export (void)
     g_main_context_iteration (NULL, FALSE);
   g_assert_nonnull (strstr (hours, "Teo"));
   g_unlink (path);
-  room_end (&room);
+  room_close (&room);
 }
 
 int

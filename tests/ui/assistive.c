@@ -4,7 +4,6 @@
  * views are about are there by role and name. Read through AT-SPI, the desktop's own protocol, by another program.
  */
 #include "edit/own.h"
-#include "ui/demo.h"
 #include "ui/library.h"
 #include "ui/own-dialog.h"
 #include "ui/part-properties.h"
@@ -163,24 +162,11 @@ test_in_plan (void)
   windows_close (window);
 }
 
-static LapWindow *
-week_window (void)
-{
-  g_autoptr (GError) error = NULL;
-  g_autoptr (LapDocument) document = lap_demo_week (&error);
-  LapWindow *window;
-
-  g_assert_no_error (error);
-  window = LAP_WINDOW (lap_application_show (LAP_APPLICATION (g_application_get_default ()), document));
-  windows_settle (window);
-  return window;
-}
-
 static void
 test_week (void)
 {
   static const char *const views[] = { "sheets", "week" };
-  LapWindow *window = week_window ();
+  LapWindow *window = windows_demo_week ();
   LapDocument *document = lap_window_document (window);
   GtkWidget *dates;
 
@@ -205,7 +191,7 @@ static void
 test_week_dialogs (void)
 {
   static const char *const actions[] = { "win.properties", "win.import", "win.publish", "win.fill" };
-  LapWindow *window = week_window ();
+  LapWindow *window = windows_demo_week ();
   LapWeek *week = lap_document_week (lap_window_document (window));
   LapWeekView *view = lap_week_window_view (LAP_WEEK_WINDOW (window));
   g_autoptr (GtkWindow) dialog = NULL;

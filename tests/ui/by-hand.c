@@ -4,7 +4,7 @@
  * with a keyboard and no mouse, through the X server. Both save the same bytes; the id of the session is in the file
  * that both begin with, so that it is the same, too.
  */
-#include "ui/hands.h"
+#include "ui/rows.h"
 #include "ui/windows.h"
 
 #include "store/documents.h"
@@ -86,32 +86,9 @@ hand_init (Hand *hand, const char *folder, const char *name)
 }
 
 static gboolean
-is_mapped (gpointer widget)
-{
-  return gtk_widget_get_mapped (widget);
-}
-
-static gboolean
 is_clean (gpointer document)
 {
   return lap_document_state (document) == LAP_DOCUMENT_CLEAN;
-}
-
-/* The label that can be seen in @widget and says @text, or NULL. */
-static GtkWidget *
-find_text (GtkWidget *widget, const char *text)
-{
-  if (GTK_IS_LABEL (widget) && gtk_widget_get_mapped (widget) &&
-      g_str_equal (gtk_label_get_text (GTK_LABEL (widget)), text))
-    return widget;
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
-       child = gtk_widget_get_next_sibling (child)) {
-    GtkWidget *found = find_text (child, text);
-
-    if (found != NULL)
-      return found;
-  }
-  return NULL;
 }
 
 static GtkWidget *
@@ -121,35 +98,6 @@ field (Hand *hand, GType type, const char *id)
 
   g_assert_nonnull (widget);
   return widget;
-}
-
-static void
-click_text (GtkWidget *within, const char *text)
-{
-  GtkWidget *label = find_text (within, text);
-
-  if (label == NULL)
-    g_error ("nothing says “%s”", text);
-  hands_point (label);
-  hands_click (1, 1);
-}
-
-/* With the wheel, as far as it takes. */
-static void
-wheel_to (GtkWidget *widget, GtkWidget *scrolled)
-{
-  GtkAdjustment *down = gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (scrolled));
-  graphene_rect_t bounds;
-
-  hands_point (scrolled);
-  for (;;) {
-    g_assert_true (gtk_widget_compute_bounds (widget, scrolled, &bounds));
-    if (bounds.origin.y >= 0 && bounds.origin.y + bounds.size.height <= gtk_widget_get_height (scrolled))
-      return;
-    g_assert_true (bounds.origin.y < 0 || gtk_adjustment_get_value (down) + gtk_adjustment_get_page_size (down) <
-                                            gtk_adjustment_get_upper (down));
-    hands_wheel (bounds.origin.y < 0 ? -1 : 1);
-  }
 }
 
 /* The tile of @id, which has to be looked for from the top of the catalogue on. */
@@ -168,7 +116,7 @@ find_tile (Hand *hand, const char *id)
                        gtk_adjustment_get_upper (down));
     hands_wheel (4);
   }
-  wheel_to (tile, scrolled);
+  rows_wheel_to (tile);
   return lap_shelf_grid_find (grid, exercise_of (hand, id));
 }
 
@@ -213,8 +161,8 @@ choose_from_menu (Hand *hand, guint block, int round, const char *text)
   click_block (hand, block, round, 3);
   menu = windows_find (blocks_of (hand), GTK_TYPE_POPOVER_MENU, NULL);
   g_assert_nonnull (menu);
-  hands_until (is_mapped, menu);
-  click_text (menu, text);
+  hands_until (rows_is_mapped, menu);
+  rows_click_text (menu, text);
 }
 
 /* A tile carried to x of the blocks. */
@@ -235,14 +183,14 @@ mouse_menu (Hand *hand, const char *text)
   hands_point (menu);
   hands_click (1, 1);
   popover = GTK_WIDGET (gtk_menu_button_get_popover (GTK_MENU_BUTTON (menu)));
-  hands_until (is_mapped, popover);
-  click_text (popover, text);
+  hands_until (rows_is_mapped, popover);
+  rows_click_text (popover, text);
 }
 
 static gboolean
 offers_whole (gpointer window)
 {
-  return find_text (window, "See the whole session") != NULL;
+  return rows_find_text (window, "See the whole session") != NULL;
 }
 
 static void
@@ -250,7 +198,7 @@ see_whole (Hand *hand)
 {
   mouse_menu (hand, "Zoom");
   hands_until (offers_whole, hand->window);
-  click_text (GTK_WIDGET (hand->window), "See the whole session");
+  rows_click_text (GTK_WIDGET (hand->window), "See the whole session");
 }
 
 static gboolean
@@ -330,8 +278,8 @@ choose_from_part (Hand *hand, const char *text)
   hands_click (3, 1);
   menu = windows_find (lane, GTK_TYPE_POPOVER_MENU, NULL);
   g_assert_nonnull (menu);
-  hands_until (is_mapped, menu);
-  click_text (menu, text);
+  hands_until (rows_is_mapped, menu);
+  rows_click_text (menu, text);
 }
 
 /* Takes the rest between the rounds, which is none yet, by its grip and draws it as long as @seconds. */
@@ -371,9 +319,9 @@ mouse_change_of_sides (Hand *hand)
   if (!gtk_widget_get_mapped (spin)) {
     hands_point (field (hand, GTK_TYPE_TOGGLE_BUTTON, "pane_toggle"));
     hands_click (1, 1);
-    hands_until (is_mapped, spin);
+    hands_until (rows_is_mapped, spin);
   }
-  wheel_to (spin, gtk_widget_get_ancestor (spin, GTK_TYPE_SCROLLED_WINDOW));
+  rows_wheel_to (spin);
   button = gtk_widget_get_last_child (spin);
   for (int i = 0; i < lap_part_nth (hand->model, plank)->switch_seconds; i++) {
     hands_point (button);
@@ -401,18 +349,10 @@ by_mouse (Hand *hand)
   hands_until (is_clean, lap_window_document (hand->window));
 }
 
-static gboolean
-has_focus (gpointer widget)
-{
-  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
-
-  return focus != NULL && (focus == widget || gtk_widget_is_ancestor (focus, widget));
-}
-
 static void
 tab_to (GtkWidget *widget)
 {
-  hands_press_until ("Tab", has_focus, widget);
+  hands_press_until ("Tab", rows_has_focus, widget);
 }
 
 static void
@@ -430,7 +370,7 @@ choose_by_keys (Hand *hand, const char *id)
 
   tab_to (row);
   hands_press ("Return");
-  hands_until (is_mapped, popover);
+  hands_until (rows_is_mapped, popover);
   hands_type (lap_exercise_name (exercise_of (hand, id)));
   hands_press ("Return");
   tab_to (blocks_of (hand));

@@ -5,7 +5,6 @@
  * 42, supplemental data, weekData: Sunday in the United States, Saturday in Egypt, Monday in Germany. The 17th of January
  * 2027 is a Sunday (ISO 8601 calendar).
  */
-#include "store/folder.h"
 #include "support/locales.h"
 #include "ui/week-room.h"
 #include "ui/windows.h"
@@ -14,7 +13,6 @@
 #include "ui/document-sheets.h"
 #include "ui/field-text.h"
 #include "ui/fields.h"
-#include "ui/week-window.h"
 #include "ui/week/moves.h"
 #include "ui/week/scene.h"
 

@@ -147,19 +147,6 @@ test_scroll_and_zoom (void)
   windows_close (window);
 }
 
-static GtkGesture *
-drag_of (GtkWidget *widget)
-{
-  g_autoptr (GListModel) controllers = gtk_widget_observe_controllers (widget);
-
-  for (guint i = 0;; i++) {
-    g_autoptr (GtkEventController) controller = g_list_model_get_item (controllers, i);
-
-    if (GTK_IS_GESTURE_DRAG (controller))
-      return GTK_GESTURE (controller);
-  }
-}
-
 /* The x of a block's end of work where @end, else of the middle of the work, of the first block that is wide enough. */
 static double
 hold_of (LapScoreContext *context, gboolean end)
@@ -181,7 +168,7 @@ test_carry (void)
   LapWindow *window = show_plan (20, 10);
   LapScoreContext *context = lap_window_context (window);
   GtkWidget *view = GTK_WIDGET (lap_window_score (window));
-  GtkGesture *drag = drag_of (GTK_WIDGET (windows_blocks (window)));
+  GtkGesture *drag = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
 
   lap_score_zoom (context, 14, 0);
   g_signal_emit_by_name (drag, "drag-begin", hold_of (context, FALSE), 40.0);
@@ -355,7 +342,7 @@ test_same_frame (void)
   LapWindow *window = show_plan (20, 10);
   LapDocument *document = lap_window_document (window);
   LapScoreContext *context = lap_window_context (window);
-  GtkGesture *drag = drag_of (GTK_WIDGET (windows_blocks (window)));
+  GtkGesture *drag = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
   guint before[G_N_ELEMENTS (painted)], frames = 0;
   GdkFrameClock *clock = gtk_widget_get_frame_clock (GTK_WIDGET (window));
   LapTimeline *was;

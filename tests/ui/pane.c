@@ -5,19 +5,6 @@
 #include "place/plans.h"
 #include "ui/words-row.h"
 
-/* The first exercise of the main part. */
-static guint
-first_main (LapWindow *window)
-{
-  LapScore *score = lap_window_context (window)->score;
-
-  for (guint i = 0; i < score->n; i++)
-    if (score->boxes[i].kind == LAP_BOX_EXERCISE &&
-        score->timeline->parts[score->boxes[i].part].part->kind == LAP_PART_MAIN)
-      return i;
-  g_assert_not_reached ();
-}
-
 static GtkWidget *
 field (LapWindow *window, GType type, const char *id)
 {
@@ -46,7 +33,7 @@ test_fields (void)
   LapWindow *window = windows_demo ();
   g_autofree char *before = windows_text (window), *after = NULL;
 
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   adw_combo_row_set_selected (ADW_COMBO_ROW (field (window, ADW_TYPE_COMBO_ROW, "pace")), 1 + LAP_PACE_STEADY);
   g_assert_cmpint (block_of (window)->pace, ==, LAP_PACE_STEADY);
   g_assert_cmpstr (undo_label (window), ==, "Change the pace");
@@ -72,7 +59,7 @@ static void
 test_words (void)
 {
   LapWindow *window = windows_demo ();
-  guint box = first_main (window);
+  guint box = windows_first_main (window);
   GtkWidget *cues = field (window, LAP_TYPE_WORDS_ROW, "cues"), *during = field (window, GTK_TYPE_LABEL, "during");
   g_autofree char *counted = NULL, *usual = NULL, *now = NULL;
   LapBlock *block;
@@ -108,7 +95,7 @@ test_several_times (void)
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
   g_autofree char *before = windows_text (window), *after = NULL;
-  guint box = first_main (window);
+  guint box = windows_first_main (window);
 
   windows_click_box (window, box);
   lap_score_choose (context, box + 2, LAP_CHOOSE_TO);
@@ -134,7 +121,7 @@ test_several (void)
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
   g_autofree char *before = windows_text (window), *after = NULL;
-  guint box = first_main (window), n = 0;
+  guint box = windows_first_main (window), n = 0;
 
   windows_click_box (window, box);
   lap_score_choose (context, box + 2, LAP_CHOOSE_TO);
@@ -271,7 +258,7 @@ test_lines (void)
   LapWindow *window = windows_demo ();
   LapBlock *block;
 
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   block = block_of (window);
   type (window, "reps", "10");
   g_assert_cmpuint (block->reps, ==, LAP_REPS (10, 10));
@@ -297,7 +284,7 @@ test_change_of_sides (void)
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
   GtkWidget *change = field (window, GTK_TYPE_SPIN_BUTTON, "change");
-  guint box = first_main (window);
+  guint box = windows_first_main (window);
 
   windows_click_box (window, box);
   g_assert_false (gtk_widget_get_mapped (change));

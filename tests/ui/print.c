@@ -4,12 +4,12 @@
  * its printer "Print to File". Outside: A3 is 842 by 1191 points and A4 595 by 842 (ISO 216); the file is read by
  * poppler's pdfinfo.
  */
+#include "support/pdf.h"
 #include "ui/rows.h"
 #include "ui/windows.h"
 
 #include <glib/gstdio.h>
 #include <gtk/gtkunixprint.h>
-#include <stdio.h>
 #include <string.h>
 
 /* What is done in the print dialog, which holds up whoever opened it. */
@@ -85,28 +85,6 @@ look_again (gpointer data)
   return G_SOURCE_CONTINUE;
 }
 
-/* "4 842 x 595": pages and points. */
-static char *
-pages_of (const char *path)
-{
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GSubprocess) process = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_PIPE, &error, "pdfinfo", path, NULL);
-  g_autofree char *said = NULL;
-  g_auto (GStrv) lines = NULL;
-  double width = 0, height = 0;
-  int n = 0;
-
-  g_assert_no_error (error);
-  g_subprocess_communicate_utf8 (process, NULL, NULL, &said, NULL, &error);
-  g_assert_no_error (error);
-  lines = g_strsplit (said, "\n", -1);
-  for (guint i = 0; lines[i] != NULL; i++) {
-    sscanf (lines[i], "Pages: %d", &n);
-    sscanf (lines[i], "Page size: %lf x %lf", &width, &height);
-  }
-  return g_strdup_printf ("%d %.0f x %.0f", n, width, height);
-}
-
 static const struct {
   const char *answer, *paper, *pages; /* NULL: the print dialog is given up */
 } cases[] = {
@@ -141,7 +119,7 @@ test_answer (gconstpointer data)
     hands_until (is_whole, path);
     g_source_remove (looks);
     windows_settle (window);
-    pages = pages_of (path);
+    pages = pdf_pages (path);
     g_assert_cmpstr (pages, ==, cases[i].pages);
     g_unlink (path);
   }

@@ -4,23 +4,9 @@
  * other was like. The settings are kept in a file for that, by programs that come one after the other.
  */
 #include "store/folder.h"
-#include "ui/demo.h"
 #include "ui/desk.h"
 #include "ui/week-window.h"
 #include "ui/windows.h"
-
-static LapWindow *
-week_window (void)
-{
-  g_autoptr (GError) error = NULL;
-  g_autoptr (LapDocument) document = lap_demo_week (&error);
-  LapWindow *window;
-
-  g_assert_no_error (error);
-  window = LAP_WINDOW (lap_application_show (LAP_APPLICATION (g_application_get_default ()), document));
-  windows_settle (window);
-  return window;
-}
 
 static LapDesk *
 desk_of (LapWindow *window)
@@ -51,7 +37,7 @@ assert_size (LapWindow *window, int width, int height)
 static void
 first_start (void)
 {
-  LapWindow *session = windows_demo (), *week = week_window ();
+  LapWindow *session = windows_demo (), *week = windows_demo_week ();
 
   assert_size (session, 1200, 800);
   g_assert_true (lap_desk_get_shown (desk_of (session), LAP_DESK_START));
@@ -70,7 +56,7 @@ first_start (void)
 static void
 second_start (void)
 {
-  LapWindow *session = windows_demo (), *week = week_window ();
+  LapWindow *session = windows_demo (), *week = windows_demo_week ();
 
   assert_size (session, 1150, 750);
   assert_size (week, 1000, 700);

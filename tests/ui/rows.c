@@ -62,6 +62,14 @@ rows_is_mapped (gpointer widget)
   return gtk_widget_get_mapped (widget);
 }
 
+gboolean
+rows_has_focus (gpointer widget)
+{
+  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
+
+  return focus != NULL && (focus == widget || gtk_widget_is_ancestor (focus, widget));
+}
+
 GtkWidget *
 rows_find_text (GtkWidget *widget, const char *text)
 {
@@ -280,14 +288,6 @@ const Rows rows_by_mouse = { mouse_line, mouse_number, mouse_choose, mouse_flag,
 
 /* With the keyboard */
 
-static gboolean
-has_focus (gpointer widget)
-{
-  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
-
-  return focus != NULL && (focus == widget || gtk_widget_is_ancestor (focus, widget));
-}
-
 static double
 top_of (GtkWidget *widget)
 {
@@ -306,7 +306,7 @@ tab_to (GtkWidget *widget)
   gboolean back = focus != NULL && list != NULL && gtk_widget_is_ancestor (focus, list) &&
                   top_of (widget) < top_of (focus);
 
-  hands_press_until (back ? "<Shift>Tab" : "Tab", has_focus, widget);
+  hands_press_until (back ? "<Shift>Tab" : "Tab", rows_has_focus, widget);
 }
 
 /* No key has the long stroke between two times. */

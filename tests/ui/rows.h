@@ -36,6 +36,9 @@ GtkWidget *rows_find      (GtkWidget  *widget,
                            const char *title);
 /* Turns the wheel until all of @widget can be seen in what it scrolls in. */
 void       rows_wheel_to  (GtkWidget  *widget);
+/* For hands_until(). */
 gboolean   rows_is_mapped (gpointer    widget);
+/* Whether it, or what is in it, has the focus. */
+gboolean   rows_has_focus (gpointer    widget);
 
 G_END_DECLS

@@ -6,13 +6,13 @@
 
 #include "edit/verbs.h"
 #include "sheets/tile.h"
+#include "support/pdf.h"
 #include "ui/settings.h"
 #include "ui/sheet-page.h"
 #include "ui/sheet-print.h"
 #include "ui/sheets-view.h"
 
 #include <glib/gstdio.h>
-#include <stdio.h>
 
 static LapSheetsView *
 open_view (LapWindow *window)
@@ -202,29 +202,6 @@ test_print (void)
   windows_close (window);
 }
 
-/* What poppler's pdfinfo says of the pages of @path: "2 842 x 1191". */
-static char *
-pages_of (const char *path)
-{
-  g_autoptr (GSubprocess) process = NULL;
-  g_autoptr (GError) error = NULL;
-  g_autofree char *said = NULL;
-  g_auto (GStrv) lines = NULL;
-  double width = 0, height = 0;
-  int n = 0;
-
-  process = g_subprocess_new (G_SUBPROCESS_FLAGS_STDOUT_PIPE, &error, "pdfinfo", path, NULL);
-  g_assert_no_error (error);
-  g_subprocess_communicate_utf8 (process, NULL, NULL, &said, NULL, &error);
-  g_assert_no_error (error);
-  lines = g_strsplit (said, "\n", -1);
-  for (guint i = 0; lines[i] != NULL; i++) {
-    sscanf (lines[i], "Pages: %d", &n);
-    sscanf (lines[i], "Page size: %lf x %lf", &width, &height);
-  }
-  return g_strdup_printf ("%d %.0f x %.0f", n, width, height);
-}
-
 /* The poster, when it has been printed. */
 static void
 print_to (LapWindow *window, const LapSheetChoice *choice, const char *path)
@@ -244,11 +221,11 @@ test_printed (void)
   g_autofree char *one = NULL, *pieces = NULL;
 
   print_to (window, &choice, path);
-  one = pages_of (path);
+  one = pdf_pages (path);
   g_assert_cmpstr (one, ==, "1 842 x 1191");
   choice.pieces = LAP_PAPER_A4;
   print_to (window, &choice, path);
-  pieces = pages_of (path);
+  pieces = pdf_pages (path);
   /* What is printed of it is 273 by 396 mm: two pieces of A4 on its side. */
   g_assert_cmpstr (pieces, ==, "2 842 x 595");
   g_unlink (path);
@@ -264,28 +241,10 @@ open_week (void)
   return windows_open (path);
 }
 
-/* The row called @title below @widget; NULL where it isn't shown. */
-static GtkWidget *
-row_of (GtkWidget *widget, const char *title)
-{
-  if (!gtk_widget_get_visible (widget))
-    return NULL;
-  if (ADW_IS_PREFERENCES_ROW (widget) &&
-      g_str_equal (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title))
-    return widget;
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
-    GtkWidget *found = row_of (child, title);
-
-    if (found != NULL)
-      return found;
-  }
-  return NULL;
-}
-
 static void
 activate (LapSheetsView *view, const char *title)
 {
-  GtkWidget *row = row_of (GTK_WIDGET (view), title);
+  GtkWidget *row = windows_find_shown_row (GTK_WIDGET (view), title);
 
   g_assert_nonnull (row);
   adw_action_row_activate (ADW_ACTION_ROW (row));
@@ -312,7 +271,7 @@ test_by_room (void)
   g_assert_cmpuint (lap_pages_n (lap_sheets_view_pages (view)), ==, 1);
   windows_close (window);
   session = windows_demo ();
-  g_assert_null (row_of (GTK_WIDGET (open_view (session)), "A page for each room"));
+  g_assert_null (windows_find_shown_row (GTK_WIDGET (open_view (session)), "A page for each room"));
   windows_close (session);
   forget_choices ();
 }
@@ -323,7 +282,7 @@ test_larger (void)
 {
   LapWindow *window = open_week ();
   LapSheetsView *view = open_view (window);
-  GtkWidget *row = row_of (GTK_WIDGET (view), "To read from 2.0\xc2\xa0m");
+  GtkWidget *row = windows_find_shown_row (GTK_WIDGET (view), "To read from 2.0\xc2\xa0m");
   double enough = lap_cap_height (2, LAP_ARC_READABLE);
 
   g_assert_false (lap_sheets_view_choice (view)->options.by_room);
@@ -335,7 +294,7 @@ test_larger (void)
   g_assert_cmpint (lap_sheets_view_choice (view)->options.paper, ==, LAP_PAPER_A3);
   g_assert_true (lap_sheets_view_choice (view)->options.by_room);
   g_assert_cmpfloat (lap_pages_cap (lap_sheets_view_pages (view), LAP_READ_NAME), >=, enough);
-  g_assert_null (row_of (GTK_WIDGET (view), "To read from 2.0\xc2\xa0m"));
+  g_assert_null (windows_find_shown_row (GTK_WIDGET (view), "To read from 2.0\xc2\xa0m"));
   windows_close (window);
   forget_choices ();
 }

@@ -106,18 +106,10 @@ stories_choose (LapWindow *window, const char *label)
   rows_click_text (popover, label);
 }
 
-static gboolean
-is_focused (gpointer widget)
-{
-  GtkWidget *focus = gtk_root_get_focus (gtk_widget_get_root (widget));
-
-  return focus != NULL && (focus == widget || gtk_widget_is_ancestor (focus, widget));
-}
-
 void
 stories_tab_to (GtkWidget *widget)
 {
-  hands_press_until ("Tab", is_focused, widget);
+  hands_press_until ("Tab", rows_has_focus, widget);
 }
 
 void

@@ -4,14 +4,12 @@
  * day to day, and the calendar in which a week is chosen. Outside: Unicode CLDR 42, supplemental data, weekData: Sunday in
  * the United States, Monday in Germany. The 17th of January 2027 is a Sunday (ISO 8601 calendar).
  */
-#include "store/folder.h"
 #include "support/locales.h"
 #include "ui/rows.h"
 #include "ui/week-room.h"
 #include "ui/windows.h"
 
 #include "ui/week-calendar.h"
-#include "ui/week-window.h"
 #include "ui/week/scene.h"
 #include "ui/week/strip.h"
 

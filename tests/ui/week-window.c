@@ -6,7 +6,6 @@
 #include "ui/week-window.h"
 
 #include "sheets/week-sheets.h"
-#include "store/folder.h"
 #include "ui/new.h"
 #include "ui/sheets-view.h"
 #include "ui/publish.h"
@@ -15,10 +14,9 @@
 #include "ui/week-room.h"
 #include "ui/week/words.h"
 #include "ui/week-properties.h"
-
-#include <glib/gstdio.h>
 #include "ui/windows.h"
 
+#include <glib/gstdio.h>
 #include <string.h>
 
 static LapApplication *
@@ -48,29 +46,11 @@ select_class (Room *room, const char *id)
   windows_settle (room->window);
 }
 
-/* The row called @title below @widget, visible ones only. */
-static GtkWidget *
-row_of (GtkWidget *widget, const char *title)
-{
-  if (!gtk_widget_get_visible (widget))
-    return NULL;
-  if (ADW_IS_PREFERENCES_ROW (widget) &&
-      g_strcmp0 (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title) == 0)
-    return widget;
-  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL; child = gtk_widget_get_next_sibling (child)) {
-    GtkWidget *found = row_of (child, title);
-
-    if (found != NULL)
-      return found;
-  }
-  return NULL;
-}
-
 /* Types @text in the row called @title and presses Enter. */
 static void
 type (GtkWidget *widget, const char *title, const char *text)
 {
-  GtkWidget *row = row_of (widget, title);
+  GtkWidget *row = windows_find_shown_row (widget, title);
 
   g_assert_nonnull (row);
   gtk_editable_set_text (GTK_EDITABLE (row), text);
@@ -80,7 +60,7 @@ type (GtkWidget *widget, const char *title, const char *text)
 static void
 choose (GtkWidget *widget, const char *title, guint n)
 {
-  GtkWidget *row = row_of (widget, title);
+  GtkWidget *row = windows_find_shown_row (widget, title);
 
   g_assert_nonnull (row);
   adw_combo_row_set_selected (ADW_COMBO_ROW (row), n);
@@ -89,7 +69,7 @@ choose (GtkWidget *widget, const char *title, guint n)
 static void
 assert_typed (GtkWidget *widget, const char *title, const char *text)
 {
-  GtkWidget *row = row_of (widget, title);
+  GtkWidget *row = windows_find_shown_row (widget, title);
 
   g_assert_nonnull (row);
   g_assert_cmpstr (gtk_editable_get_text (GTK_EDITABLE (row)), ==, text);
@@ -249,7 +229,7 @@ test_commit (void)
 
   room_begin (&room);
   select_class (&room, "noon");
-  gtk_editable_set_text (GTK_EDITABLE (row_of (GTK_WIDGET (class_pane (&room)), "Title")), "Typed");
+  gtk_editable_set_text (GTK_EDITABLE (windows_find_shown_row (GTK_WIDGET (class_pane (&room)), "Title")), "Typed");
   lap_window_commit (room.window);
   g_assert_cmpstr (week_class (room.document, "noon")->title, ==, "Typed");
   lap_document_undo (room.document);
@@ -266,7 +246,7 @@ test_session (void)
 
   room_begin (&room);
   select_class (&room, "dawn");
-  g_assert_nonnull (row_of (GTK_WIDGET (class_pane (&room)), "squats.lapwing"));
+  g_assert_nonnull (windows_find_shown_row (GTK_WIDGET (class_pane (&room)), "squats.lapwing"));
   g_signal_emit_by_name (lap_week_window_view (LAP_WEEK_WINDOW (room.window)), "open-session", "dawn");
   other = LAP_WINDOW (gtk_application_get_active_window (GTK_APPLICATION (app)));
   for (GList *l = gtk_application_get_windows (GTK_APPLICATION (app)); l != NULL; l = l->next)
@@ -281,7 +261,7 @@ test_session (void)
   g_assert_true (week_says (room.document, "session-missing"));
   lap_class_pane_set_session (class_pane (&room), NULL);
   g_assert_false (week_says (room.document, "session-missing"));
-  g_assert_nonnull (row_of (GTK_WIDGET (class_pane (&room)), "No session"));
+  g_assert_nonnull (windows_find_shown_row (GTK_WIDGET (class_pane (&room)), "No session"));
   lap_document_undo (room.document);
   lap_document_undo (room.document);
   room_close (&room);
@@ -299,9 +279,9 @@ test_date (void)
   room_begin (&room);
   pane = GTK_WIDGET (class_pane (&room));
   select_class (&room, "noon");
-  g_assert_null (row_of (pane, "Held"));
+  g_assert_null (windows_find_shown_row (pane, "Held"));
   lap_document_set_date (room.document, monday);
-  held = row_of (pane, "Held");
+  held = windows_find_shown_row (pane, "Held");
   g_assert_nonnull (held);
   type (pane, "On", "2027-01-14");
   e = lap_week_exception (lap_document_week (room.document), "noon", monday + 2);
@@ -317,12 +297,12 @@ test_date (void)
   adw_action_row_activate (ADW_ACTION_ROW (held));
   e = lap_week_exception (lap_document_week (room.document), "noon", monday + 2);
   g_assert_true (e->cancelled);
-  g_assert_null (row_of (pane, "On"));
+  g_assert_null (windows_find_shown_row (pane, "On"));
   gtk_widget_activate_action (GTK_WIDGET (room.window), "win.week-next", NULL);
   g_assert_cmpint (lap_document_date (room.document), ==, monday + 7);
   g_assert_true (gtk_switch_get_active (GTK_SWITCH (windows_find (held, GTK_TYPE_SWITCH, NULL))));
   gtk_widget_activate_action (GTK_WIDGET (room.window), "win.week-always", NULL);
-  g_assert_null (row_of (pane, "Held"));
+  g_assert_null (windows_find_shown_row (pane, "Held"));
   for (int i = 0; i < 4; i++)
     lap_document_undo (room.document);
   g_assert_false (lap_document_is_modified (room.document));
@@ -339,7 +319,7 @@ test_away (void)
 
   room_begin (&room);
   lap_document_set_date (room.document, monday);
-  coach = row_of (GTK_WIDGET (room.window), "Mira");
+  coach = windows_find_shown_row (GTK_WIDGET (room.window), "Mira");
   g_assert_nonnull (coach);
   type (coach, "Away on", "2027-01-11 - 2027-01-12");
   g_assert_true (week_says (room.document, "coach-away"));
@@ -370,10 +350,10 @@ test_properties (void)
   type (dialog, "Timezone", "Europe/Nowhere");
   g_assert_cmpstr (week->timezone, ==, "Europe/Lisbon");
   assert_typed (dialog, "Timezone", "Europe/Lisbon");
-  adw_expander_row_set_expanded (ADW_EXPANDER_ROW (row_of (dialog, "Teo")), TRUE);
-  type (row_of (dialog, "Teo"), "Trained for", "strength, circuit");
+  adw_expander_row_set_expanded (ADW_EXPANDER_ROW (windows_find_shown_row (dialog, "Teo")), TRUE);
+  type (windows_find_shown_row (dialog, "Teo"), "Trained for", "strength, circuit");
   g_assert_cmpstr (lap_week_coach (week, "teo")->can[1], ==, "circuit");
-  type (row_of (dialog, "Teo"), "Free on Monday", "06:00–12:00, 16:00–20:00");
+  type (windows_find_shown_row (dialog, "Teo"), "Free on Monday", "06:00–12:00, 16:00–20:00");
   g_assert_cmpint (lap_week_coach (week, "teo")->free_hours[LAP_DAY_MON]->n, ==, 2);
   for (int i = 0; i < 5; i++)
     lap_document_undo (room.document);
@@ -394,7 +374,7 @@ test_fill (void)
   while (lap_week_fill_found (fill) == NULL)
     g_main_context_iteration (NULL, TRUE);
   windows_settle (room.window);
-  g_assert_nonnull (row_of (GTK_WIDGET (fill), "Late"));
+  g_assert_nonnull (windows_find_shown_row (GTK_WIDGET (fill), "Late"));
   g_signal_emit_by_name (windows_find (GTK_WIDGET (fill), GTK_TYPE_BUTTON, "take"), "clicked");
   g_assert_true (lap_class_is_placed (week_class (room.document, "late")));
   g_assert_false (week_says (room.document, "unplaced"));
@@ -457,7 +437,7 @@ activate_row (GtkWindow *dialog, const char *title)
   GtkWidget *row;
 
   gtk_window_present (dialog);
-  row = row_of (GTK_WIDGET (dialog), title);
+  row = windows_find_shown_row (GTK_WIDGET (dialog), title);
   g_assert_nonnull (row);
   adw_action_row_activate (ADW_ACTION_ROW (row));
 }

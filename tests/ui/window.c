@@ -16,19 +16,6 @@
 #include <glib/gstdio.h>
 #include <utime.h>
 
-/* The first exercise of the main part, in its first round. */
-static guint
-first_main (LapWindow *window)
-{
-  LapScore *score = lap_window_context (window)->score;
-
-  for (guint i = 0; i < score->n; i++)
-    if (score->boxes[i].kind == LAP_BOX_EXERCISE &&
-        score->timeline->parts[score->boxes[i].part].part->kind == LAP_PART_MAIN)
-      return i;
-  g_assert_not_reached ();
-}
-
 static void
 set_spin (LapWindow *window, const char *id, double value)
 {
@@ -62,7 +49,7 @@ test_click_selects (void)
 {
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
-  guint box = first_main (window);
+  guint box = windows_first_main (window);
 
   windows_click_box (window, box);
   g_assert_cmpuint (lap_score_selected (context), ==, box);
@@ -75,7 +62,7 @@ test_keys_walk (void)
 {
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
-  guint box = first_main (window), last = lap_score_step (context->score, LAP_NO_BOX, -1);
+  guint box = windows_first_main (window), last = lap_score_step (context->score, LAP_NO_BOX, -1);
 
   windows_click_box (window, box);
   g_assert_true (windows_press (gtk_window_get_focus (GTK_WINDOW (window)), "Right"));
@@ -100,7 +87,7 @@ test_work_by_pane (void)
   g_autofree char *before = windows_text (window), *undone = NULL, *redone = NULL, *changed = NULL;
   int was = length (window);
 
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   set_spin (window, "work", 45);
   g_assert_cmpint (length (window), ==, was + 10); /* five seconds in each of two rounds */
   g_assert_true (lap_document_is_modified (lap_window_document (window)));
@@ -147,7 +134,7 @@ test_save (void)
   LapWindow *window = windows_demo ();
   LapDocument *document = lap_window_document (window);
 
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   set_spin (window, "rest", 25);
   lap_saving_to (window, path, FALSE);
   g_assert_cmpint (lap_document_state (document), ==, LAP_DOCUMENT_SAVING);
@@ -218,7 +205,7 @@ test_accessible (void)
 {
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
-  guint box = first_main (window);
+  guint box = windows_first_main (window);
   g_autofree char *label = lap_box_label (context->score, box), *spoken = NULL;
   GtkWidget *widget = lap_blocks_lane_find (windows_blocks (window), box);
 
@@ -311,7 +298,7 @@ test_focus_follows (void)
   LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
   LapDocument *document = lap_window_document (window);
-  guint box = lap_score_step (context->score, first_main (window), 1), part = context->score->boxes[box].part;
+  guint box = lap_score_step (context->score, windows_first_main (window), 1), part = context->score->boxes[box].part;
   LapBlock *block = lap_score_block (context, box);
   g_autoptr (GPtrArray) first = g_ptr_array_new ();
   GtkWidget *widget;
@@ -368,7 +355,7 @@ test_narrow (void)
 
   g_object_set (gtk_settings_get_default (), "gtk-decoration-layout", ":close", NULL);
   windows_settle (window);
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL, NULL, NULL);
   g_assert_cmpint (least, <=, 360);
   gtk_settings_reset_property (gtk_settings_get_default (), "gtk-decoration-layout");
@@ -411,7 +398,7 @@ test_close_asks (void)
   gpointer gone = window;
   GtkWidget *dialog;
 
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   set_spin (window, "work", 50);
   gtk_window_close (GTK_WINDOW (window));
   g_assert_nonnull (dialog_of (window));
@@ -462,7 +449,7 @@ test_chooser (void)
   LapScoreContext *context = lap_window_context (window);
   GtkWidget *chooser, *search;
 
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   chooser = windows_find (GTK_WIDGET (lap_window_pane (window)), LAP_TYPE_CHOOSER, NULL);
   lap_chooser_set_catalogue (LAP_CHOOSER (chooser), lap_document_catalogue (lap_window_document (window)));
   g_assert_cmpuint (lap_chooser_n (LAP_CHOOSER (chooser)), >=, 170);
@@ -488,7 +475,7 @@ test_talk (void)
   windows_click_box (window, 0);
   talk = windows_find (GTK_WIDGET (lap_window_pane (window)), GTK_TYPE_TEXT_VIEW, "talk");
   gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (talk)), "Good morning", -1);
-  windows_click_box (window, first_main (window));
+  windows_click_box (window, windows_first_main (window));
   g_assert_cmpstr (lap_score_block (context, 0)->talk, ==, "Good morning");
   windows_close (window);
 }
@@ -549,7 +536,7 @@ test_player (void)
   LapScoreContext *context = lap_window_context (window);
   LapPlayer *player = LAP_PLAYER (windows_find (GTK_WIDGET (window), LAP_TYPE_PLAYER, NULL));
   GtkWidget *button = gtk_widget_get_first_child (GTK_WIDGET (player));
-  guint first = first_main (window);
+  guint first = windows_first_main (window);
 
   lap_score_select (context, first);
   windows_settle (window);

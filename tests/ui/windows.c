@@ -3,6 +3,7 @@
 
 #include "store/documents.h"
 #include "ui/arrange.h"
+#include "ui/demo.h"
 #include "ui/help.h"
 #include "ui/quarks.h"
 #include "ui/sheets-view.h"
@@ -83,6 +84,19 @@ windows_demo (void)
 }
 
 LapWindow *
+windows_demo_week (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (LapDocument) document = lap_demo_week (&error);
+  LapWindow *window;
+
+  g_assert_no_error (error);
+  window = LAP_WINDOW (lap_application_show (application, document));
+  windows_settle (window);
+  return window;
+}
+
+LapWindow *
 windows_open (const char *path)
 {
   g_autoptr (GError) error = NULL;
@@ -125,6 +139,18 @@ windows_close (LapWindow *window)
   g_assert_null (gone);
   g_assert_null (context);
   g_assert_null (document);
+}
+
+guint
+windows_first_main (LapWindow *window)
+{
+  LapScore *score = lap_window_context (window)->score;
+
+  for (guint i = 0; i < score->n; i++)
+    if (score->boxes[i].kind == LAP_BOX_EXERCISE &&
+        score->timeline->parts[score->boxes[i].part].part->kind == LAP_PART_MAIN)
+      return i;
+  g_assert_not_reached ();
 }
 
 LapBlocksLane *
@@ -221,20 +247,34 @@ windows_find (GtkWidget *widget, GType type, const char *id)
   return NULL;
 }
 
-GtkWidget *
-windows_find_row (GtkWidget *widget, const char *title)
+static GtkWidget *
+find_row (GtkWidget *widget, const char *title, gboolean hidden)
 {
+  if (!hidden && !gtk_widget_get_visible (widget))
+    return NULL;
   if (ADW_IS_PREFERENCES_ROW (widget) &&
       g_strcmp0 (adw_preferences_row_get_title (ADW_PREFERENCES_ROW (widget)), title) == 0)
     return widget;
   for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
        child = gtk_widget_get_next_sibling (child)) {
-    GtkWidget *found = windows_find_row (child, title);
+    GtkWidget *found = find_row (child, title, hidden);
 
     if (found != NULL)
       return found;
   }
   return NULL;
+}
+
+GtkWidget *
+windows_find_row (GtkWidget *widget, const char *title)
+{
+  return find_row (widget, title, TRUE);
+}
+
+GtkWidget *
+windows_find_shown_row (GtkWidget *widget, const char *title)
+{
+  return find_row (widget, title, FALSE);
 }
 
 char *

@@ -17,6 +17,8 @@ void           windows_init    (int             *argc,
                                 char          ***argv);
 /* The demo in a window that has been drawn. */
 LapWindow     *windows_demo    (void);
+/* The demo of a week in a window that has been drawn. */
+LapWindow     *windows_demo_week (void);
 /* A window with @session, drawn. */
 LapWindow     *windows_show    (LapSession      *session);
 /* The file at @path in a window that has been drawn. */
@@ -27,6 +29,8 @@ void           windows_settle  (LapWindow       *window);
 void           windows_close   (LapWindow       *window);
 
 LapBlocksLane *windows_blocks  (LapWindow       *window);
+/* The box of the first exercise of the main part, in its first round. */
+guint          windows_first_main (LapWindow    *window);
 /* Presses the first button at x, y of @widget through its click gesture. */
 void           windows_click   (GtkWidget       *widget,
                                 double           x,
@@ -45,9 +49,11 @@ gboolean       windows_press   (GtkWidget       *widget,
 GtkWidget     *windows_find    (GtkWidget       *widget,
                                 GType            type,
                                 const char      *id);
-/* The AdwPreferencesRow called @title in @widget, or NULL. */
+/* The AdwPreferencesRow called @title in @widget, or NULL; the second knows none that is hidden. */
 GtkWidget     *windows_find_row (GtkWidget      *widget,
                                  const char     *title);
+GtkWidget     *windows_find_shown_row (GtkWidget *widget,
+                                       const char *title);
 /* The newest window that is open beside @window; there has to be one. What a worker looks for to show there has been
  * found. Transfer full. */
 GtkWindow     *windows_dialog  (LapWindow       *window);

@@ -4,9 +4,9 @@
  * equation ten times a second for the same sums, in one run, by turns. Only their ratio is a bar: 0.02. It prints
  * what a word budget and a script take beside them.
  */
+#include "bench/measure.h"
 #include "talk/script.h"
 
-#include <stdlib.h>
 #include <time.h>
 
 #define RUNS 31
@@ -67,14 +67,6 @@ now (void)
   return time.tv_sec * 1e9 + time.tv_nsec;
 }
 
-static int
-compare (const void *a, const void *b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -100,7 +92,7 @@ main (int argc, char **argv)
     taken[TRACE][i] = traced - start;
   }
   for (guint k = 0; k < N_MEASURED; k++) {
-    qsort (taken[k], RUNS, sizeof (double), compare);
+    measure_sort (taken[k], RUNS);
     g_print ("%s: %.0f ns an interval\n", names[k], taken[k][RUNS / 2] / timeline->n);
   }
   g_print ("effort / stepping: %.4f (bar %.2f; checksum %.0f)\n", taken[TRACE][RUNS / 2] / taken[STEPPING][RUNS / 2],

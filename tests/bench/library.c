@@ -4,23 +4,14 @@
  * time all are read, laid out and checked; the next time the index is loaded and the folder looked over. Held: the
  * second takes at most a tenth of the processor time of the first, and finding a word in all of them less than a frame.
  */
+#include "bench/measure.h"
 #include "store/documents.h"
 #include "ui/glance.h"
 
 #include <glib/gstdio.h>
-#include <time.h>
 
 #define FILES 10000
 #define FRAME (1000.0 / 60) /* ms */
-
-static double
-cpu_now (void)
-{
-  struct timespec t;
-
-  clock_gettime (CLOCK_PROCESS_CPUTIME_ID, &t);
-  return t.tv_sec * 1e3 + t.tv_nsec / 1e6;
-}
 
 static void
 write_files (const char *folder, const char *demo)
@@ -75,19 +66,19 @@ main (int argc, char **argv)
   g_assert_cmpint (argc, ==, 2);
   write_files (folder, argv[1]);
   none = lap_index_load (folder, cache);
-  start = cpu_now ();
+  start = measure_cpu ();
   first = lap_index_refresh (none, NULL, lap_glance, G_MAXUINT, NULL);
-  full = cpu_now () - start;
+  full = measure_cpu () - start;
   lap_index_keep (first, cache, NULL);
-  start = cpu_now ();
+  start = measure_cpu ();
   kept = lap_index_load (folder, cache);
-  load = cpu_now () - start;
+  load = measure_cpu () - start;
   second = lap_index_refresh (kept, NULL, lap_glance, G_MAXUINT, NULL);
-  again = cpu_now () - start;
-  start = cpu_now ();
+  again = measure_cpu () - start;
+  start = measure_cpu ();
   for (guint i = 0; i < lap_index_n (second); i++)
     hits += lap_index_entry_matches (lap_index_nth (second, i), (const char * const *) wanted);
-  search = cpu_now () - start;
+  search = measure_cpu () - start;
   good = lap_index_n (first) == FILES && lap_index_n (kept) == FILES && lap_index_n_looked (second) == 0 &&
          again <= 0.1 * full && search < FRAME;
   g_print ("%u files, processor time: all read %.0f ms; index loaded %.1f ms, loaded and refreshed %.1f ms, %.4f of it; "

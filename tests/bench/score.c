@@ -6,12 +6,13 @@
  * The strip of blocks alone and the score with all its lanes are held to the floor. Needs a display; the bars are ratios
  * and counts, never times.
  */
+#include "bench/flat.h"
+#include "bench/measure.h"
 #include "ui/palette.h"
 #include "ui/score/view.h"
 
 #include <adwaita.h>
 #include <math.h>
-#include <time.h>
 #include <unistd.h>
 
 #define WIDTH  1600
@@ -29,35 +30,6 @@ static const struct { const char *name; double flat, size; } moves[N_MOVES] = {
   [STRETCH] = { "drag the end of work", 0, 1.5 },
 };
 
-/* A fill of the place of the score that is another one in each frame. */
-#define BENCH_TYPE_FLAT (bench_flat_get_type ())
-G_DECLARE_FINAL_TYPE (BenchFlat, bench_flat, BENCH, FLAT, GtkWidget)
-struct _BenchFlat {
-  GtkWidget parent_instance;
-  int       n;
-};
-G_DEFINE_FINAL_TYPE (BenchFlat, bench_flat, GTK_TYPE_WIDGET)
-
-static void
-bench_flat_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
-{
-  GdkRGBA colour = lap_colour (BENCH_FLAT (widget)->n++ % 2 == 0 ? LAP_COLOUR_WORK : LAP_COLOUR_WORK2);
-
-  gtk_snapshot_append_color (snapshot, &colour, &GRAPHENE_RECT_INIT (0, 0, gtk_widget_get_width (widget),
-                                                                     gtk_widget_get_height (widget)));
-}
-
-static void
-bench_flat_class_init (BenchFlatClass *klass)
-{
-  GTK_WIDGET_CLASS (klass)->snapshot = bench_flat_snapshot;
-}
-
-static void
-bench_flat_init (BenchFlat *self)
-{
-}
-
 typedef struct {
   GtkWidget       *window, *widget; /* the score or its strip, or the fill */
   LapBlocksLane   *blocks;          /* NULL for the fill */
@@ -67,20 +39,11 @@ typedef struct {
   gboolean         counting;
 } Run;
 
-static double
-cpu_now (void)
-{
-  struct timespec t;
-
-  clock_gettime (CLOCK_PROCESS_CPUTIME_ID, &t);
-  return t.tv_sec * 1e3 + t.tv_nsec / 1e6;
-}
-
 static void
 after_cb (Run *run)
 {
   if (run->counting && run->n < FRAMES)
-    run->cpu[run->n++] = cpu_now () - run->began;
+    run->cpu[run->n++] = measure_cpu () - run->began;
 }
 
 static LapSession *
@@ -98,14 +61,6 @@ make (guint blocks, int rounds)
   g_ptr_array_add (parts, part);
   lap_list_splice (session->parts, 0, 0, parts);
   return session;
-}
-
-static int
-by_size (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
 }
 
 static GtkGesture *
@@ -150,7 +105,7 @@ step (Run *run, Move move, guint i)
 {
   double from;
 
-  run->began = cpu_now ();
+  run->began = measure_cpu ();
   if (move == FLAT)
     gtk_widget_queue_draw (run->widget);
   else if (move == SCROLL)
@@ -186,7 +141,7 @@ typical (Run *run, Move move)
 {
   double sum = 0;
 
-  qsort (run->cpu, FRAMES, sizeof (double), by_size);
+  measure_sort (run->cpu, FRAMES);
   for (guint i = 0; i < FRAMES; i++)
     sum += run->cpu[i];
   return move == CARRY || move == STRETCH ? sum / FRAMES : run->cpu[FRAMES / 2];

@@ -6,14 +6,13 @@
  * the search, a letter at a time: what a letter costs until it is painted is held to a frame, too. There are 1,000
  * exercises, as a coach has who has made many of them. Needs a display.
  */
+#include "bench/measure.h"
 #include "edit/own.h"
 #include "ui/application.h"
 #include "ui/palette.h"
 #include "ui/shelf.h"
 
 #include <adwaita.h>
-#include <stdlib.h>
-#include <time.h>
 
 #define WIDTH   240
 #define HEIGHT  900
@@ -32,19 +31,10 @@ typedef struct {
   gboolean       counting, ended;
 } Run;
 
-static double
-cpu_now (void)
-{
-  struct timespec t;
-
-  clock_gettime (CLOCK_PROCESS_CPUTIME_ID, &t);
-  return t.tv_sec * 1e3 + t.tv_nsec / 1e6;
-}
-
 static void
 before_cb (Run *run)
 {
-  run->began = cpu_now ();
+  run->began = measure_cpu ();
 }
 
 static void
@@ -53,7 +43,7 @@ after_cb (Run *run, GdkFrameClock *clock)
   if (!run->counting || run->n >= MOST)
     return;
   run->times[run->n] = gdk_frame_clock_get_frame_time (clock);
-  run->cpu[run->n++] = cpu_now () - run->began;
+  run->cpu[run->n++] = measure_cpu () - run->began;
   run->most_seen = MAX (run->most_seen, lap_shelf_grid_n_live (run->grid));
 }
 
@@ -66,14 +56,6 @@ tick_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer data)
   run->ended = gtk_adjustment_get_value (run->down) >= last;
   gtk_adjustment_set_value (run->down, gtk_adjustment_get_value (run->down) + STEP);
   return run->ended ? G_SOURCE_REMOVE : G_SOURCE_CONTINUE;
-}
-
-static int
-by_size (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
 }
 
 /* Returns the processor time of the dearest frame, ms. */
@@ -93,7 +75,7 @@ scroll (Run *run, const char *what)
   run->counting = FALSE;
   for (guint i = 1; i < run->n; i++)
     late += (run->times[i] - run->times[i - 1]) / 1e3 > 1.5 * FRAME;
-  qsort (run->cpu, run->n, sizeof (double), by_size);
+  measure_sort (run->cpu, run->n);
   g_print ("%s: %u frames, %u late; processor time a frame: median %.2f, 95 in 100 %.2f, most %.2f ms\n", what, run->n,
            late, run->cpu[run->n / 2], run->cpu[run->n * 95 / 100], run->cpu[run->n - 1]);
   return run->cpu[run->n - 1];
@@ -131,12 +113,12 @@ type (Run *run, GtkWidget *shelf)
   }
   for (gsize n = 1; n < sizeof word; n++) {
     g_autofree char *typed = g_strndup (word, n);
-    double began = cpu_now ();
+    double began = measure_cpu ();
 
     gtk_editable_set_text (GTK_EDITABLE (search), typed);
     gtk_test_widget_wait_for_draw (run->window);
-    most = MAX (most, cpu_now () - began);
-    sum += cpu_now () - began;
+    most = MAX (most, measure_cpu () - began);
+    sum += measure_cpu () - began;
   }
   g_print ("typing \"%s\": processor time a letter: mean %.2f, most %.2f ms; %u found\n", word,
            sum / (sizeof word - 1), most, lap_shelf_grid_n (run->grid));

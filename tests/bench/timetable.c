@@ -5,11 +5,12 @@
  * A motion that stays within a quarter of an hour, one that comes to another one (the week is checked for what would
  * be), and letting go with all that follows. The bars are ratios and counts, never times.
  */
+#include "bench/flat.h"
+#include "bench/measure.h"
 #include "ui/palette.h"
 #include "ui/week/view.h"
 
 #include <adwaita.h>
-#include <time.h>
 
 #define WIDTH   1600
 #define HEIGHT  980
@@ -17,35 +18,6 @@
 #define CLASSES 200
 #define ROOMS   3
 #define COACHES 24
-
-#define BENCH_TYPE_FLAT (bench_flat_get_type ())
-G_DECLARE_FINAL_TYPE (BenchFlat, bench_flat, BENCH, FLAT, GtkWidget)
-struct _BenchFlat {
-  GtkWidget parent_instance;
-  int       n;
-};
-G_DEFINE_FINAL_TYPE (BenchFlat, bench_flat, GTK_TYPE_WIDGET)
-
-/* A fill that is another one in each frame. */
-static void
-bench_flat_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
-{
-  GdkRGBA colour = lap_colour (BENCH_FLAT (widget)->n++ % 2 == 0 ? LAP_COLOUR_WORK : LAP_COLOUR_WORK2);
-
-  gtk_snapshot_append_color (snapshot, &colour, &GRAPHENE_RECT_INIT (0, 0, gtk_widget_get_width (widget),
-                                                                     gtk_widget_get_height (widget)));
-}
-
-static void
-bench_flat_class_init (BenchFlatClass *klass)
-{
-  GTK_WIDGET_CLASS (klass)->snapshot = bench_flat_snapshot;
-}
-
-static void
-bench_flat_init (BenchFlat *self)
-{
-}
 
 /* Each line full from seven on, an hour a class, so that all have their names. */
 static LapWeek *
@@ -77,23 +49,6 @@ make (void)
   return week;
 }
 
-static double
-cpu_now (void)
-{
-  struct timespec t;
-
-  clock_gettime (CLOCK_PROCESS_CPUTIME_ID, &t);
-  return t.tv_sec * 1e3 + t.tv_nsec / 1e6;
-}
-
-static int
-by_size (gconstpointer a, gconstpointer b)
-{
-  double x = *(const double *) a, y = *(const double *) b;
-
-  return (x > y) - (x < y);
-}
-
 typedef void (*Step) (GtkWidget *widget, guint i);
 
 /* The median of the processor time of a step and the frame that follows it, ms. */
@@ -103,14 +58,14 @@ measure (GtkWidget *window, GtkWidget *widget, Step step)
   double cpu[FRAMES];
 
   for (guint i = 0; i < FRAMES + 10; i++) {
-    double began = cpu_now ();
+    double began = measure_cpu ();
 
     step (widget, i);
     gtk_test_widget_wait_for_draw (window);
     if (i >= 10)
-      cpu[i - 10] = cpu_now () - began;
+      cpu[i - 10] = measure_cpu () - began;
   }
-  qsort (cpu, FRAMES, sizeof (double), by_size);
+  measure_sort (cpu, FRAMES);
   return cpu[FRAMES / 2];
 }
 

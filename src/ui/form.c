@@ -5,6 +5,7 @@
 #include "ui/field-row.h"
 #include "ui/field-text.h"
 #include "ui/number.h"
+#include "ui/tell.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -42,7 +43,7 @@ refuse (Control *self, const char *why)
   GtkWidget *window = gtk_widget_get_ancestor (self->control, ADW_TYPE_PREFERENCES_WINDOW);
 
   if (window != NULL)
-    adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (window), adw_toast_new (why));
+    lap_tell_in (ADW_PREFERENCES_WINDOW (window), why);
   form->showing = TRUE;
   show_control (self);
   form->showing = FALSE;

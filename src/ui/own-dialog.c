@@ -6,6 +6,7 @@
 #include "ui/form.h"
 #include "ui/help.h"
 #include "ui/personal.h"
+#include "ui/tell.h"
 
 #include <adwaita.h>
 #include <glib/gi18n-lib.h>
@@ -131,7 +132,7 @@ chosen_cb (Dialog *self, const char *id, LapChooser *chooser)
   g_value_init (&value, G_TYPE_STRING);
   g_value_set_string (&value, chosen);
   if (!set_value (self, lap_record_field (&lap_exercise_record, links[i].property), _(links[i].title), &value, &error))
-    adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (self->window), adw_toast_new (error->message));
+    lap_tell_in (ADW_PREFERENCES_WINDOW (self->window), error->message);
 }
 
 static void

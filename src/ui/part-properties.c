@@ -5,6 +5,7 @@
 #include "edit/verbs.h"
 #include "ui/fields.h"
 #include "ui/help.h"
+#include "ui/tell.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -142,16 +143,6 @@ show (GtkWidget *window)
     gtk_widget_set_visible (dialog->rows[i], rows[i].when == NULL || rows[i].when (dialog->part));
 }
 
-/* What was changed is to be seen; why something can't be isn't. */
-static void
-told_cb (GtkWidget *window, const char *text, gboolean undoable)
-{
-  g_autofree char *markup = g_markup_escape_text (text, -1);
-
-  if (!undoable)
-    adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (window), adw_toast_new (markup));
-}
-
 /* What is typed counts. */
 static gboolean
 close_cb (GtkWidget *window)
@@ -200,7 +191,7 @@ lap_part_properties_open (GtkWindow *parent, LapDocument *document, LapPart *par
   gtk_window_set_default_size (GTK_WINDOW (window), 520, 660);
   g_signal_connect (window, "close-request", G_CALLBACK (close_cb), NULL);
   g_signal_connect_object (document, "changed", G_CALLBACK (show), window, G_CONNECT_SWAPPED);
-  g_signal_connect_object (document, "told", G_CALLBACK (told_cb), window, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "told", G_CALLBACK (lap_tell_refused), window, G_CONNECT_SWAPPED);
   show (window);
   gtk_window_present (GTK_WINDOW (window));
   return window;

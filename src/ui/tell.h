@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include <gtk/gtk.h>
+#include <adwaita.h>
 
 G_BEGIN_DECLS
 
@@ -12,5 +12,12 @@ G_BEGIN_DECLS
 void lap_tell_error (GtkWindow  *window,
                      const char *what,
                      const char *why);
+/* A toast in @dialog, which says @text as it stands. */
+void lap_tell_in    (AdwPreferencesWindow *dialog,
+                     const char *text);
+/* For "told" of a document that @dialog edits: what was changed is to be seen in it, why something can't be isn't. */
+void lap_tell_refused (AdwPreferencesWindow *dialog,
+                       const char *text,
+                       gboolean    undoable);
 
 G_END_DECLS

@@ -6,6 +6,7 @@
 #include "ui/date-button.h"
 #include "ui/field-text.h"
 #include "ui/fields.h"
+#include "ui/tell.h"
 #include "ui/zone-button.h"
 
 #include <glib/gi18n-lib.h>
@@ -203,17 +204,6 @@ add_cb (GtkWidget *button, LapWeekProperties *self)
     adw_expander_row_set_expanded (self->rows[kind]->pdata[self->rows[kind]->len - 1], TRUE);
 }
 
-/* What was changed is to be seen; why something can't be isn't. */
-static void
-told_cb (LapWeekProperties *self, const char *text, gboolean undoable)
-{
-  g_autofree char *markup = g_markup_escape_text (text, -1);
-
-  if (undoable)
-    return;
-  adw_preferences_window_add_toast (ADW_PREFERENCES_WINDOW (self), adw_toast_new (markup));
-}
-
 /* @hint, in which "%s" is how values of @kind are typed. */
 static void
 describe (AdwPreferencesGroup *group, const char *hint, const LapKind *kind)
@@ -328,7 +318,7 @@ lap_week_properties_open (LapWindow *window)
   add_list_page (self, ROOMS, "go-home-symbolic");
   add_list_page (self, COACHES, "system-users-symbolic");
   g_signal_connect_object (document, "changed", G_CALLBACK (show), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (document, "told", G_CALLBACK (told_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "told", G_CALLBACK (lap_tell_refused), self, G_CONNECT_SWAPPED);
   show (self);
   gtk_window_present (GTK_WINDOW (self));
   return GTK_WIDGET (self);

@@ -4,6 +4,7 @@
 #include "edit/week-verbs.h"
 #include "model/occurrences.h"
 #include "ui/date-button.h"
+#include "ui/field-row.h"
 #include "ui/field-text.h"
 #include "ui/week-choices.h"
 #include "ui/week-dates.h"
@@ -250,16 +251,9 @@ lap_class_date_class_init (LapClassDateClass *klass)
 static void
 add_held (LapClassDate *self)
 {
-  GtkWidget *row = adw_action_row_new ();
-
   self->held = gtk_switch_new ();
-  gtk_widget_set_valign (self->held, GTK_ALIGN_CENTER);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _("Held"));
-  adw_action_row_add_suffix (ADW_ACTION_ROW (row), self->held);
-  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (row), self->held);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->held), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Held"), -1);
   g_signal_connect_swapped (self->held, "notify::active", G_CALLBACK (held_cb), self);
-  adw_preferences_group_add (ADW_PREFERENCES_GROUP (self->group), row);
+  adw_preferences_group_add (ADW_PREFERENCES_GROUP (self->group), lap_field_row (_("Held"), NULL, self->held));
 }
 
 static GtkWidget *

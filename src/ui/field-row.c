@@ -20,6 +20,16 @@ lap_field_row (const char *title, const char *hint, GtkWidget *control)
   return row;
 }
 
+void
+lap_field_when_typed (GtkWidget *row, GCallback typed, gpointer data)
+{
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  g_signal_connect_swapped (row, "entry-activated", typed, data);
+  g_signal_connect_swapped (focus, "leave", typed, data);
+  gtk_widget_add_controller (row, focus);
+}
+
 GtkStringList *
 lap_field_labels (const LapWords *words, gboolean none)
 {

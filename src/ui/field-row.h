@@ -15,6 +15,10 @@ G_BEGIN_DECLS
 GtkWidget      *lap_field_row        (const char     *title,
                                       const char     *hint,
                                       GtkWidget      *control);
+/* Calls @typed, swapped, when what stands in a line counts: Enter was pressed in it, or it is left. */
+void            lap_field_when_typed (GtkWidget   *row,
+                                      GCallback    typed,
+                                      gpointer     data);
 /* What people call the words, for a row of choices; "None" before them where @none. Transfer full. */
 GtkStringList  *lap_field_labels     (const LapWords *words,
                                       gboolean        none);

@@ -342,15 +342,6 @@ control_new (LapFields *self, const LapFieldSpec *spec, GtkWidget *row, GtkWidge
   return control;
 }
 
-static void
-add_leaving (GtkWidget *widget, Control *control)
-{
-  GtkEventController *focus = gtk_event_controller_focus_new ();
-
-  g_signal_connect_swapped (focus, "leave", G_CALLBACK (line_cb), control);
-  gtk_widget_add_controller (widget, focus);
-}
-
 static GtkWidget *
 line_row (LapFields *self, const LapFieldSpec *spec)
 {
@@ -362,8 +353,7 @@ line_row (LapFields *self, const LapFieldSpec *spec)
   gtk_widget_set_tooltip_text (row, hint != NULL ? hint : _(spec->title));
   if (spec->helper != NULL)
     adw_entry_row_add_suffix (ADW_ENTRY_ROW (row), spec->helper (ADW_ENTRY_ROW (row)));
-  g_signal_connect_swapped (row, "entry-activated", G_CALLBACK (line_cb), control);
-  add_leaving (row, control);
+  lap_field_when_typed (row, G_CALLBACK (line_cb), control);
   return row;
 }
 

@@ -314,7 +314,6 @@ static GtkWidget *
 text_row (LapForm *form, const LapFormRow *row)
 {
   GtkWidget *entry = adw_entry_row_new ();
-  GtkEventController *focus = gtk_event_controller_focus_new ();
   Control *control = control_new (form, row, entry, 0);
 
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (entry), _(row->title));
@@ -325,9 +324,7 @@ text_row (LapForm *form, const LapFormRow *row)
   if (row->helper != NULL)
     adw_entry_row_add_suffix (ADW_ENTRY_ROW (entry), row->helper (ADW_ENTRY_ROW (entry)));
   g_signal_connect_swapped (entry, "apply", G_CALLBACK (text_cb), control);
-  g_signal_connect_swapped (entry, "entry-activated", G_CALLBACK (text_cb), control);
-  g_signal_connect_swapped (focus, "leave", G_CALLBACK (text_cb), control);
-  gtk_widget_add_controller (entry, focus);
+  lap_field_when_typed (entry, G_CALLBACK (text_cb), control);
   return entry;
 }
 

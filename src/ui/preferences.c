@@ -7,6 +7,7 @@
 
 #include "model/kit.h"
 #include "store/documents.h"
+#include "ui/field-row.h"
 #include "ui/files.h"
 #include "ui/form.h"
 #include "ui/help.h"
@@ -219,19 +220,14 @@ show_output (LapOutputRow *row)
 static GtkWidget *
 rehearsal (void)
 {
-  GtkWidget *group = adw_preferences_group_new (), *calm = adw_action_row_new (), *toggle = gtk_switch_new ();
+  GtkWidget *group = adw_preferences_group_new (), *toggle = gtk_switch_new ();
   GtkWidget *output = g_object_new (LAP_TYPE_OUTPUT_ROW, "title", _("Sound output"), NULL);
 
   adw_preferences_group_set_title (ADW_PREFERENCES_GROUP (group), _("Rehearsal"));
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (calm), _("Less flashing"));
-  adw_action_row_set_subtitle (ADW_ACTION_ROW (calm),
-                               _("The edge of the screen lights up for a second, and doesn’t flash"));
-  gtk_widget_set_valign (toggle, GTK_ALIGN_CENTER);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (toggle), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Less flashing"), -1);
   lap_settings_bind (CALM_KEY, toggle, "active");
-  adw_action_row_add_suffix (ADW_ACTION_ROW (calm), toggle);
-  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (calm), toggle);
-  adw_preferences_group_add (ADW_PREFERENCES_GROUP (group), calm);
+  adw_preferences_group_add (ADW_PREFERENCES_GROUP (group),
+                             lap_field_row (_("Less flashing"),
+                                            _("The edge of the screen lights up for a second, and doesn’t flash"), toggle));
   lap_output_row_set (LAP_OUTPUT_ROW (output), OUTPUT_KEY, _("Default output"));
   g_signal_connect_object (lap_settings (), "changed::" OUTPUT_KEY, G_CALLBACK (show_output), output, G_CONNECT_SWAPPED);
   g_signal_connect (output, "notify::selected", G_CALLBACK (show_output), NULL);

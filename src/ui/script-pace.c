@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/script-pace.h"
 
+#include "ui/field-row.h"
+
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -84,18 +86,13 @@ lap_script_pace_class_init (LapScriptPaceClass *klass)
 static void
 add_row (LapScriptPace *self, guint row)
 {
-  GtkWidget *line = adw_action_row_new (), *spin = gtk_spin_button_new_with_range (rows[row].least, rows[row].most, 0.1);
+  GtkWidget *spin = gtk_spin_button_new_with_range (rows[row].least, rows[row].most, 0.1);
 
   gtk_spin_button_set_digits (GTK_SPIN_BUTTON (spin), 1);
-  gtk_widget_set_valign (spin, GTK_ALIGN_CENTER);
   g_object_set_data (G_OBJECT (spin), "row", GUINT_TO_POINTER (row));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (spin), GTK_ACCESSIBLE_PROPERTY_LABEL, _(rows[row].title), -1);
   g_signal_connect_object (spin, "value-changed", G_CALLBACK (value_cb), self, G_CONNECT_SWAPPED);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (line), _(rows[row].title));
-  adw_action_row_set_subtitle (ADW_ACTION_ROW (line), _(rows[row].subtitle));
-  adw_action_row_add_suffix (ADW_ACTION_ROW (line), spin);
-  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (line), spin);
-  adw_preferences_group_add (ADW_PREFERENCES_GROUP (self->group), line);
+  adw_preferences_group_add (ADW_PREFERENCES_GROUP (self->group),
+                             lap_field_row (_(rows[row].title), _(rows[row].subtitle), spin));
   self->spins[row] = spin;
 }
 

@@ -500,14 +500,10 @@ lap_sheets_view_class_init (LapSheetsViewClass *klass)
 static GtkWidget *
 add_switch (LapSheetsView *self, const char *title, GtkWidget **toggle)
 {
-  GtkWidget *row = adw_action_row_new ();
+  GtkWidget *row;
 
   *toggle = gtk_switch_new ();
-  gtk_widget_set_valign (*toggle, GTK_ALIGN_CENTER);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), title);
-  adw_action_row_add_suffix (ADW_ACTION_ROW (row), *toggle);
-  adw_action_row_set_activatable_widget (ADW_ACTION_ROW (row), *toggle);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (*toggle), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
+  row = lap_field_row (title, NULL, *toggle);
   g_signal_connect_swapped (*toggle, "notify::active", G_CALLBACK (changed_cb), self);
   adw_preferences_group_add (ADW_PREFERENCES_GROUP (self->things), row);
   return row;

@@ -3,6 +3,7 @@
 
 #include "edit/week-verbs.h"
 #include "ui/date-button.h"
+#include "ui/field-row.h"
 #include "ui/field-text.h"
 
 #include <adwaita.h>
@@ -83,7 +84,6 @@ static void
 add_row (LapWeekCoaches *self, const LapCoach *coach)
 {
   Row *row = g_new0 (Row, 1);
-  GtkEventController *focus = gtk_event_controller_focus_new ();
 
   row->owner = self;
   row->id = g_strdup (coach->id);
@@ -91,9 +91,7 @@ add_row (LapWeekCoaches *self, const LapCoach *coach)
   row->away = adw_entry_row_new ();
   adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row->away), _("Away on"));
   gtk_widget_set_tooltip_text (row->away, lap_field_hint (&away_field));
-  g_signal_connect_swapped (row->away, "entry-activated", G_CALLBACK (away_cb), row);
-  g_signal_connect_swapped (focus, "leave", G_CALLBACK (away_cb), row);
-  gtk_widget_add_controller (row->away, focus);
+  lap_field_when_typed (row->away, G_CALLBACK (away_cb), row);
   adw_entry_row_add_suffix (ADW_ENTRY_ROW (row->away), lap_date_button_new_list (ADW_ENTRY_ROW (row->away)));
   adw_expander_row_add_row (ADW_EXPANDER_ROW (row->row), row->away);
   gtk_list_box_append (GTK_LIST_BOX (self->list), row->row);

@@ -162,6 +162,18 @@ lap_axis_second (const LapAxis *self, double x)
   return piece->start + (u - piece->x) * (piece->end - piece->start) / piece->width;
 }
 
+double
+lap_axis_first (const LapAxis *self)
+{
+  return lap_axis_second (self, self->mirrored ? self->view : 0);
+}
+
+double
+lap_axis_last (const LapAxis *self)
+{
+  return lap_axis_second (self, self->mirrored ? 0 : self->view);
+}
+
 void
 lap_axis_zoom_at (LapAxis *self, double zoom, double x)
 {

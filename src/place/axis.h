@@ -61,6 +61,10 @@ double   lap_axis_x          (const LapAxis *axis,
 double   lap_axis_second     (const LapAxis *axis,
                               double         x);
 
+/* The seconds at which the view begins and ends. */
+double   lap_axis_first      (const LapAxis *axis);
+double   lap_axis_last       (const LapAxis *axis);
+
 /* Zooms so that what is at @x of the view stays there. */
 void     lap_axis_zoom_at    (LapAxis       *axis,
                               double         zoom,

@@ -79,18 +79,6 @@ add (Gather *g, const LapBox *box, guint row, gboolean helps)
   g_array_append_val (g->loads, load);
 }
 
-static double
-first_second (const LapAxis *axis)
-{
-  return lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-}
-
-static double
-last_second (const LapAxis *axis)
-{
-  return lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
-}
-
 /* A load fades until the next hard one in its row. Loads are small when they are many; then nothing fades. */
 static void
 add_fades (Gather *g)
@@ -117,8 +105,8 @@ lap_score_loads (const LapScore *score, const LapAxis *axis)
 {
   g_autofree Rows *rows = g_new0 (Rows, score->timeline->n_tasks + 1);
   Gather g = { score, axis, rows, g_array_new (FALSE, FALSE, sizeof (LapLoad)), { 0 } };
-  double last = last_second (axis) + LAP_FADE;
-  guint first = score->n > 0 ? lap_score_at (score, MAX (0, first_second (axis) - LAP_FADE)) : 0;
+  double last = lap_axis_last (axis) + LAP_FADE;
+  guint first = score->n > 0 ? lap_score_at (score, MAX (0, lap_axis_first (axis) - LAP_FADE)) : 0;
 
   for (guint row = 0; row < LAP_N_ROWS; row++)
     g.last[row] = -1;

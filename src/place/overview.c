@@ -19,23 +19,10 @@ lap_overview_axis (const LapScore *score, double width, gboolean mirrored)
   return axis;
 }
 
-/* Seconds at which the view of @axis begins and ends. */
-static double
-first_second (const LapAxis *axis)
-{
-  return lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-}
-
-static double
-last_second (const LapAxis *axis)
-{
-  return lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
-}
-
 LapOverviewWindow
 lap_overview_window (const LapAxis *strip, const LapAxis *axis)
 {
-  double a = lap_axis_x (strip, first_second (axis)), b = lap_axis_x (strip, last_second (axis));
+  double a = lap_axis_x (strip, lap_axis_first (axis)), b = lap_axis_x (strip, lap_axis_last (axis));
   int left = lround (MIN (a, b)), right = lround (MAX (a, b)), view = strip->view;
   int width = MIN (MAX (right - left, LAP_WINDOW_LEAST), view);
 

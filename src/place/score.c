@@ -225,8 +225,7 @@ lap_score_place (const LapScore *self, const LapAxis *axis, guint box)
 void
 lap_score_visible (const LapScore *self, const LapAxis *axis, guint *first, guint *end)
 {
-  double from = lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-  double to = lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
+  double from = lap_axis_first (axis), to = lap_axis_last (axis);
 
   *first = *end = 0;
   if (self->n == 0)
@@ -240,8 +239,7 @@ lap_score_visible (const LapScore *self, const LapAxis *axis, guint *first, guin
 void
 lap_score_turns (const LapScore *self, const LapAxis *axis, guint *first, guint *end)
 {
-  double from = lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-  double to = lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
+  double from = lap_axis_first (axis), to = lap_axis_last (axis);
   guint before = lap_timeline_turn (self->timeline, from);
 
   *first = before > 2 ? before - 2 : 0;

@@ -75,8 +75,7 @@ lap_ticks (const LapAxis *axis, int lead, double label)
 {
   GArray *ticks = g_array_new (FALSE, FALSE, sizeof (LapTick));
   guint step = step_for (axis->zoom, label);
-  double first = lap_axis_second (axis, axis->mirrored ? axis->view : 0);
-  double last = lap_axis_second (axis, axis->mirrored ? 0 : axis->view);
+  double first = lap_axis_first (axis), last = lap_axis_last (axis);
   double labelled = -G_MAXDOUBLE; /* where the last label stands, px of the content */
 
   for (guint i = 0; i < axis->n; i++) {

@@ -187,8 +187,8 @@ static void
 tell_value (LapStrip *self)
 {
   const LapAxis *axis = self->context->axis;
-  int start = lround (lap_axis_second (axis, axis->mirrored ? axis->view : 0));
-  int end = lround (lap_axis_second (axis, axis->mirrored ? 0 : axis->view));
+  int start = lround (lap_axis_first (axis));
+  int end = lround (lap_axis_last (axis));
   g_autofree char *from = lap_clock_text (start), *to = lap_clock_text (end), *all = lap_clock_text (axis->length);
   g_autofree char *label = NULL;
 
@@ -227,7 +227,7 @@ drag_begin_cb (LapStrip *self, double x, double y, GtkGesture *drag)
   gtk_widget_grab_focus (GTK_WIDGET (self));
   if (lap_overview_hit (strip, axis, x) != LAP_OVERVIEW_WINDOW)
     travel_to (self, lap_overview_centre (strip, axis, x));
-  self->grab = lap_axis_x (strip, lap_axis_second (axis, axis->mirrored ? axis->view : 0));
+  self->grab = lap_axis_x (strip, lap_axis_first (axis));
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
 }
 

@@ -72,18 +72,9 @@ drag (LapWindow *window, double second, double px, gboolean upper, double by, co
 {
   const LapAxis *axis = lap_window_context (window)->axis;
   int sign = axis->mirrored ? -1 : 1;
-  double x = lap_axis_x (axis, second) + sign * px, dx = sign * by * axis->zoom;
-  GtkGesture *gesture = windows_controller (GTK_WIDGET (lane_of (window)), GTK_TYPE_GESTURE_DRAG);
 
-  g_signal_emit_by_name (gesture, "drag-begin", x, y_of (window, upper));
-  for (int i = 1; i <= 8; i++)
-    g_signal_emit_by_name (gesture, "drag-update", dx * i / 8, 0.0);
-  windows_settle (window);
-  if (g_str_equal (last, "cancel"))
-    g_signal_emit_by_name (gesture, "cancel", NULL);
-  else
-    g_signal_emit_by_name (gesture, last, dx, 0.0);
-  windows_settle (window);
+  windows_drag (window, GTK_WIDGET (lane_of (window)), lap_axis_x (axis, second) + sign * px, y_of (window, upper),
+                sign * by * axis->zoom, last);
 }
 
 /* A round takes 170 s: half of the main part. */

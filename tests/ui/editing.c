@@ -423,18 +423,9 @@ x_of (LapWindow *window, double second)
 static void
 drag (LapWindow *window, double from, double to, const char *last)
 {
-  GtkGesture *gesture = windows_controller (GTK_WIDGET (windows_blocks (window)), GTK_TYPE_GESTURE_DRAG);
-  double x = x_of (window, from), dx = x_of (window, to) - x;
+  double x = x_of (window, from);
 
-  g_signal_emit_by_name (gesture, "drag-begin", x, 40.0);
-  for (int i = 1; i <= 8; i++)
-    g_signal_emit_by_name (gesture, "drag-update", dx * i / 8, 0.0);
-  windows_settle (window);
-  if (g_str_equal (last, "cancel"))
-    g_signal_emit_by_name (gesture, "cancel", NULL);
-  else
-    g_signal_emit_by_name (gesture, last, dx, 0.0);
-  windows_settle (window);
+  windows_drag (window, GTK_WIDGET (windows_blocks (window)), x, 40, x_of (window, to) - x, last);
 }
 
 /* The warm-up takes 45 s; squat works to 85, push-up begins at 105, bridge at 165, knees at 225, round 2 at 285. */

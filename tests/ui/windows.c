@@ -210,6 +210,22 @@ try_controller (GtkShortcutController *shortcuts, GtkWidget *widget, guint key, 
   return FALSE;
 }
 
+void
+windows_drag (LapWindow *window, GtkWidget *widget, double x, double y, double dx, const char *last)
+{
+  GtkGesture *gesture = windows_controller (widget, GTK_TYPE_GESTURE_DRAG);
+
+  g_signal_emit_by_name (gesture, "drag-begin", x, y);
+  for (int i = 1; i <= 8; i++)
+    g_signal_emit_by_name (gesture, "drag-update", dx * i / 8, 0.0);
+  windows_settle (window);
+  if (g_str_equal (last, "cancel"))
+    g_signal_emit_by_name (gesture, "cancel", NULL);
+  else
+    g_signal_emit_by_name (gesture, last, dx, 0.0);
+  windows_settle (window);
+}
+
 gboolean
 windows_press (GtkWidget *widget, const char *keys)
 {

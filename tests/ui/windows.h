@@ -38,6 +38,14 @@ void           windows_click   (GtkWidget       *widget,
 /* Presses it where the middle of @box is. */
 void           windows_click_box (LapWindow     *window,
                                   guint          box);
+/* Takes what is at x, y of @widget, which is in @window, through its drag gesture, and carries it @dx to the side in
+ * steps; then @last comes: "drag-end" or "cancel". */
+void           windows_drag    (LapWindow       *window,
+                                GtkWidget       *widget,
+                                double           x,
+                                double           y,
+                                double           dx,
+                                const char      *last);
 /* The first controller of @type that @widget has. Transfer none. */
 gpointer       windows_controller (GtkWidget      *widget,
                                   GType           type);

@@ -2,9 +2,11 @@
  *
  * Text that can be seen and is no control that is out of use has a contrast of 4.5 : 1 with its ground at least, as
  * WCAG 2.1 asks for in 1.4.3 (level AA), light and dark. It is counted from the picture, so with whatever a style makes
- * half transparent; what lanes and sheets draw has its colours from the palette.
+ * half transparent. What lanes, marks and the week draw is no widget with text: its pairs of colours are in a table.
  */
 #include "ui/windows.h"
+
+#include "ui/palette.h"
 
 #include <math.h>
 
@@ -48,6 +50,102 @@ test_contrast (void)
   /* The grey that just passes on white, and the next one, known to whoever designs pages: common practice. */
   g_assert_cmpfloat (contrast (0x767676, 0xffffff), >=, LEAST);
   g_assert_cmpfloat (contrast (0x777777, 0xffffff), <, LEAST);
+}
+
+/* What lies under letters that are drawn, from the bottom. */
+typedef struct {
+  LapColour colour;
+  double    alpha; /* 0 of the end */
+} Coat;
+
+#define PAPER  { LAP_COLOUR_PAPER, 1 }
+#define FOLDED { LAP_COLOUR_FOLD, 1 }
+#define WINDOW { LAP_COLOUR_WINDOW, 1 }
+#define CARD   { LAP_COLOUR_CARD, 1 }
+#define BODY   { LAP_COLOUR_WORK, 1 }      /* of a block or a class */
+#define VEIL   { LAP_COLOUR_PAPER, 0.85 }  /* of what would land: score/landing-paint.c, week/ground.c, draw_ghost */
+#define TINT   { LAP_COLOUR_WORK, 0.10 }   /* of what is selected: score/lane.c, draw_selection; week/card.c, draw_frame */
+#define CLOSED { LAP_COLOUR_HEADER, 0.6 }  /* week/ground.c, shade */
+#define SHORT  { LAP_COLOUR_NOTE, 0.35 }   /* for a change: score/posture.c, paint_lacking */
+
+/* Which ink is put on what, and where that is done. Where letters may lie on paper, on what is folded and on either
+ * where it is selected, these are all here. */
+static const struct {
+  const char *where;
+  LapColour   ink;
+  Coat        coats[3];
+} painted[] = {
+  { "score/block.c, draw_number; score/bracket-paint.c, draw_round", LAP_COLOUR_WORK, { PAPER } },
+  { "score/block.c, draw_number, selected", LAP_COLOUR_WORK, { PAPER, TINT } },
+  { "score/block.c, draw_number, folded", LAP_COLOUR_WORK, { FOLDED } },
+  { "score/block.c, draw_number, folded and selected", LAP_COLOUR_WORK, { FOLDED, TINT } },
+  { "score/block.c, draw_name; score/bracket-paint.c, draw_part; score/muscles-label.c", LAP_COLOUR_INK, { PAPER } },
+  { "score/block.c, draw_name, selected", LAP_COLOUR_INK, { PAPER, TINT } },
+  { "score/block.c, draw_name, folded", LAP_COLOUR_INK, { FOLDED } },
+  { "score/block.c, draw_name, folded and selected", LAP_COLOUR_INK, { FOLDED, TINT } },
+  { "score/block.c, draw_seconds", LAP_COLOUR_ON_WORK, { BODY } },
+  { "score/block.c, draw_seconds, of a later round", LAP_COLOUR_INK, { { LAP_COLOUR_WORK2, 1 } } },
+  { "score/ruler.c, paint_label; score/bracket-paint.c, draw_rest; score/strip.c", LAP_COLOUR_INK2, { PAPER } },
+  { "score/ruler.c, paint_label, selected", LAP_COLOUR_INK2, { PAPER, TINT } },
+  { "score/captions.c; score/ruler.c, paint_label, folded", LAP_COLOUR_INK2, { FOLDED } },
+  { "score/captions.c, selected", LAP_COLOUR_INK2, { FOLDED, TINT } },
+  { "score/posture.c, paint_label", LAP_COLOUR_INK, { PAPER, SHORT } },
+  { "score/posture.c, paint_label, selected", LAP_COLOUR_INK, { PAPER, TINT, SHORT } },
+  { "score/posture.c, paint_label, folded", LAP_COLOUR_INK, { FOLDED, SHORT } },
+  { "score/posture.c, paint_label, folded and selected", LAP_COLOUR_INK, { FOLDED, TINT, SHORT } },
+  { "mark.c, a stop", LAP_COLOUR_PAPER, { { LAP_COLOUR_STOP, 1 } } },
+  { "mark.c, a warning", LAP_COLOUR_ON_NOTE, { { LAP_COLOUR_NOTE, 1 } } },
+  { "mark.c, a note; score/marks.c, paint_more; score/landing-paint.c, draw_words; tile.c", LAP_COLOUR_INK, { CARD } },
+  { "score/landing-paint.c, draw_ghost, over a body", LAP_COLOUR_WORK, { BODY, VEIL } },
+  { "score/preview.c, draw_box, over a body", LAP_COLOUR_WORK, { BODY, { LAP_COLOUR_PAPER, 0.9 } } },
+  { "week/labels.c, draw_day; week/card.c, draw_words", LAP_COLOUR_INK, { PAPER } },
+  { "week/card.c, draw_words, when the house is closed", LAP_COLOUR_INK, { PAPER, CLOSED } },
+  { "week/card.c, draw_words, picked then", LAP_COLOUR_INK, { PAPER, CLOSED, TINT } },
+  { "week/labels.c, dates, lines, hours; week/card.c, details and what is off", LAP_COLOUR_INK2, { PAPER } },
+  { "week/card.c, details, picked", LAP_COLOUR_INK2, { PAPER, TINT } },
+  { "week/card.c, details, when the house is closed", LAP_COLOUR_INK2, { PAPER, CLOSED } },
+  { "week/card.c, details, picked then", LAP_COLOUR_INK2, { PAPER, CLOSED, TINT } },
+  { "week/ground.c, draw_ghost, over a class", LAP_COLOUR_WORK, { BODY, VEIL } },
+  { "week/strip.c, draw_tag", LAP_COLOUR_PAPER, { { LAP_COLOUR_INK, 1 } } },
+  { "week-load.c, draw_heads; balance.c, draw_number", LAP_COLOUR_INK2, { CARD } },
+  { "rehearse/say.c, rehearse/next.c, rehearse/head.c", LAP_COLOUR_INK2, { WINDOW } },
+  { "rehearse/count.c, caption_colour, rehearse/figure.c, draw_label", LAP_COLOUR_WORK, { WINDOW } },
+  { "rehearse/count.c, caption_colour, rehearse/say.c", LAP_COLOUR_TALK, { WINDOW } },
+  { "rehearse/count.c, caption_colour, held", LAP_COLOUR_EFFORT, { WINDOW } },
+};
+
+/* 0xrrggbb of what is seen when they are laid over each other. */
+static guint32
+mixed (const Coat *coats, guint n)
+{
+  double channels[3] = { 0 };
+
+  for (guint i = 0; i < n && coats[i].alpha > 0; i++) {
+    GdkRGBA colour = lap_colour (coats[i].colour);
+    const double own[] = { colour.red, colour.green, colour.blue };
+
+    for (guint c = 0; c < 3; c++)
+      channels[c] += (own[c] - channels[c]) * coats[i].alpha;
+  }
+  return (guint32) lround (channels[0] * 255) << 16 | (guint32) lround (channels[1] * 255) << 8 |
+         (guint32) lround (channels[2] * 255);
+}
+
+static void
+test_painted (void)
+{
+  guint faults = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (painted); i++) {
+    Coat ink = { painted[i].ink, 1 };
+    double now = contrast (mixed (&ink, 1), mixed (painted[i].coats, G_N_ELEMENTS (painted[i].coats)));
+
+    if (now < LEAST) {
+      g_test_message ("%s: %.2f : 1", painted[i].where, now);
+      faults++;
+    }
+  }
+  g_assert_cmpuint (faults, ==, 0);
 }
 
 /* As it is once it has been laid out: till then there is nothing to paint. */
@@ -245,6 +343,7 @@ main (int argc, char **argv)
 {
   windows_init (&argc, &argv);
   g_test_add_func ("/ui/readable/contrast", test_contrast);
+  g_test_add_data_func ("/ui/readable/painted", (gconstpointer) test_painted, in_scheme);
   g_test_add_data_func ("/ui/readable/session", (gconstpointer) test_session, in_scheme);
   g_test_add_data_func ("/ui/readable/week", (gconstpointer) test_week, in_scheme);
   return g_test_run ();

@@ -198,7 +198,7 @@ paint_lacking (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint first, gui
     if (has_room (lane, axis, i))
       g_array_append_val (labels, i);
   }
-  fill.alpha = 0.6;
+  fill.alpha = 0.35; /* the label in ink may lie on it, which is light where the colours are dark */
   gdk_cairo_set_source_rgba (cr, &fill);
   cairo_fill (cr);
   for (guint i = 0; i < labels->len; i++)

@@ -76,20 +76,38 @@ has_room (LapLane *lane, const LapAxis *axis, guint turn)
   return TRUE;
 }
 
+/* The mark that would lie on a label of @width px at @x, or NULL. */
+static const LapMarkPlace *
+mark_on (const LapMarks *marks, double x, int width)
+{
+  for (guint i = 0; i < marks->places->len; i++) {
+    const LapMarkPlace *mark = &g_array_index (marks->places, LapMarkPlace, i);
+
+    if (mark->x - mark->width / 2.0 < x + width && mark->x + mark->width / 2.0 > x)
+      return mark;
+  }
+  return NULL;
+}
+
+/* Beside the mark of its own change, or of the several that this is one of; not where another would hide it. */
 static void
-paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint turn, int height)
+paint_label (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint turn, const LapMarks *marks, int height)
 {
   const LapTimeline *t = lap_lane_context (lane)->score->timeline;
-  double a = lap_axis_x (axis, t->turns[turn - 1].end), b = lap_axis_x (axis, t->turns[turn].start);
+  double middle = round ((lap_axis_x (axis, t->turns[turn - 1].end) + lap_axis_x (axis, t->turns[turn].start)) / 2), x;
   GdkRGBA ink = lap_colour (LAP_COLOUR_INK);
   g_autofree char *text = g_strdup_printf (_("%d s"), lacking (t, turn));
   g_autoptr (PangoLayout) layout = lap_lane_layout (lane, text, -1);
-
-  int beside = lap_marks_size (lap_text_line (GTK_WIDGET (lane))) / 2 + BESIDE, width; /* the mark */
+  int line = lap_text_line (GTK_WIDGET (lane)), beside = lap_marks_size (line) / 2 + BESIDE, width;
+  const LapMarkPlace *mark;
 
   pango_layout_get_pixel_size (layout, &width, NULL);
-  lap_paint_layout (cr, layout, &ink, round ((a + b) / 2) + (axis->mirrored ? -beside - width : beside),
-                    (height - lap_text_line (GTK_WIDGET (lane))) / 2);
+  x = axis->mirrored ? middle - beside - width : middle + beside;
+  mark = mark_on (marks, x, width);
+  if (mark != NULL)
+    x = axis->mirrored ? mark->x - mark->width / 2 - BESIDE - width : mark->x + mark->width / 2 + BESIDE;
+  if (mark_on (marks, x, width) == NULL)
+    lap_paint_layout (cr, layout, &ink, x, (height - line) / 2);
 }
 
 static gboolean
@@ -183,6 +201,7 @@ paint_lacking (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint first, gui
   const LapTimeline *t = lap_lane_context (lane)->score->timeline;
   GdkRGBA fill = lap_colour (LAP_COLOUR_NOTE);
   g_autoptr (GArray) labels = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (LapMarks) marks = NULL;
   int drawn = -LAP_MOST_SECONDS;
 
   for (guint i = first + 1; i < end; i++) {
@@ -201,8 +220,12 @@ paint_lacking (LapLane *lane, cairo_t *cr, const LapAxis *axis, guint first, gui
   fill.alpha = 0.35; /* the label in ink may lie on it, which is light where the colours are dark */
   gdk_cairo_set_source_rgba (cr, &fill);
   cairo_fill (cr);
+  if (labels->len == 0)
+    return;
+  marks = lap_marks_of (lap_document_checkup (lap_lane_context (lane)->document), axis, lap_text_line (GTK_WIDGET (lane)),
+                        lap_lane_posture.id);
   for (guint i = 0; i < labels->len; i++)
-    paint_label (lane, cr, axis, g_array_index (labels, guint, i), height);
+    paint_label (lane, cr, axis, g_array_index (labels, guint, i), marks, height);
 }
 
 static void

@@ -204,7 +204,9 @@ set_name (LapBlockWidget *self, int room, guint lines, int line)
   if (fit == self->fit)
     return TRUE;
   self->fit = fit;
-  set = fit & CUT ? g_strndup (self->words->text, self->words->ends[0]) : lap_name_set (self->words, fit);
+  /* With dots of its own, where there is more of the name: the first word alone may fit, and would be another name. */
+  set = fit & CUT ? g_strdup_printf ("%.*s%s", self->words->ends[0], self->words->text, self->words->n > 1 ? "…" : "")
+                  : lap_name_set (self->words, fit);
   pango_layout_set_width (self->name, fit & CUT ? room * PANGO_SCALE : -1);
   pango_layout_set_ellipsize (self->name, fit & CUT ? PANGO_ELLIPSIZE_END : PANGO_ELLIPSIZE_NONE);
   pango_layout_set_text (self->name, set, -1);

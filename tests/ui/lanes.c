@@ -490,6 +490,7 @@ test_film_clock (void)
 /* Where the texts of a drawing lie, as what is drawn says: from the least px to the most, and how many there are. */
 typedef struct {
   double from, to;
+  double ends[32]; /* of each on the right, as they are drawn */
   guint  n;
 } Texts;
 
@@ -514,7 +515,7 @@ find_texts (GskRenderNode *node, double dx, Texts *texts)
     gsk_render_node_get_bounds (node, &bounds);
     texts->from = MIN (texts->from, dx + bounds.origin.x);
     texts->to = MAX (texts->to, dx + bounds.origin.x + bounds.size.width);
-    texts->n++;
+    texts->ends[texts->n++ % G_N_ELEMENTS (texts->ends)] = dx + bounds.origin.x + bounds.size.width;
   }
 }
 
@@ -524,7 +525,7 @@ texts_of (GtkWidget *widget)
   g_autoptr (GdkPaintable) paintable = gtk_widget_paintable_new (widget);
   GtkSnapshot *snapshot = gtk_snapshot_new ();
   g_autoptr (GskRenderNode) node = NULL;
-  Texts texts = { G_MAXDOUBLE, -G_MAXDOUBLE, 0 };
+  Texts texts = { .from = G_MAXDOUBLE, .to = -G_MAXDOUBLE };
 
   gdk_paintable_snapshot (paintable, snapshot, gtk_widget_get_width (widget), gtk_widget_get_height (widget));
   node = gtk_snapshot_free_to_node (snapshot);
@@ -583,11 +584,10 @@ test_words_are_whole (void)
   gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
 }
 
-/* The label of the lane is higher than a block needs: a name of three words, each on a line of its own, is not cut. */
-static void
-test_three_lines (void)
+/* Of a block with a name of three words, each on a line of its own: its seconds, these lines, its number. */
+static Texts
+march (LapWindow *window)
 {
-  LapWindow *window = windows_demo ();
   LapScoreContext *context = lap_window_context (window);
   guint march = lap_score_step (context->score, lap_score_step (context->score, LAP_NO_BOX, 1), 1);
   GtkWidget *widget;
@@ -598,8 +598,28 @@ test_three_lines (void)
   g_assert_nonnull (widget);
   g_assert_cmpstr (lap_exercise_name (context->score->timeline->tasks[context->score->boxes[march].task].shown), ==,
                    "March with arm swing");
-  g_assert_cmpuint (texts_of (widget).n, ==, 2 + 3);
+  return texts_of (widget);
+}
+
+/* The label of the lane is higher than a block needs: nothing of three lines is cut. From right to left they end where
+ * time comes from, on the right, however the letters run. */
+static void
+test_three_lines (void)
+{
+  LapWindow *window = windows_demo ();
+  Texts texts;
+
+  g_assert_cmpuint (march (window).n, ==, 2 + 3);
   windows_close (window);
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_RTL);
+  window = windows_demo ();
+  texts = march (window);
+  g_assert_cmpuint (texts.n, ==, 2 + 3);
+  /* Letters may reach a px or two beside where they stand. */
+  g_assert_cmpfloat_with_epsilon (texts.ends[1], texts.ends[2], 4);
+  g_assert_cmpfloat_with_epsilon (texts.ends[3], texts.ends[2], 4);
+  windows_close (window);
+  gtk_widget_set_default_direction (GTK_TEXT_DIR_LTR);
 }
 
 /* In a high window the lanes are higher, and the blocks' words still whole; back in a usual one they are as before. What

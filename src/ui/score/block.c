@@ -210,6 +210,9 @@ set_name (LapBlockWidget *self, int room, guint lines, int line)
   pango_layout_set_width (self->name, fit & CUT ? room * PANGO_SCALE : -1);
   pango_layout_set_ellipsize (self->name, fit & CUT ? PANGO_ELLIPSIZE_END : PANGO_ELLIPSIZE_NONE);
   pango_layout_set_text (self->name, set, -1);
+  /* Lines keep to the side where time comes from: Pango turns the side of letters that run against the widget's. */
+  pango_layout_set_alignment (self->name, pango_layout_get_direction (self->name, 0) == PANGO_DIRECTION_RTL
+                                            ? PANGO_ALIGN_RIGHT : PANGO_ALIGN_LEFT);
   return TRUE;
 }
 
@@ -379,11 +382,6 @@ make_words (LapBlockWidget *self)
   pango_layout_set_ellipsize (self->name, PANGO_ELLIPSIZE_NONE);
   g_clear_pointer (&self->words, lap_name_free);
   self->words = lap_name_new (name, word_width, self->name);
-  pango_layout_set_text (self->name, name, -1);
-  /* Lines keep to the side where time comes from, however the letters run. */
-  pango_layout_set_alignment (self->name, self->context->axis->mirrored ==
-                                            (pango_layout_get_direction (self->name, 0) == PANGO_DIRECTION_RTL)
-                                            ? PANGO_ALIGN_LEFT : PANGO_ALIGN_RIGHT);
   pango_layout_set_text (self->name, "", -1);
   self->fit = 0;
   self->number = layout_of (self, self->number, number, TRUE);

@@ -101,7 +101,7 @@ static const struct {
   { "week/labels.c, draw_day; week/card.c, draw_words", LAP_COLOUR_INK, { PAPER } },
   { "week/card.c, draw_words, when the house is closed", LAP_COLOUR_INK, { PAPER, CLOSED } },
   { "week/card.c, draw_words, picked then", LAP_COLOUR_INK, { PAPER, CLOSED, TINT } },
-  { "week/labels.c, dates, lines, hours; week/card.c, details and what is off", LAP_COLOUR_INK2, { PAPER } },
+  { "week/labels.c, dates, lines, hours; week/card.c, details, numbers, what is off", LAP_COLOUR_INK2, { PAPER } },
   { "week/card.c, details, picked", LAP_COLOUR_INK2, { PAPER, TINT } },
   { "week/card.c, details, when the house is closed", LAP_COLOUR_INK2, { PAPER, CLOSED } },
   { "week/card.c, details, picked then", LAP_COLOUR_INK2, { PAPER, CLOSED, TINT } },

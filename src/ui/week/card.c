@@ -134,10 +134,10 @@ draw_words (LapWeekCard *self, cairo_t *cr, int left)
     const LapWarning *warning = lap_checkup_nth (lap_document_checkup (self->scene->document), n - 1);
     double x = self->scene->axis->mirrored ? p->words_x + p->words_width - left - line : p->words_x - left;
 
-    /* A number that has no room in its mark stands beside it. */
+    /* A number that has no room in its mark stands beside it, and not as if it belonged to the name. */
     lap_mark_paint (cr, warning->check->severity, n < 10 ? self->number : self->none, x, top, line);
     if (n >= 10)
-      lap_paint_layout (cr, self->number, &ink, text_x (self, self->number, left, line), top);
+      lap_paint_layout (cr, self->number, &ink2, text_x (self, self->number, left, line), top);
     along = p->mark;
   }
   if (p->named == LAP_NAMED_NOT)
@@ -289,7 +289,7 @@ make_words (LapWeekCard *self)
   pango_layout_set_width (self->name, p->named == LAP_NAMED_CUT ? (p->words_width - p->mark) * PANGO_SCALE : -1);
   set_layout (self, &self->detail, box->detail, FALSE, FALSE);
   pango_layout_set_width (self->detail, self->scene->score->look.detailed ? p->words_width * PANGO_SCALE : -1);
-  set_layout (self, &self->number, number, TRUE, FALSE);
+  set_layout (self, &self->number, number, box->warning < 10, FALSE);
   set_layout (self, &self->none, "", FALSE, FALSE);
 }
 

@@ -540,6 +540,7 @@ lap_blocks_lane_class_init (LapBlocksLaneClass *klass)
   lane_class->draw = lap_blocks_lane_draw;
   lane_class->preview = lap_preview_blocks;
   lane_class->marks = &lap_lane_blocks;
+  lane_class->lands = TRUE;
   lane_class->mark_y = lap_blocks_lane_mark_y;
   gtk_widget_class_install_action (widget_class, "score.left", NULL, walk_action);
   gtk_widget_class_install_action (widget_class, "score.right", NULL, walk_action);

@@ -419,9 +419,10 @@ lap_score_drag_draw (LapBlocksLane *lane, GtkSnapshot *snapshot)
 
   if (drag->kind == DRAG_MOVE && !drag->copy)
     fade_carried (drag, snapshot, height);
-  if (drag->context->landing != NULL)
+  if (drag->context->landing != NULL) {
     lap_landing_draw_ghosts (LAP_LANE (lane), snapshot, height);
-  else if (lap_document_is_editable (drag->context->document)) {
+    lap_landing_draw (LAP_LANE (lane), snapshot, height);
+  } else if (lap_document_is_editable (drag->context->document)) {
     draw_handles (drag, snapshot, drag->under);
     if (selected != drag->under)
       draw_handles (drag, snapshot, selected);

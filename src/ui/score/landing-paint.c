@@ -96,7 +96,7 @@ draw_ghost (LapLane *lane, cairo_t *cr, const LapGhost *ghost, double x, int hei
   if (width < NAMED)
     return;
   layout = lap_lane_layout (lane, ghost->name, width - 12);
-  pango_layout_set_height (layout, -2);
+  pango_layout_set_height (layout, -3);
   pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
   lap_paint_layout (cr, layout, &accent, left + 6, top + ground + 3);
 }

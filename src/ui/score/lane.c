@@ -261,7 +261,7 @@ lap_lane_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     draw_content (self, snapshot, height); /* marks over the children */
   if (klass->preview != NULL && PRIVATE (self)->context->preview != NULL)
     draw_preview (self, snapshot, width, height);
-  if (PRIVATE (self)->context->landing != NULL)
+  if (PRIVATE (self)->context->landing != NULL && !klass->lands)
     lap_landing_draw (self, snapshot, height);
 }
 

@@ -35,6 +35,8 @@ struct _LapLaneClass {
   void (*preview) (LapLane *lane, cairo_t *cr, const LapScore *score, const LapCheckup *checkup, int height);
   /* Paints what one of the blocks that would land does in the lane; it begins at @x of the view. NULL: nothing. */
   void (*landing) (LapLane *lane, cairo_t *cr, const LapGhost *ghost, double x, int height);
+  /* It draws what would land itself, and what that would bring above it. */
+  gboolean lands;
   /* The part that keys are about, its place in the session in *@index, or NULL: that of the focused block. */
   LapPart *(*part) (LapLane *lane, guint *index);
   /* The kind whose marks of warnings it shows, or NULL, and where the middle of one stands; -1 for the middle. */

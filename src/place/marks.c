@@ -99,9 +99,11 @@ join_near (LapMarks *self, const LapAxis *axis, int wide)
   for (guint i = 0; i < self->places->len; i++) {
     if (nth (self, i)->n == 0)
       continue;
-    if (nth (self, i)->n > 1) {
+    if (nth (self, i)->n > 1 && nth (self, i)->width < wide) {
+      double beside = (wide - nth (self, i)->width) / 2.0; /* its count, which lies where time goes to */
+
       nth (self, i)->width = wide;
-      nth (self, i)->x = middle_of (axis, wide, nth (self, i)->x);
+      nth (self, i)->x = middle_of (axis, wide, nth (self, i)->x + (axis->mirrored ? -beside : beside));
     }
     g_array_append_val (order, i);
   }

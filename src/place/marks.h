@@ -2,7 +2,7 @@
  *
  * Where the numbered marks of warnings stand on the time axis: over the middle of what a warning is about, or at its
  * end, and whole: those at either end of the session stand inside it. Marks that would overlap are one, which stands
- * where the first of them does and knows them all.
+ * where the first of them does and knows them all; what is wider than that of one follows it in time.
  *
  * Which marks are one depends on the content and the zoom, never on where the view begins. Only the first
  * LAP_MARKS_MOST warnings have marks: as many as the list shows.

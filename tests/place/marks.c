@@ -86,6 +86,18 @@ test_ends (void)
   }
 }
 
+/* One for several stands where the first of them would, and what it has more lies where time goes to. */
+static void
+check_stands (const LapMarkPlace *mark, const LapCheckup *checkup, const LapAxis *axis)
+{
+  const LapWarning *first = lap_checkup_nth (checkup, mark->first);
+  double middle = lap_axis_x (axis, (first->start + first->end) / 2.0);
+  double a = lap_axis_x (axis, 0), b = lap_axis_x (axis, axis->length);
+
+  if (mark->n > 1 && mark->x > MIN (a, b) + 18 && mark->x < MAX (a, b) - 18)
+    g_assert_cmpfloat_with_epsilon (mark->x + (axis->mirrored ? 7 : -7), middle, 1);
+}
+
 /* Marks never overlap, stand for every warning once, and are the same wherever the view begins. */
 static void
 test_near_ones_join (void)
@@ -105,6 +117,7 @@ test_near_ones_join (void)
         sum += place (marks, i)->n;
         g_assert_cmpuint (place (marks, i)->first, ==, place (others, i)->first);
         g_assert_cmpint (place (marks, i)->width, ==, place (marks, i)->n > 1 ? 34 : 20);
+        check_stands (place (marks, i), checkup, axis);
         for (guint j = 0; j < i; j++) {
           g_assert_cmpint (place (marks, i)->first, >, place (marks, j)->first);
           g_assert_cmpint (2 * ABS (place (marks, i)->x - place (marks, j)->x), >=,

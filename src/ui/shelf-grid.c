@@ -24,6 +24,7 @@ struct _LapShelfGrid {
   GPtrArray     *all;       /* LapTile, transfer none: children */
   GPtrArray     *headings;  /* GtkLabel of each group, children */
   LapExercise   *current, *pressed; /* by the first press of a click, or NULL */
+  guint          telling;   /* a source, while the second press of a double click may come */
   GtkAdjustment *across, *down; /* of a scrolled window; the first is never moved */
   gboolean       going;     /* to the current tile, at the next allocation */
   gboolean       updating;  /* the adjustment follows the grid now, not the other way */
@@ -373,7 +374,53 @@ lap_shelf_grid_focus (GtkWidget *widget, GtkDirectionType direction)
   return TRUE;
 }
 
-/* What is told of a tile below may move it away: all that a click or a drag is about is what the first press was on. */
+static void
+go (LapShelfGrid *self, LapExercise *exercise, gboolean focus)
+{
+  guint tile = tile_of (self, exercise);
+
+  self->current = tile != LAP_NO_TILE ? exercise : NULL;
+  self->going = TRUE;
+  if (self->current != NULL && focus) {
+    /* It must exist to take the focus; the allocation that follows keeps and places it. */
+    if (self->tiles == NULL)
+      lay_tiles (self, MAX (1, gtk_widget_get_width (GTK_WIDGET (self))));
+    place (self, bind (self, tile), lap_tiling_place (self->tiles, tile));
+    gtk_widget_grab_focus (lap_shelf_grid_find (self, exercise));
+  }
+  lay_anew (self);
+}
+
+static void
+tell_current (LapShelfGrid *self)
+{
+  g_clear_handle_id (&self->telling, g_source_remove);
+  g_signal_emit (self, signals[CURRENT], 0);
+}
+
+static void
+tell_cb (gpointer self)
+{
+  LAP_SHELF_GRID (self)->telling = 0;
+  tell_current (self);
+}
+
+/* What is told of the current one takes room below the tiles, where the pointer may be: not before the second press of a
+ * double click would have come. */
+static void
+tell_later (LapShelfGrid *self)
+{
+  int time;
+
+  g_object_get (gtk_widget_get_settings (GTK_WIDGET (self)), "gtk-double-click-time", &time, NULL);
+  g_clear_handle_id (&self->telling, g_source_remove);
+  if (time > 0)
+    self->telling = g_timeout_add_once (time, tell_cb, self);
+  else
+    tell_current (self);
+}
+
+/* It may have been scrolled meanwhile: all that a click or a drag is about is what the first press was on. */
 static void
 pressed_cb (LapShelfGrid *self, int n, double x, double y)
 {
@@ -383,10 +430,13 @@ pressed_cb (LapShelfGrid *self, int n, double x, double y)
 
   if (n == 1)
     self->pressed = tile != LAP_NO_TILE ? nth (self, tile) : NULL;
-  if (n == 1 && self->pressed != NULL)
-    lap_shelf_grid_go (self, self->pressed, TRUE);
-  else if (n == 2 && self->pressed != NULL)
+  if (n == 1 && self->pressed != NULL) {
+    go (self, self->pressed, TRUE);
+    tell_later (self);
+  } else if (n == 2 && self->pressed != NULL) {
     g_signal_emit (self, signals[ACTIVATED], 0, self->pressed->id);
+    tell_current (self);
+  }
 }
 
 static GdkContentProvider *
@@ -424,6 +474,7 @@ lap_shelf_grid_dispose (GObject *object)
 {
   LapShelfGrid *self = LAP_SHELF_GRID (object);
 
+  g_clear_handle_id (&self->telling, g_source_remove);
   g_hash_table_remove_all (self->live);
   while (self->all->len > 0)
     gtk_widget_unparent (g_ptr_array_steal_index (self->all, self->all->len - 1));
@@ -585,19 +636,8 @@ lap_shelf_grid_current (LapShelfGrid *self)
 void
 lap_shelf_grid_go (LapShelfGrid *self, LapExercise *exercise, gboolean focus)
 {
-  guint tile = tile_of (self, exercise);
-
-  self->current = tile != LAP_NO_TILE ? exercise : NULL;
-  self->going = TRUE;
-  if (self->current != NULL && focus) {
-    /* It must exist to take the focus; the allocation that follows keeps and places it. */
-    if (self->tiles == NULL)
-      lay_tiles (self, MAX (1, gtk_widget_get_width (GTK_WIDGET (self))));
-    place (self, bind (self, tile), lap_tiling_place (self->tiles, tile));
-    gtk_widget_grab_focus (lap_shelf_grid_find (self, exercise));
-  }
-  lay_anew (self);
-  g_signal_emit (self, signals[CURRENT], 0);
+  go (self, exercise, focus);
+  tell_current (self);
 }
 
 GtkWidget *

@@ -4,7 +4,8 @@
  * tiles for what is seen only; where they lie is told by place/tiling.h.
  *
  * Always true: all tiles are one stop of Tab, the arrows lead on from there. "activated" (exercise id) is a double click
- * or Enter; "current" says that another exercise is the current one, "dragging" that one is on its way out.
+ * or Enter; "current" says that another exercise is the current one, after a click no sooner than a double click would
+ * be over; "dragging" that one is on its way out.
  */
 #pragma once
 

@@ -222,6 +222,40 @@ test_drag (void)
   windows_close (window);
 }
 
+/* Nothing moves between the two presses of a double click: what is told of the tile takes room where the pointer may be. */
+static void
+test_double_click (void)
+{
+  LapWindow *window = windows_demo ();
+  LapShelfGrid *grid = lap_shelf_grid (lap_window_shelf (window));
+  GtkWidget *details = part_of (window, LAP_TYPE_SHELF_DETAILS, NULL), *tile;
+  graphene_rect_t before, after;
+  GtkGesture *click;
+  LapPart *part;
+  guint n;
+
+  windows_click_box (window, 9);
+  part = LAP_PART (LAP_OBJECT (block_of (window))->owner);
+  n = lap_part_n (part);
+  tile = lap_shelf_grid_find (grid, exercise (window, "band-squat"));
+  g_object_set (gtk_settings_get_default (), "gtk-double-click-time", G_MAXINT, NULL);
+  g_assert_true (gtk_widget_compute_bounds (tile, GTK_WIDGET (window), &before));
+  click = windows_controller (GTK_WIDGET (grid), GTK_TYPE_GESTURE_CLICK);
+  g_assert_true (gtk_widget_compute_bounds (tile, GTK_WIDGET (grid), &after));
+  g_signal_emit_by_name (click, "pressed", 1, after.origin.x + 5.0, after.origin.y + 5.0);
+  windows_settle (window);
+  g_assert_false (gtk_widget_get_visible (details));
+  g_assert_true (lap_shelf_grid_current (grid) == exercise (window, "band-squat"));
+  g_assert_true (gtk_widget_compute_bounds (tile, GTK_WIDGET (window), &after));
+  g_assert_true (graphene_rect_equal (&before, &after));
+  g_signal_emit_by_name (click, "pressed", 2, after.origin.x + 5.0, after.origin.y + 5.0);
+  g_object_set (gtk_settings_get_default (), "gtk-double-click-time", 0, NULL);
+  windows_settle (window);
+  g_assert_true (gtk_widget_get_visible (details));
+  g_assert_cmpuint (lap_part_n (part), ==, n + 1);
+  windows_close (window);
+}
+
 static void
 test_accessible (void)
 {
@@ -526,6 +560,7 @@ main (int argc, char **argv)
   g_test_add_func ("/ui/shelf/enter-adds", test_enter_adds);
   g_test_add_func ("/ui/shelf/keys", test_keys);
   g_test_add_func ("/ui/shelf/drag", test_drag);
+  g_test_add_func ("/ui/shelf/double-click", test_double_click);
   g_test_add_func ("/ui/shelf/accessible", test_accessible);
   g_test_add_func ("/ui/shelf/own", test_own);
   g_test_add_func ("/ui/shelf/chain", test_chain);

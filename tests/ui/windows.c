@@ -48,7 +48,8 @@ windows_init (int *argc, char ***argv)
   quarks_keep_first_table ();
   gtk_test_init (argc, argv, NULL);
   adw_init ();
-  g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);
+  /* Nothing waits for a second click that may come. */
+  g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, "gtk-double-click-time", 0, NULL);
   application = lap_application_new ();
   g_application_set_flags (G_APPLICATION (application), G_APPLICATION_HANDLES_OPEN | G_APPLICATION_NON_UNIQUE);
   g_application_register (G_APPLICATION (application), NULL, &error);

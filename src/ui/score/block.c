@@ -14,6 +14,7 @@
 #include "ui/score/words.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 struct _LapBlockWidget {
   GtkWidget        parent_instance;
@@ -36,6 +37,7 @@ G_DEFINE_FINAL_TYPE (LapBlockWidget, lap_block_widget, GTK_TYPE_WIDGET)
 #define PAD       4   /* px beside the name */
 #define NAMED     40  /* px from which a name is shown */
 #define NUMBERED  14
+#define BEFORE    5   /* px before the number */
 #define FIGURE    2  /* lines of text above the body; it may reach into the number's */
 #define FIGURED   44 /* px from which a figure is shown */
 #define BESIDE   52 /* px from which it has room beside the number */
@@ -115,25 +117,60 @@ draw_ground (LapBlockWidget *self, GtkSnapshot *snapshot, int top, int height)
   lap_ground_draw (snapshot, &look, top);
 }
 
-/* The figure stands on the body, in a later round as pale as that. It comes in steps of 8 px of width, so that
- * zooming asks for few pictures. */
+/* In a later round as pale as its body. It comes in steps of 8 px of width, so that zooming asks for few pictures. */
+static GskRenderNode *
+figure_of (LapBlockWidget *self, int width, int height, int *wide)
+{
+  const LapTask *task = task_of (self);
+
+  *wide = MIN (width - 8, 2 * height) / 8 * 8;
+  return lap_figure_picture (self->context->score->timeline->catalogue, task->shown, *wide, height,
+                             gtk_widget_get_scale_factor (GTK_WIDGET (self)), is_pale (the_box (self)));
+}
+
+/* px that the figure goes where time goes to, so that the number can be read; -1 where there is no room for that. Found
+ * for the whole block, so that the figure stays as it is while the view moves. */
+static int
+evade_number (LapBlockWidget *self, GskRenderNode *picture, int width, int wide, int y, int line)
+{
+  gboolean mirrored = self->context->axis->mirrored;
+  int body = MIN (self->placed.body, width), middle = mirrored ? width - body / 2 : body / 2, text, over;
+  double left = MAX (MIN (middle - wide / 2, width - wide), 2), before, behind; /* px free on either side of it */
+  graphene_rect_t ink;
+
+  gsk_render_node_get_bounds (picture, &ink);
+  if (y + ink.origin.y >= TOP + line - 2)
+    return 0;
+  pango_layout_get_pixel_size (self->number, &text, NULL);
+  before = mirrored ? width - left - ink.origin.x - ink.size.width : left + ink.origin.x;
+  behind = width - ink.size.width - before;
+  over = ceil (BEFORE + text + 2 - before);
+  if (over <= 0)
+    return 0;
+  return over < behind ? over : -1;
+}
+
+/* The figure stands on the body. */
 static void
 draw_figure (LapBlockWidget *self, GtkSnapshot *snapshot, int width, int line, int top)
 {
-  const LapBox *box = the_box (self);
-  const LapTimeline *timeline = self->context->score->timeline;
   const LapTask *task = task_of (self);
-  int height = figure_height (line, top, width), wide = MIN (width - 8, 2 * height) / 8 * 8, x;
+  int height = figure_height (line, top, width), wide, x, aside;
   GskRenderNode *picture;
 
   if (task == NULL || task->shown == NULL || width < FIGURED)
     return;
-  picture = lap_figure_picture (timeline->catalogue, task->shown, wide, height,
-                                gtk_widget_get_scale_factor (GTK_WIDGET (self)), is_pale (box));
+  picture = figure_of (self, width, height, &wide);
   if (picture == NULL)
     return;
-  x = MIN (middle_of_body (self, wide) - wide / 2, width - wide);
-  lap_picture_draw (picture, snapshot, MAX (x, 2), top - height);
+  aside = evade_number (self, picture, width, wide, top - height, line);
+  if (aside < 0) {
+    height -= line;
+    picture = figure_of (self, width, height, &wide);
+    aside = 0;
+  }
+  x = MAX (MIN (middle_of_body (self, wide) - wide / 2, width - wide), 2);
+  lap_picture_draw (picture, snapshot, x + (self->context->axis->mirrored ? -aside : aside), top - height);
 }
 
 /* Somebody in outline, with a question where there is an id that nobody knows. */
@@ -245,7 +282,7 @@ draw_number (LapBlockWidget *self, GtkSnapshot *snapshot, gboolean named)
   if (kind == LAP_BOX_GAP || (named && kind != LAP_BOX_EXERCISE && kind != LAP_BOX_OWN_PACE) ||
       room < MAX (NUMBERED, text + 4))
     return;
-  beside = MIN (5, (room - text) / 2);
+  beside = MIN (BEFORE, (room - text) / 2);
   lap_paint_text (snapshot, self->number, &work,
                   self->context->axis->mirrored ? self->to - text - beside : self->from + beside, TOP);
 }

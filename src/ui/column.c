@@ -22,7 +22,7 @@ lap_column_measure (GtkLayoutManager *manager, GtkWidget *widget, GtkOrientation
   if (child != NULL)
     gtk_widget_measure (child, orientation, for_size, least, natural, NULL, NULL);
   if (orientation == GTK_ORIENTATION_HORIZONTAL) {
-    *natural = MAX (*least, (int) (LAP_COLUMN (manager)->lines * lap_text_line (widget)));
+    *natural = MAX (*least, (int) (LAP_COLUMN (manager)->lines * lap_usual_line (widget)));
     *least = MAX (*least, MIN (*natural, NARROW));
   }
 }

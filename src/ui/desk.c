@@ -98,7 +98,7 @@ static void
 settle_folds (LapDesk *self, int width)
 {
   int start = natural_width (self->sides[LAP_DESK_START].pane), end = natural_width (self->sides[LAP_DESK_END].pane);
-  int room = ROOM * lap_text_line (GTK_WIDGET (self));
+  int room = ROOM * lap_usual_line (GTK_WIDGET (self));
   gboolean folded[LAP_DESK_SIDES] = { width < start + room, width < start + room + end };
 
   for (guint i = 0; i < LAP_DESK_SIDES; i++)

@@ -1,6 +1,10 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "ui/letters.h"
 
+#include <math.h>
+
+#define USUAL 1.2 /* of a line, of the size of its letters */
+
 /* What a line was when the letters of a context were last asked for: Pango shapes a sentence for each answer. */
 typedef struct {
   guint serial; /* of the context */
@@ -37,4 +41,14 @@ lap_text_line (GtkWidget *widget)
     pango_font_metrics_unref (metrics);
   }
   return known->line;
+}
+
+int
+lap_usual_line (GtkWidget *widget)
+{
+  const PangoFontDescription *font = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
+  double size = pango_font_description_get_size (font) / (double) PANGO_SCALE;
+
+  /* Points of 1/72 inch, in CSS's 96 px of one. */
+  return lround (size * (pango_font_description_get_size_is_absolute (font) ? 1 : 96 / 72.0) * USUAL);
 }

@@ -101,7 +101,9 @@ session_calendar (const LapPublication *what, GError **error)
     g_set_error (error, LAP_ERROR, LAP_ERROR_USAGE, _("--timezone %s: expected a timezone, as Europe/Lisbon"),
                  what->timezone);
   } else {
-    ical = lap_ical_new (session->title, what->timezone, date, date);
+    ical = lap_ical_new (session->title, what->timezone, date, date, error);
+    if (ical == NULL)
+      return NULL;
     event = lap_ical_add_event (ical, uid, date, what->timeline->length);
     lap_ical_add_start (ical, event, lap_instant (ical->zone, date, minutes) + seconds);
     lap_ical_add_text (event, ICAL_SUMMARY_PROPERTY, session->title);
@@ -232,9 +234,11 @@ week_calendar (const LapPublication *what, GError **error)
 
   if (!find_dates (what, &series.from, &until, error))
     return NULL;
+  series.ical = lap_ical_new (week->title, week->timezone, series.from, until, error);
+  if (series.ical == NULL)
+    return NULL;
   all = lap_occurrences_between (week, series.from, until);
   series.all = all;
-  series.ical = lap_ical_new (week->title, week->timezone, series.from, until);
   g_array_sort (all, compare);
   for (guint i = 0, end; i < all->len; i = end) {
     for (end = i + 1; end < all->len && lap_occurrence_nth (all, end)->index == lap_occurrence_nth (all, i)->index;)

@@ -1,7 +1,11 @@
 /* SPDX-License-Identifier: GPL-3.0-or-later */
 #include "publish/ical.h"
 
+#include "base/error.h"
 #include "model/occurrences.h"
+
+#include <glib/gi18n-lib.h>
+#include <gmodule.h>
 
 #define DAY_SECONDS (24 * 60 * 60)
 /* Any zone that changes its clocks every year has changed them once in so many days. */
@@ -9,16 +13,51 @@
 /* What a zone without a change is said to begin with. */
 #define LONG_AGO 0
 
+/* What is used of libical, which is looked for when the first calendar is made: it brings ICU along, whose loading no
+ * window has to wait for. */
+#define LIBRARY "libical.so.3"
+#define FUNCTIONS(F) \
+  F (icalcomponent_add_component) F (icalcomponent_add_property) F (icalcomponent_as_ical_string_r) \
+  F (icalcomponent_free) F (icalcomponent_new_vcalendar) F (icalcomponent_new_vevent) \
+  F (icalcomponent_new_vtimezone) F (icalcomponent_new_xdaylight) F (icalcomponent_new_xstandard) \
+  F (icaldurationtype_from_int) F (icalmemory_free_buffer) F (icalparameter_new_tzid) \
+  F (icalperiodtype_null_period) F (icalproperty_add_parameter) F (icalproperty_new) \
+  F (icalproperty_new_dtstamp) F (icalproperty_new_dtstart) F (icalproperty_new_duration) \
+  F (icalproperty_new_prodid) F (icalproperty_new_rdate) F (icalproperty_new_rrule) F (icalproperty_new_tzid) \
+  F (icalproperty_new_tzname) F (icalproperty_new_tzoffsetfrom) F (icalproperty_new_tzoffsetto) \
+  F (icalproperty_new_url) F (icalproperty_new_version) F (icalproperty_set_value) \
+  F (icalrecurrencetype_clear) F (icaltime_from_timet_with_zone) F (icaltimezone_get_utc_timezone) \
+  F (icalvalue_new_datetime) F (icalvalue_new_text)
+
+#define MEMBER(name) __typeof__ (name) *name;
+#define FIND(name) && g_module_symbol (module, #name, (gpointer *) &lib.name)
+
+static struct { FUNCTIONS (MEMBER) } lib;
+
+/* It stays loaded: it is asked for again with the next calendar. */
+static gboolean
+load (GError **error)
+{
+  GModule *module = g_module_open (LIBRARY, G_MODULE_BIND_LAZY | G_MODULE_BIND_LOCAL);
+
+  if (module != NULL FUNCTIONS (FIND)) {
+    g_module_make_resident (module);
+    return TRUE;
+  }
+  g_set_error (error, LAP_ERROR, LAP_ERROR_MISSING, _("A calendar needs the library libical, which isn’t installed"));
+  return FALSE;
+}
+
 static struct icaltimetype
 clock_time (gint64 local)
 {
-  return icaltime_from_timet_with_zone (local, FALSE, NULL);
+  return lib.icaltime_from_timet_with_zone (local, FALSE, NULL);
 }
 
 static struct icaltimetype
 utc_time (gint64 instant)
 {
-  return icaltime_from_timet_with_zone (instant, FALSE, icaltimezone_get_utc_timezone ());
+  return lib.icaltime_from_timet_with_zone (instant, FALSE, lib.icaltimezone_get_utc_timezone ());
 }
 
 /* A change of the clocks; times with the same change share one component. */
@@ -84,14 +123,14 @@ static icalcomponent *
 add_observance (icalcomponent *vtimezone, GTimeZone *zone, const Change *change)
 {
   const gboolean dst = g_time_zone_is_dst (zone, change->after);
-  icalcomponent *observance = dst ? icalcomponent_new_xdaylight () : icalcomponent_new_xstandard ();
+  icalcomponent *observance = dst ? lib.icalcomponent_new_xdaylight () : lib.icalcomponent_new_xstandard ();
 
-  icalcomponent_add_property (observance, icalproperty_new_dtstart (change_time (zone, change)));
-  icalcomponent_add_property (observance,
-                              icalproperty_new_tzoffsetfrom (g_time_zone_get_offset (zone, change->before)));
-  icalcomponent_add_property (observance, icalproperty_new_tzoffsetto (g_time_zone_get_offset (zone, change->after)));
-  icalcomponent_add_property (observance, icalproperty_new_tzname (g_time_zone_get_abbreviation (zone, change->after)));
-  icalcomponent_add_component (vtimezone, observance);
+  lib.icalcomponent_add_property (observance, lib.icalproperty_new_dtstart (change_time (zone, change)));
+  lib.icalcomponent_add_property (observance,
+                              lib.icalproperty_new_tzoffsetfrom (g_time_zone_get_offset (zone, change->before)));
+  lib.icalcomponent_add_property (observance, lib.icalproperty_new_tzoffsetto (g_time_zone_get_offset (zone, change->after)));
+  lib.icalcomponent_add_property (observance, lib.icalproperty_new_tzname (g_time_zone_get_abbreviation (zone, change->after)));
+  lib.icalcomponent_add_component (vtimezone, observance);
   return observance;
 }
 
@@ -111,10 +150,10 @@ add_changes (icalcomponent *vtimezone, GTimeZone *zone, GArray *changes)
     for (k = i + 1; k < changes->len; k++) {
       const Change *again = &g_array_index (changes, Change, k);
       const struct icaldatetimeperiodtype when = { .time = change_time (zone, again),
-                                                   .period = icalperiodtype_null_period () };
+                                                   .period = lib.icalperiodtype_null_period () };
 
       if (is_alike (zone, again, change))
-        icalcomponent_add_property (observance, icalproperty_new_rdate (when));
+        lib.icalcomponent_add_property (observance, lib.icalproperty_new_rdate (when));
     }
   }
 }
@@ -122,10 +161,10 @@ add_changes (icalcomponent *vtimezone, GTimeZone *zone, GArray *changes)
 static icalcomponent *
 zone_new (const char *tzid, GTimeZone *zone, gint64 from, gint64 until)
 {
-  icalcomponent *vtimezone = icalcomponent_new_vtimezone ();
+  icalcomponent *vtimezone = lib.icalcomponent_new_vtimezone ();
   g_autoptr (GArray) changes = changes_of (zone, from - LOOK_BACK * DAY_SECONDS, until);
 
-  icalcomponent_add_property (vtimezone, icalproperty_new_tzid (tzid));
+  lib.icalcomponent_add_property (vtimezone, lib.icalproperty_new_tzid (tzid));
   if (changes->len == 0 || g_array_index (changes, Change, 0).instant > from) {
     const int interval = g_time_zone_find_interval (zone, G_TIME_TYPE_UNIVERSAL, from);
     const Change always = { LONG_AGO, interval, interval };
@@ -137,17 +176,20 @@ zone_new (const char *tzid, GTimeZone *zone, gint64 from, gint64 until)
 }
 
 LapIcal *
-lap_ical_new (const char *title, const char *timezone, int from, int until)
+lap_ical_new (const char *title, const char *timezone, int from, int until, GError **error)
 {
-  LapIcal *ical = g_new0 (LapIcal, 1);
+  LapIcal *ical;
 
+  if (!load (error))
+    return NULL;
+  ical = g_new0 (LapIcal, 1);
   ical->tzid = g_strdup (timezone);
   ical->zone = g_time_zone_new_identifier (timezone);
-  ical->calendar = icalcomponent_new_vcalendar ();
-  icalcomponent_add_property (ical->calendar, icalproperty_new_prodid ("-//Lapwing//Lapwing//EN"));
-  icalcomponent_add_property (ical->calendar, icalproperty_new_version ("2.0"));
+  ical->calendar = lib.icalcomponent_new_vcalendar ();
+  lib.icalcomponent_add_property (ical->calendar, lib.icalproperty_new_prodid ("-//Lapwing//Lapwing//EN"));
+  lib.icalcomponent_add_property (ical->calendar, lib.icalproperty_new_version ("2.0"));
   lap_ical_add_text (ical->calendar, ICAL_NAME_PROPERTY, title);
-  icalcomponent_add_component (ical->calendar, zone_new (timezone, ical->zone, lap_instant (ical->zone, from, 0),
+  lib.icalcomponent_add_component (ical->calendar, zone_new (timezone, ical->zone, lap_instant (ical->zone, from, 0),
                                                          lap_instant (ical->zone, until + 2, 0)));
   return ical;
 }
@@ -155,7 +197,7 @@ lap_ical_new (const char *title, const char *timezone, int from, int until)
 void
 lap_ical_free (LapIcal *ical)
 {
-  icalcomponent_free (ical->calendar);
+  lib.icalcomponent_free (ical->calendar);
   g_time_zone_unref (ical->zone);
   g_free (ical->tzid);
   g_free (ical);
@@ -184,9 +226,9 @@ lap_ical_add_text (icalcomponent *event, icalproperty_kind kind, const char *tex
 
   if (cleaned == NULL || *cleaned == '\0')
     return;
-  property = icalproperty_new (kind);
-  icalproperty_set_value (property, icalvalue_new_text (cleaned));
-  icalcomponent_add_property (event, property);
+  property = lib.icalproperty_new (kind);
+  lib.icalproperty_set_value (property, lib.icalvalue_new_text (cleaned));
+  lib.icalcomponent_add_property (event, property);
 }
 
 void
@@ -196,19 +238,19 @@ lap_ical_add_link (icalcomponent *event, const char *link)
                                           : NULL;
 
   if (escaped != NULL && *escaped != '\0')
-    icalcomponent_add_property (event, icalproperty_new_url (escaped));
+    lib.icalcomponent_add_property (event, lib.icalproperty_new_url (escaped));
 }
 
 icalcomponent *
 lap_ical_add_event (LapIcal *ical, const char *uid, int stamp, int seconds)
 {
-  icalcomponent *event = icalcomponent_new_vevent ();
+  icalcomponent *event = lib.icalcomponent_new_vevent ();
   g_autoptr (GTimeZone) utc = g_time_zone_new_utc ();
 
   lap_ical_add_text (event, ICAL_UID_PROPERTY, uid);
-  icalcomponent_add_property (event, icalproperty_new_dtstamp (utc_time (lap_instant (utc, stamp, 0))));
-  icalcomponent_add_property (event, icalproperty_new_duration (icaldurationtype_from_int (seconds)));
-  icalcomponent_add_component (ical->calendar, event);
+  lib.icalcomponent_add_property (event, lib.icalproperty_new_dtstamp (utc_time (lap_instant (utc, stamp, 0))));
+  lib.icalcomponent_add_property (event, lib.icalproperty_new_duration (lib.icaldurationtype_from_int (seconds)));
+  lib.icalcomponent_add_component (ical->calendar, event);
   return event;
 }
 
@@ -216,11 +258,11 @@ lap_ical_add_event (LapIcal *ical, const char *uid, int stamp, int seconds)
 static void
 add_time (LapIcal *ical, icalcomponent *event, icalproperty_kind kind, gint64 local)
 {
-  icalproperty *property = icalproperty_new (kind);
+  icalproperty *property = lib.icalproperty_new (kind);
 
-  icalproperty_set_value (property, icalvalue_new_datetime (clock_time (local)));
-  icalproperty_add_parameter (property, icalparameter_new_tzid (ical->tzid));
-  icalcomponent_add_property (event, property);
+  lib.icalproperty_set_value (property, lib.icalvalue_new_datetime (clock_time (local)));
+  lib.icalproperty_add_parameter (property, lib.icalparameter_new_tzid (ical->tzid));
+  lib.icalcomponent_add_property (event, property);
 }
 
 void
@@ -244,18 +286,18 @@ lap_ical_add_weekly (icalcomponent *event, gint64 instant)
 {
   struct icalrecurrencetype rule;
 
-  icalrecurrencetype_clear (&rule);
+  lib.icalrecurrencetype_clear (&rule);
   rule.freq = ICAL_WEEKLY_RECURRENCE;
   rule.until = utc_time (instant);
-  icalcomponent_add_property (event, icalproperty_new_rrule (rule));
+  lib.icalcomponent_add_property (event, lib.icalproperty_new_rrule (rule));
 }
 
 GString *
 lap_ical_text (const LapIcal *ical)
 {
-  char *text = icalcomponent_as_ical_string_r (ical->calendar);
+  char *text = lib.icalcomponent_as_ical_string_r (ical->calendar);
   GString *copy = g_string_new (text);
 
-  icalmemory_free_buffer (text);
+  lib.icalmemory_free_buffer (text);
   return copy;
 }

@@ -21,11 +21,12 @@ typedef struct {
   GTimeZone     *zone;
 } LapIcal;
 
-/* @from and @until are dates: all events are between them. */
+/* @from and @until are dates: all events are between them. NULL with LAP_ERROR_MISSING where libical isn't there. */
 LapIcal       *lap_ical_new            (const char        *title,
                                         const char        *timezone,
                                         int                from,
-                                        int                until);
+                                        int                until,
+                                        GError           **error);
 void           lap_ical_free           (LapIcal           *ical);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapIcal, lap_ical_free)
 

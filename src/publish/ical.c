@@ -44,7 +44,7 @@ load (GError **error)
     g_module_make_resident (module);
     return TRUE;
   }
-  g_set_error (error, LAP_ERROR, LAP_ERROR_MISSING, _("A calendar needs the library libical, which isn’t installed"));
+  g_set_error (error, LAP_ERROR, LAP_ERROR_MISSING, _("a calendar needs the library libical, which isn’t installed"));
   return FALSE;
 }
 

@@ -16,6 +16,7 @@ struct _LapAttachments {
   LapSessionSource source;
   LapCatalogue    *builtin;
   GHashTable      *known; /* path -> LapAttached */
+  gboolean         waiting;
 };
 
 static void
@@ -54,6 +55,18 @@ lap_attachments_unref (LapAttachments *self)
   g_hash_table_unref (self->known);
   lap_catalogue_unref (self->builtin);
   g_free (self);
+}
+
+void
+lap_attachments_set_waiting (LapAttachments *self, gboolean waiting)
+{
+  self->waiting = waiting;
+}
+
+gboolean
+lap_attachments_are_waiting (LapAttachments *self)
+{
+  return self->waiting;
 }
 
 /* Mean effort of the main parts; of all where there is none. */
@@ -102,10 +115,11 @@ const LapAttached *
 lap_attachments_find (LapAttachments *self, const char *path, GError **error)
 {
   LapAttached *known = g_hash_table_lookup (self->known, path);
-  LapSession *session = self->source.load != NULL ? self->source.load (path, self->source.data, error) : NULL;
+  const gboolean reads = self->source.load != NULL && !self->waiting;
+  LapSession *session = reads ? self->source.load (path, self->source.data, error) : NULL;
   g_autoptr (LapTimeline) timeline = NULL;
 
-  if (session == NULL && self->source.load == NULL)
+  if (!reads)
     g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_NOT_FOUND, "");
   if (session != NULL && known != NULL && known->session == session)
     return known;
@@ -122,7 +136,8 @@ lap_attachments_find (LapAttachments *self, const char *path, GError **error)
 void
 lap_class_facts (const LapClass *c, LapAttachments *attachments, LapClassFacts *facts)
 {
-  const gboolean named = c->session != NULL && *c->session != '\0';
+  const gboolean waits = attachments != NULL && attachments->waiting;
+  const gboolean named = !waits && c->session != NULL && *c->session != '\0';
   const LapAttached *attached = named && attachments != NULL ? lap_attachments_find (attachments, c->session, NULL) : NULL;
 
   *facts = (LapClassFacts) { .named = named, .found = attached != NULL, .strain = c->strain,

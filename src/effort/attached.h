@@ -50,6 +50,10 @@ LapAttachments    *lap_attachments_ref   (LapAttachments         *attachments);
 void               lap_attachments_unref (LapAttachments         *attachments);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (LapAttachments, lap_attachments_unref)
 
+/* While they wait no session is read: what a class says itself counts, as if it named none. */
+void               lap_attachments_set_waiting (LapAttachments   *attachments,
+                                          gboolean                waiting);
+gboolean           lap_attachments_are_waiting (LapAttachments   *attachments);
 /* What is at @path, or NULL with @error (may be NULL) where it can't be read or laid out. Holds until the next call
  * for the same path. */
 const LapAttached *lap_attachments_find  (LapAttachments         *attachments,

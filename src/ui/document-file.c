@@ -29,8 +29,11 @@ lap_document_read (const char *path, GError **error)
 {
   g_autofree char *etag = NULL;
   g_autoptr (GBytes) bytes = lap_read_file (path, &etag, error);
+  LapDocument *self = bytes != NULL ? lap_document_from_file (bytes, path, etag, error) : NULL;
 
-  return bytes != NULL ? lap_document_from_file (bytes, path, etag, error) : NULL;
+  if (self != NULL)
+    lap_document_read_sessions (self);
+  return self;
 }
 
 LapDocument *
@@ -42,7 +45,7 @@ lap_document_from_file (GBytes *bytes, const char *path, const char *etag, GErro
 
   root = root_from_bytes (bytes, path, &mistake);
   if (root != NULL)
-    self = lap_document_make (root, path, etag, &mistake);
+    self = lap_document_make (root, path, etag, TRUE, &mistake);
   if (self == NULL) {
     if (root != NULL)
       lap_error_add_line (mistake, bytes);
@@ -55,7 +58,7 @@ LapDocument *
 lap_document_recover (GBytes *bytes, const char *path, const char *etag, GError **error)
 {
   g_autoptr (LapObject) root = root_from_bytes (bytes, path, error);
-  LapDocument *self = root != NULL ? lap_document_make (root, path, etag, error) : NULL;
+  LapDocument *self = root != NULL ? lap_document_make (root, path, etag, FALSE, error) : NULL;
 
   if (self == NULL)
     return NULL;

@@ -26,10 +26,12 @@ struct _LapDocument {
   LapDocumentState state;
 };
 
-/* The document of @root, whose file is @path as it was when it had @etag; both may be NULL. */
+/* The document of @root, whose file is @path as it was when it had @etag; both may be NULL. @waiting as of
+ * lap_attachments_set_waiting(). */
 LapDocument *lap_document_make         (gpointer     root,
                                         const char  *path,
                                         const char  *etag,
+                                        gboolean     waiting,
                                         GError     **error);
 /* Its file is @path from now on, as it was when it had @etag. Both may be NULL. */
 void         lap_document_set_file     (LapDocument *document,

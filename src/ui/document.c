@@ -180,7 +180,7 @@ lap_document_set_file (LapDocument *self, const char *path, const char *etag)
 }
 
 LapDocument *
-lap_document_make (gpointer root, const char *path, const char *etag, GError **error)
+lap_document_make (gpointer root, const char *path, const char *etag, gboolean waiting, GError **error)
 {
   g_autoptr (LapDocument) self = g_object_new (LAP_TYPE_DOCUMENT, NULL);
 
@@ -188,6 +188,7 @@ lap_document_make (gpointer root, const char *path, const char *etag, GError **e
   if (LAP_IS_WEEK (root)) {
     self->week = root;
     self->sessions = lap_week_sessions_new ();
+    lap_attachments_set_waiting (lap_document_attachments (self), waiting);
     g_signal_connect_object (self->sessions, "changed", G_CALLBACK (compute_again), self, G_CONNECT_SWAPPED);
   } else
     self->session = root;
@@ -201,7 +202,18 @@ lap_document_make (gpointer root, const char *path, const char *etag, GError **e
 LapDocument *
 lap_document_new (gpointer root, GError **error)
 {
-  return lap_document_make (root, NULL, NULL, error);
+  return lap_document_make (root, NULL, NULL, FALSE, error);
+}
+
+void
+lap_document_read_sessions (LapDocument *self)
+{
+  LapAttachments *attachments = lap_document_attachments (self);
+
+  if (attachments == NULL || !lap_attachments_are_waiting (attachments))
+    return;
+  lap_attachments_set_waiting (attachments, FALSE);
+  compute_again (self);
 }
 
 LapSession *

@@ -38,11 +38,14 @@ LapDocument     *lap_document_new         (gpointer      root,
 LapDocument     *lap_document_read        (const char   *path,
                                            GError      **error);
 
-/* The same of @bytes, which were read from the file @path when it had @etag. */
+/* The same of @bytes, which were read from the file @path when it had @etag; but the sessions that the classes of a week
+ * name aren't read before lap_document_read_sessions(): no window has to wait for other files. */
 LapDocument     *lap_document_from_file   (GBytes       *bytes,
                                            const char   *path,
                                            const char   *etag,
                                            GError      **error);
+
+void             lap_document_read_sessions (LapDocument *document);
 
 /* What a crash left of a document: @bytes of a draft, of the file @path (may be NULL) that had @etag then. It counts
  * as modified until it is saved, and a save asks about a file that has been changed since. */

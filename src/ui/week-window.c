@@ -15,6 +15,8 @@ struct _LapWeekWindow {
   LapWindow    parent_instance;
   LapWeekView *view;
   GtkWidget   *desk, *plan, *dates, *pane_toggle;
+  gulong       frame; /* waits for the first */
+  guint        idle;  /* reads sessions */
   LapLater    *find, *pane, *sheets;
   GMenuModel  *more;
 };
@@ -185,6 +187,45 @@ build_pane (gpointer owner)
   return pane;
 }
 
+/* The sessions of its classes are read when the week has been seen */
+
+static void
+read_cb (gpointer data)
+{
+  LapWeekWindow *self = data;
+
+  self->idle = 0;
+  lap_document_read_sessions (lap_window_document (LAP_WINDOW (self)));
+}
+
+static void
+painted_cb (LapWeekWindow *self, GdkFrameClock *clock)
+{
+  g_clear_signal_handler (&self->frame, clock);
+  self->idle = g_idle_add_once (read_cb, self);
+}
+
+static void
+lap_week_window_map (GtkWidget *widget)
+{
+  LapWeekWindow *self = LAP_WEEK_WINDOW (widget);
+
+  GTK_WIDGET_CLASS (lap_week_window_parent_class)->map (widget);
+  if (self->frame == 0 && self->idle == 0)
+    self->frame = g_signal_connect_swapped (gtk_widget_get_frame_clock (widget), "after-paint", G_CALLBACK (painted_cb),
+                                            self);
+}
+
+static void
+lap_week_window_unmap (GtkWidget *widget)
+{
+  LapWeekWindow *self = LAP_WEEK_WINDOW (widget);
+
+  g_clear_signal_handler (&self->frame, gtk_widget_get_frame_clock (widget));
+  g_clear_handle_id (&self->idle, g_source_remove);
+  GTK_WIDGET_CLASS (lap_week_window_parent_class)->unmap (widget);
+}
+
 static void
 install_actions (GtkWidgetClass *klass)
 {
@@ -206,6 +247,8 @@ lap_week_window_class_init (LapWeekWindowClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
+  widget_class->map = lap_week_window_map;
+  widget_class->unmap = lap_week_window_unmap;
   LAP_WINDOW_CLASS (klass)->commit = lap_week_window_commit;
   LAP_WINDOW_CLASS (klass)->subtitle = lap_week_window_subtitle;
   LAP_WINDOW_CLASS (klass)->properties = lap_week_window_properties;

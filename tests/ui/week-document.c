@@ -6,6 +6,7 @@
 #include "base/error.h"
 #include "edit/week-verbs.h"
 #include "store/folder.h"
+#include "store/read-file.h"
 #include "ui/week-plan.h"
 
 #include <glib/gstdio.h>
@@ -297,6 +298,43 @@ test_date (void)
   g_assert_false (lap_document_is_modified (document));
 }
 
+static void
+count_cb (LapDocument *document, gpointer n)
+{
+  ++*(guint *) n;
+}
+
+/* The document of a window doesn't wait for other files: what they say comes with one change, which is no edit. */
+static void
+test_waiting (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GBytes) bytes = NULL;
+  g_autoptr (LapDocument) document = NULL;
+  g_autofree char *etag = NULL;
+  LapClassFacts facts;
+  guint n = 0;
+  Place place;
+
+  place_begin (&place);
+  bytes = lap_read_file (place.path, &etag, &error);
+  g_assert_no_error (error);
+  document = lap_document_from_file (bytes, place.path, etag, &error);
+  g_assert_no_error (error);
+  lap_class_facts (week_class (document, "dawn"), lap_document_attachments (document), &facts);
+  g_assert_false (facts.named);
+  g_assert_false (week_says (document, "session-missing"));
+  g_signal_connect (document, "changed", G_CALLBACK (count_cb), &n);
+  lap_document_read_sessions (document);
+  lap_class_facts (week_class (document, "dawn"), lap_document_attachments (document), &facts);
+  g_assert_true (facts.found);
+  g_assert_cmpint (facts.length, ==, 1200);
+  g_assert_false (lap_document_is_modified (document));
+  lap_document_read_sessions (document);
+  g_assert_cmpuint (n, ==, 1);
+  place_end (&place);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -310,5 +348,6 @@ main (int argc, char **argv)
   g_test_add_func ("/week-document/recover", test_recover);
   g_test_add_func ("/week-document/newer", test_newer);
   g_test_add_func ("/week-document/date", test_date);
+  g_test_add_func ("/week-document/waiting", test_waiting);
   return g_test_run ();
 }

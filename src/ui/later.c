@@ -2,14 +2,14 @@
 #include "ui/later.h"
 
 #include "ui/column.h"
+#include "ui/moment.h"
 
 struct _LapLater {
   GtkWidget     parent_instance;
   LapLaterBuild build;
   gpointer      owner;
-  GtkWidget    *part;  /* NULL while it isn't built */
-  gulong        frame; /* waits for the first */
-  guint         idle;  /* builds */
+  GtkWidget    *part; /* NULL while it isn't built */
+  LapMoment     moment;
 };
 
 enum { PROP_0, PROP_LINES, N_PROPS };
@@ -18,30 +18,9 @@ static GParamSpec *props[N_PROPS];
 G_DEFINE_FINAL_TYPE (LapLater, lap_later, GTK_TYPE_WIDGET)
 
 static void
-forget (LapLater *self)
+build_cb (gpointer later)
 {
-  if (self->frame != 0)
-    g_signal_handler_disconnect (gtk_widget_get_frame_clock (GTK_WIDGET (self)), self->frame);
-  self->frame = 0;
-  g_clear_handle_id (&self->idle, g_source_remove);
-}
-
-static gboolean
-idle_cb (gpointer data)
-{
-  LapLater *self = data;
-
-  self->idle = 0;
-  lap_later_get (self);
-  return G_SOURCE_REMOVE;
-}
-
-/* The frame goes out before anything is built. */
-static void
-painted_cb (LapLater *self)
-{
-  forget (self);
-  self->idle = g_idle_add (idle_cb, self);
+  lap_later_get (later);
 }
 
 static void
@@ -56,13 +35,13 @@ lap_later_map (GtkWidget *widget)
   if (gdk_frame_clock_get_frame_counter (clock) > 0)
     lap_later_get (self);
   else
-    self->frame = g_signal_connect_swapped (clock, "after-paint", G_CALLBACK (painted_cb), self);
+    lap_moment_wait (&self->moment, widget, build_cb);
 }
 
 static void
 lap_later_unmap (GtkWidget *widget)
 {
-  forget (LAP_LATER (widget));
+  lap_moment_forget (&LAP_LATER (widget)->moment);
   GTK_WIDGET_CLASS (lap_later_parent_class)->unmap (widget);
 }
 

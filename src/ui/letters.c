@@ -28,9 +28,8 @@ known_of (PangoContext *pango)
 }
 
 int
-lap_text_line (GtkWidget *widget)
+lap_pango_line (PangoContext *pango)
 {
-  PangoContext *pango = gtk_widget_get_pango_context (widget);
   Known *known = known_of (pango);
   guint serial = pango_context_get_serial (pango);
 
@@ -44,11 +43,23 @@ lap_text_line (GtkWidget *widget)
 }
 
 int
-lap_usual_line (GtkWidget *widget)
+lap_text_line (GtkWidget *widget)
 {
-  const PangoFontDescription *font = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
+  return lap_pango_line (gtk_widget_get_pango_context (widget));
+}
+
+double
+lap_letters_size (PangoContext *pango)
+{
+  const PangoFontDescription *font = pango_context_get_font_description (pango);
   double size = pango_font_description_get_size (font) / (double) PANGO_SCALE;
 
   /* Points of 1/72 inch, in CSS's 96 px of one. */
-  return lround (size * (pango_font_description_get_size_is_absolute (font) ? 1 : 96 / 72.0) * USUAL);
+  return pango_font_description_get_size_is_absolute (font) ? size : size * 96 / 72;
+}
+
+int
+lap_usual_line (GtkWidget *widget)
+{
+  return lround (lap_letters_size (gtk_widget_get_pango_context (widget)) * USUAL);
 }

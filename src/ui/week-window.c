@@ -3,6 +3,7 @@
 
 #include "ui/application.h"
 #include "ui/finding.h"
+#include "ui/moment.h"
 #include "ui/week-fill.h"
 #include "ui/week-import.h"
 #include "ui/week-properties.h"
@@ -15,8 +16,7 @@ struct _LapWeekWindow {
   LapWindow    parent_instance;
   LapWeekView *view;
   GtkWidget   *desk, *plan, *dates, *pane_toggle;
-  gulong       frame; /* waits for the first */
-  guint        idle;  /* reads sessions */
+  LapMoment    moment; /* in which sessions are read */
   LapLater    *find, *pane, *sheets;
   GMenuModel  *more;
 };
@@ -190,39 +190,22 @@ build_pane (gpointer owner)
 /* The sessions of its classes are read when the week has been seen */
 
 static void
-read_cb (gpointer data)
+read_cb (gpointer window)
 {
-  LapWeekWindow *self = data;
-
-  self->idle = 0;
-  lap_document_read_sessions (lap_window_document (LAP_WINDOW (self)));
-}
-
-static void
-painted_cb (LapWeekWindow *self, GdkFrameClock *clock)
-{
-  g_clear_signal_handler (&self->frame, clock);
-  self->idle = g_idle_add_once (read_cb, self);
+  lap_document_read_sessions (lap_window_document (window));
 }
 
 static void
 lap_week_window_map (GtkWidget *widget)
 {
-  LapWeekWindow *self = LAP_WEEK_WINDOW (widget);
-
   GTK_WIDGET_CLASS (lap_week_window_parent_class)->map (widget);
-  if (self->frame == 0 && self->idle == 0)
-    self->frame = g_signal_connect_swapped (gtk_widget_get_frame_clock (widget), "after-paint", G_CALLBACK (painted_cb),
-                                            self);
+  lap_moment_wait (&LAP_WEEK_WINDOW (widget)->moment, widget, read_cb);
 }
 
 static void
 lap_week_window_unmap (GtkWidget *widget)
 {
-  LapWeekWindow *self = LAP_WEEK_WINDOW (widget);
-
-  g_clear_signal_handler (&self->frame, gtk_widget_get_frame_clock (widget));
-  g_clear_handle_id (&self->idle, g_source_remove);
+  lap_moment_forget (&LAP_WEEK_WINDOW (widget)->moment);
   GTK_WIDGET_CLASS (lap_week_window_parent_class)->unmap (widget);
 }
 

@@ -2,6 +2,7 @@
 #include "ui/week/scene.h"
 
 #include "base/customs.h"
+#include "ui/letters.h"
 
 #include <math.h>
 
@@ -249,20 +250,12 @@ lap_week_scene_new (LapDocument *document)
 void
 lap_week_scene_set_letters (LapWeekScene *self, PangoContext *pango)
 {
-  const PangoFontDescription *font = pango_context_get_font_description (pango);
-  double em = pango_font_description_get_size (font) / (double) PANGO_SCALE;
-  PangoFontMetrics *metrics;
-
   if (self->pango == pango && self->serial == pango_context_get_serial (pango))
     return;
-  if (!pango_font_description_get_size_is_absolute (font))
-    em *= 96 / 72.0;
   self->pango = pango;
   self->serial = pango_context_get_serial (pango);
-  metrics = pango_context_get_metrics (pango, NULL, NULL);
-  self->look.em = MAX (em, 4);
-  self->look.line = ceil (pango_font_metrics_get_height (metrics) / (double) PANGO_SCALE);
-  pango_font_metrics_unref (metrics);
+  self->look.em = MAX (lap_letters_size (pango), 4);
+  self->look.line = lap_pango_line (pango);
   g_hash_table_remove_all (self->widths);
   rebuild (self, LAP_WEEK_PLAN);
 }
